@@ -1,0 +1,330 @@
+//! The design as resolved: nothing optional that has a default, lengths in millimetres.
+
+use crate::report::Place;
+use crate::stitch::{Loops, Stitch};
+use crate::units::{Angle, Gauge, Mm};
+use crate::words::Language;
+
+/// A value and the place where the file says it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Said<T> {
+    /// The value.
+    pub value: T,
+    /// Where it stands; nothing for a default.
+    pub place: Option<Place>,
+}
+
+/// One value for every size, in the order of [`Design::sizes`].
+pub type PerSize<T> = Vec<T>;
+
+/// A design, ready to be solved.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Design {
+    /// What the piece is called.
+    pub title: Said<String>,
+    /// Who made the design, for the cover.
+    pub designer: Option<String>,
+    /// A line or two for the cover.
+    pub about: Option<String>,
+    /// What the piece is, so that fit hints, ease and cautions fit it.
+    pub kind: Kind,
+    /// Units of lengths in the printed pages (the other system stands beside them).
+    pub units: Units,
+    /// Stitch names of the printed pages.
+    pub terms: Terms,
+    /// Language of the printed pages.
+    pub language: Language,
+    /// The hand that holds the hook.
+    pub hand: Hand,
+    /// Joined rounds or a spiral.
+    pub work: Work,
+    /// The yarn.
+    pub yarn: Yarn,
+    /// The hook, by its diameter.
+    pub hook: Option<Mm>,
+    /// The swatches, the first for the main stitch.
+    pub swatches: Vec<Swatch>,
+    /// The sizes, smallest first as written.
+    pub sizes: Vec<Size>,
+    /// Finished circumference over head circumference, less one; below zero fits close.
+    pub ease: Said<f64>,
+    /// The parts in working order.
+    pub parts: Vec<Part>,
+    /// How the last round ends.
+    pub finish: Said<Finish>,
+    /// What the choice of counts prefers.
+    pub prefer: Preference,
+    /// How far a round may stray from its target circumference before it counts as far.
+    pub tolerance: Tolerance,
+    /// How shaping is placed from round to round.
+    pub shaping: Shaping,
+}
+
+/// What is made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// Worn on a head: sizes are head measurements, ease applies.
+    Hat,
+    /// A basket or bowl: sizes are finished circumferences.
+    Basket,
+    /// Flat work: a mat or mandala.
+    Mat,
+    /// A closed shape: a ball.
+    Ball,
+}
+
+/// Units at the edges.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Units {
+    /// Centimetres first.
+    Cm,
+    /// Inches first.
+    Inches,
+}
+
+/// Names of stitches.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Terms {
+    /// United States.
+    #[default]
+    Us,
+    /// United Kingdom.
+    Uk,
+}
+
+/// The hand that holds the hook.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Hand {
+    /// Rounds run anticlockwise.
+    #[default]
+    Right,
+    /// Rounds run clockwise; charts are mirrored.
+    Left,
+}
+
+/// How one round follows another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Work {
+    /// Each round closes with a slip stitch and begins with a turning chain.
+    Joined {
+        /// True where the turning chain counts as the first stitch.
+        chain_counts: bool,
+    },
+    /// Round runs into round without a join.
+    Spiral,
+}
+
+/// The yarn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Yarn {
+    /// Number in the published yarn weight system, 0 to 7.
+    pub weight: Option<Said<u8>>,
+    /// What it is spun from.
+    pub fibre: Option<String>,
+    /// Grams and metres of one ball.
+    pub ball: Option<Ball>,
+    /// The colours, in the order of the file; empty for a single unnamed colour.
+    pub colours: Vec<Colour>,
+    /// Share added to the yarn needed, for tails and chance; 0.1 is a tenth.
+    pub allowance: f64,
+}
+
+/// One ball of yarn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Ball {
+    /// Grams.
+    pub grams: f64,
+    /// Metres.
+    pub metres: f64,
+}
+
+/// A yarn colour.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Colour {
+    /// Its name.
+    pub name: String,
+    /// Red, green, blue.
+    pub rgb: [u8; 3],
+    /// Where it stands.
+    pub place: Option<Place>,
+}
+
+/// A swatch, measured.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Swatch {
+    /// The stitch it is worked in.
+    pub stitch: Stitch,
+    /// What follows from it.
+    pub gauge: Gauge,
+    /// Where it stands.
+    pub place: Option<Place>,
+}
+
+/// One size.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Size {
+    /// Its name.
+    pub name: String,
+    /// Head circumference; nothing for what is not worn.
+    pub head: Option<Mm>,
+    /// Finished circumference: head with ease, or as said.
+    pub around: Mm,
+    /// Where the measurement comes from: `measured`, or the table and row it was read from.
+    pub source: String,
+    /// Youngest and oldest age in months, where the size is for children of a known age.
+    pub age_months: Option<(u32, u32)>,
+    /// Where it stands.
+    pub place: Option<Place>,
+}
+
+/// One part of the piece.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Part {
+    /// Its name, shown in the pages: `crown`, `side`, `brim` …
+    pub name: Said<String>,
+    /// The stitch it is worked in.
+    pub stitch: Stitch,
+    /// Loops of its first round: a loop-only round folds the fabric.
+    pub loops: Loops,
+    /// Colour of every round: stripes in order, each a colour index and a number of rounds; 0 rounds takes the rest.
+    pub stripes: Vec<Stripe>,
+    /// What it is made of.
+    pub body: Body,
+}
+
+/// A run of rounds in one colour.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Stripe {
+    /// Index into [`Yarn::colours`].
+    pub colour: usize,
+    /// Rounds; nothing takes what the other stripes leave.
+    pub rounds: Option<u32>,
+}
+
+/// What a part is made of.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Body {
+    /// To be solved.
+    Profile(Profile),
+    /// Written rounds, to be recounted.
+    Written(Vec<Said<String>>),
+}
+
+/// How a part begins.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Start {
+    /// An adjustable ring; the count is the solver's choice where it isn't said.
+    Ring {
+        /// Stitches in the first round.
+        stitches: Option<u32>,
+    },
+    /// A ring of chains, joined.
+    ChainRing {
+        /// Chains in the ring.
+        chains: u32,
+        /// Stitches worked into it.
+        stitches: Option<u32>,
+    },
+    /// Goes on from the part before.
+    Before,
+}
+
+/// The side outline of a part, over the slant length along the fabric.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Profile {
+    /// How it begins.
+    pub start: Start,
+    /// Its shape.
+    pub shape: Shape,
+    /// Rounds worked even at the end of the part.
+    pub settle: u32,
+    /// Most stitches a round may grow by, as a factor: 2 doubles, 3 where tripling is allowed.
+    pub most: u32,
+    /// Place of the field that decides the length, for messages.
+    pub place: Option<Place>,
+}
+
+/// Shapes of revolution. Every length is along the fabric unless it says otherwise.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Shape {
+    /// A flat disc that ends at a circumference.
+    Flat {
+        /// Circumference at its edge.
+        around: PerSize<Mm>,
+    },
+    /// A dome that ends going straight down at a circumference; half a ball where the rise is the radius.
+    Dome {
+        /// Circumference at its edge.
+        around: PerSize<Mm>,
+        /// Height from the top to the edge, measured straight down.
+        rise: PerSize<Mm>,
+    },
+    /// Straight down.
+    Straight {
+        /// Its depth.
+        depth: PerSize<Mm>,
+    },
+    /// Widens at an angle.
+    Flare {
+        /// Its width.
+        width: PerSize<Mm>,
+        /// Angle from straight down: 0° goes on as a side does, 90° stands flat out, above 90° turns up.
+        angle: PerSize<Angle>,
+    },
+    /// Widens or narrows evenly to a circumference.
+    Taper {
+        /// Its slant length.
+        depth: PerSize<Mm>,
+        /// Circumference at its end.
+        around: PerSize<Mm>,
+    },
+    /// A whole ball from pole to pole, closed at the end.
+    Sphere {
+        /// Circumference at its equator.
+        around: PerSize<Mm>,
+    },
+    /// Closes what is open: narrows flat to the middle.
+    Close,
+}
+
+/// How the last round ends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Finish {
+    /// Fasten off.
+    FastenOff,
+    /// A last round of slip stitch.
+    SlipStitchEdge,
+    /// Shorter stitches bring a spiral down to the round below.
+    StepDown,
+}
+
+/// What the choice of counts prefers.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Preference {
+    /// Rounds that are easy to remember.
+    Easy,
+    /// Some of both.
+    #[default]
+    Balanced,
+    /// Rounds as close to the wanted shape as can be.
+    Close,
+}
+
+/// How far a round may stray.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Tolerance {
+    /// By a length.
+    Length(Mm),
+    /// By a share of the target; 0.02 is 2 %.
+    Share(f64),
+}
+
+/// How shaping is placed from round to round.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Shaping {
+    /// Spread so that it doesn't stack.
+    #[default]
+    Scattered,
+    /// Stacked into this many corners, on purpose.
+    Corners(u32),
+}

@@ -1,0 +1,9 @@
+//! Stage 4, drawing: geometry → [`Drawing`].
+//!
+//! Takes geometry. Gives drawings made of a tiny closed set of items: paths, texts, placed symbols, groups. Coordinates
+//! are millimetres, x to the right and y down. Promises that every item lies inside the bounds, that every symbol is
+//! defined, and that nothing is said by colour alone. Never fails.
+
+mod item;
+
+pub use item::*;

@@ -1,0 +1,154 @@
+//! The one typeface, compiled in: Atkinson Hyperlegible. Measures, outlines and finds missing characters.
+//!
+//! Widths come from the same shaping that the PDF and PNG writers use, so a line that fits here fits there.
+
+use std::sync::LazyLock;
+
+use kurbo::{Affine, BezPath, Point};
+use rustybuzz::ttf_parser::{GlyphId, OutlineBuilder};
+
+/// Name of the family in SVG and CSS.
+pub const FAMILY: &str = "Atkinson Hyperlegible";
+
+/// A cut of the typeface.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Face {
+    /// Upright, for text.
+    #[default]
+    Regular,
+    /// Bold, for heads and counts.
+    Bold,
+    /// Italic, sparingly.
+    Italic,
+}
+
+static REGULAR: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Regular.ttf");
+static BOLD: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Bold.ttf");
+static ITALIC: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Italic.ttf");
+
+static FACES: LazyLock<[Option<rustybuzz::Face<'static>>; 3]> =
+    LazyLock::new(|| [Face::Regular, Face::Bold, Face::Italic].map(|face| rustybuzz::Face::from_slice(face.data(), 0)));
+
+impl Face {
+    /// The font file.
+    pub const fn data(self) -> &'static [u8] {
+        match self {
+            Self::Regular => REGULAR,
+            Self::Bold => BOLD,
+            Self::Italic => ITALIC,
+        }
+    }
+
+    fn shaper(self) -> Option<&'static rustybuzz::Face<'static>> {
+        match self {
+            Self::Regular => FACES[0].as_ref(),
+            Self::Bold => FACES[1].as_ref(),
+            Self::Italic => FACES[2].as_ref(),
+        }
+    }
+
+    /// Width of a line of `text` set at `size`, in the unit of `size` (its em height). No kerning across lines.
+    pub fn width(self, text: &str, size: f64) -> f64 {
+        self.shape(text, size, |_, _| {})
+    }
+
+    /// Outlines of a line of `text` set at `size`, its baseline starting at (0, 0), y downward.
+    pub fn outline(self, text: &str, size: f64) -> BezPath {
+        let mut path = BezPath::new();
+        if let Some(face) = self.shaper() {
+            let scale = size / f64::from(face.units_per_em());
+            self.shape(text, size, |glyph, at| {
+                let mut pen = Pen {
+                    path: &mut path,
+                    place: Affine::translate(at.to_vec2()) * Affine::scale_non_uniform(scale, -scale),
+                };
+                face.outline_glyph(glyph, &mut pen);
+            });
+        }
+        path
+    }
+
+    /// Height of a capital at `size`.
+    pub fn cap_height(self, size: f64) -> f64 {
+        self.shaper()
+            .map_or(0.0, |face| f64::from(face.capital_height().unwrap_or(668)) / f64::from(face.units_per_em()) * size)
+    }
+
+    /// The first character the face has no glyph for.
+    pub fn missing(self, text: &str) -> Option<char> {
+        let face = self.shaper()?;
+        text.chars().find(|&c| !c.is_control() && face.glyph_index(c).is_none())
+    }
+
+    fn shape(self, text: &str, size: f64, mut each: impl FnMut(GlyphId, Point)) -> f64 {
+        let Some(face) = self.shaper() else { return 0.0 };
+        let scale = size / f64::from(face.units_per_em());
+        let mut buffer = rustybuzz::UnicodeBuffer::new();
+        buffer.push_str(text);
+        let shaped = rustybuzz::shape(face, &[], buffer);
+        let mut x = 0.0;
+        for (info, position) in shaped.glyph_infos().iter().zip(shaped.glyph_positions()) {
+            let at = Point::new(x + f64::from(position.x_offset) * scale, -f64::from(position.y_offset) * scale);
+            each(GlyphId(info.glyph_id as u16), at);
+            x += f64::from(position.x_advance) * scale;
+        }
+        x
+    }
+}
+
+struct Pen<'a> {
+    path: &'a mut BezPath,
+    place: Affine,
+}
+
+impl Pen<'_> {
+    fn at(&self, x: f32, y: f32) -> Point {
+        self.place * Point::new(f64::from(x), f64::from(y))
+    }
+}
+
+impl OutlineBuilder for Pen<'_> {
+    fn move_to(&mut self, x: f32, y: f32) {
+        let to = self.at(x, y);
+        self.path.move_to(to);
+    }
+
+    fn line_to(&mut self, x: f32, y: f32) {
+        let to = self.at(x, y);
+        self.path.line_to(to);
+    }
+
+    fn quad_to(&mut self, x1: f32, y1: f32, x: f32, y: f32) {
+        let (control, to) = (self.at(x1, y1), self.at(x, y));
+        self.path.quad_to(control, to);
+    }
+
+    fn curve_to(&mut self, x1: f32, y1: f32, x2: f32, y2: f32, x: f32, y: f32) {
+        let (first, second, to) = (self.at(x1, y1), self.at(x2, y2), self.at(x, y));
+        self.path.curve_to(first, second, to);
+    }
+
+    fn close(&mut self) {
+        self.path.close_path();
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn width_grows_with_size_and_ends_where_the_outline_ends() {
+        use kurbo::Shape;
+        let (small, large) = (Face::Regular.width("Round 12", 5.0), Face::Regular.width("Round 12", 10.0));
+        assert!((2.0 * small - large).abs() < 1e-9);
+        let ink = Face::Regular.outline("Round 12", 10.0).bounding_box();
+        assert!((ink.x1 - large).abs() < 1.0 && ink.y0 < -6.0 && ink.y1 > -0.5);
+    }
+
+    #[test]
+    fn missing_characters_are_found() {
+        assert_eq!(Face::Regular.missing("½ × 3 — ok"), None);
+        assert_eq!(Face::Regular.missing("a → b"), Some('→'));
+    }
+}

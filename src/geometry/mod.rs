@@ -1,0 +1,52 @@
+//! Stage 3, geometry: [`Plan`](crate::plan::Plan) → where things lie.
+//!
+//! Takes a plan. Gives finite millimetres and no ink: the predicted side shape, the ring layout of every stitch, the
+//! places of dimension lines. Promises finite numbers for every plan. Never fails; what looks doubtful is a finding.
+
+use crate::units::Mm;
+
+/// The side shape of one size as it will come out, round by round.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SideShape {
+    /// One entry a round, in order.
+    pub rounds: Vec<RoundShape>,
+    /// Rounds that will ruffle, cup or bind.
+    pub findings: Vec<Finding>,
+}
+
+/// Where the top edge of a round comes to lie.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RoundShape {
+    /// Distance from the axis.
+    pub radius: Mm,
+    /// Distance below the highest point of the piece's start; a brim that turns up comes back up.
+    pub height: Mm,
+    /// (2πr − n w) / (n w): below zero the round is squeezed and wants to ruffle, above it is pulled and binds.
+    pub hoop_strain: f64,
+    /// Stretch of the round's height along the fabric, as a fraction.
+    pub slant_strain: f64,
+}
+
+/// What a round will do that the maker may not want.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Finding {
+    /// First round it is about.
+    pub first: u32,
+    /// Last round it is about.
+    pub last: u32,
+    /// What will happen.
+    pub kind: FindingKind,
+    /// A plain English sentence: what, where, how much, and the cure.
+    pub sentence: String,
+}
+
+/// Kinds of findings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FindingKind {
+    /// More stitches than the place has room for.
+    Ruffles,
+    /// Fewer than the flat needs: the disc bends into a bowl.
+    Cups,
+    /// Pulled tight.
+    Binds,
+}

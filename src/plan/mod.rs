@@ -1,0 +1,133 @@
+//! Stage 2, plan: [`Design`](crate::design::Design) → [`Plan`].
+//!
+//! Takes a design. Gives, for every size, whole numbers only: rounds, stitches, and what each is worked into. Promises
+//! that an independent recount agrees: every round uses up exactly the stitches of the round before. Fails with the
+//! arithmetic and the nearest thing that can be done, at the place of the wish that can't be met.
+
+mod round;
+mod spread;
+
+pub use round::*;
+pub use spread::spread;
+
+use crate::design::{Design, Finish};
+use crate::stitch::Stitch;
+use crate::units::{Gauge, Mm};
+
+/// A design solved or recounted, for every size.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// The design it came from.
+    pub design: Design,
+    /// One gauge for each stitch the plan uses.
+    pub gauges: Vec<(Stitch, Gauge)>,
+    /// The sizes, in the order of the design.
+    pub sizes: Vec<SizePlan>,
+}
+
+/// The plan of one size.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SizePlan {
+    /// Its name.
+    pub name: String,
+    /// Head circumference, for what is worn.
+    pub head: Option<Mm>,
+    /// Finished circumference that was aimed at.
+    pub finished: Mm,
+    /// What the first round is worked into.
+    pub foundation: Foundation,
+    /// The rounds in working order; `rounds[i].number == i + 1`.
+    pub rounds: Vec<Round>,
+    /// The parts, which share out the rounds without gaps.
+    pub parts: Vec<PartPlan>,
+    /// How the last round ends.
+    pub finish: Finish,
+    /// Shorter stitches worked after the last round of a spiral, not counted.
+    pub step_down: Vec<Stitch>,
+    /// Yarn by colour.
+    pub yarn: Vec<YarnUse>,
+    /// Warnings about this size, in a maker's words.
+    pub warnings: Vec<String>,
+}
+
+/// What the first round is worked into.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Foundation {
+    /// An adjustable ring.
+    Ring,
+    /// Chains joined into a ring.
+    ChainRing(u32),
+    /// This many chains, and the first round is worked into the last of them (`ch 2, 6 sc in 2nd ch from hook`).
+    Chain(u32),
+}
+
+/// One part of a size.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartPlan {
+    /// Its name.
+    pub name: String,
+    /// Number of its first round.
+    pub first: u32,
+    /// Number of its last round.
+    pub last: u32,
+    /// Circumference wanted at its end; for recounted parts what the counts give.
+    pub target: Mm,
+    /// Circumference at its end at rest.
+    pub reached: Mm,
+    /// Slant length wanted; nothing for recounted parts.
+    pub wanted_length: Option<Mm>,
+    /// Slant length its rounds give.
+    pub length: Mm,
+    /// Stitches a round by which the wanted shape grows, on average over its shaped rounds.
+    pub growth_needed: f64,
+    /// Stitches a round by which the plan grows, on average over its shaped rounds.
+    pub growth_used: f64,
+    /// Largest distance of a round from its target circumference, signed.
+    pub worst: Mm,
+    /// Why the counts are as they are, sentence by sentence.
+    pub reasons: Vec<String>,
+}
+
+impl PartPlan {
+    /// How far the end is from its target, in per cent of the target.
+    pub fn deviation_percent(&self) -> f64 {
+        if self.target.mm() == 0.0 { 0.0 } else { (self.reached / self.target - 1.0) * 100.0 }
+    }
+}
+
+/// Yarn of one colour.
+#[derive(Clone, Debug, PartialEq)]
+pub struct YarnUse {
+    /// Index into the design's colours; nothing for a single unnamed colour.
+    pub colour: Option<usize>,
+    /// Grams, allowance included.
+    pub grams: f64,
+    /// Metres, allowance included.
+    pub metres: f64,
+    /// Whole balls to buy, where the ball is known.
+    pub balls: Option<u32>,
+    /// True where no swatch was weighed and the figures come from the yarn weight table.
+    pub estimated: bool,
+}
+
+impl Plan {
+    /// The gauge of a stitch; every stitch of the plan has one.
+    pub fn gauge(&self, stitch: Stitch) -> Gauge {
+        let known = self.gauges.iter().find(|(of, _)| *of == stitch).or(self.gauges.first());
+        known.map_or(Gauge { width: Mm::new(5.0), height: Mm::new(5.0), grams: None, assumed: true }, |(_, gauge)| {
+            *gauge
+        })
+    }
+}
+
+impl SizePlan {
+    /// The part of this index in [`Round::part`].
+    pub fn part_of(&self, round: &Round) -> &PartPlan {
+        &self.parts[round.part]
+    }
+
+    /// All stitches of all rounds.
+    pub fn stitches(&self) -> u64 {
+        self.rounds.iter().map(|round| u64::from(round.after)).sum()
+    }
+}
