@@ -68,6 +68,26 @@ impl Face {
         path
     }
 
+    /// The glyphs of a line of `text` set at `size`, each with its point on a baseline that starts at (0, 0).
+    pub fn glyphs(self, text: &str, size: f64) -> Vec<(u16, Point)> {
+        let mut glyphs = Vec::with_capacity(text.len());
+        self.shape(text, size, |glyph, at| glyphs.push((glyph.0, at)));
+        glyphs
+    }
+
+    /// Outline of one glyph set at `size`, its origin at (0, 0), y downward; empty where the face has none.
+    pub fn glyph_outline(self, glyph: u16, size: f64) -> BezPath {
+        let mut path = BezPath::new();
+        if let Some(face) = self.shaper() {
+            let scale = size / f64::from(face.units_per_em());
+            face.outline_glyph(
+                GlyphId(glyph),
+                &mut Pen { path: &mut path, place: Affine::scale_non_uniform(scale, -scale) },
+            );
+        }
+        path
+    }
+
     /// Height of a capital at `size`.
     pub fn cap_height(self, size: f64) -> f64 {
         self.shaper()

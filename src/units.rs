@@ -179,6 +179,12 @@ impl Angle {
         libm::tan(self.0)
     }
 
+    /// Turn of the plane by this angle about the origin: from the x axis towards the y axis.
+    pub fn rotation(self) -> kurbo::Affine {
+        let (sin, cos) = (self.sin(), self.cos());
+        kurbo::Affine::new([cos, sin, -sin, cos, 0.0, 0.0])
+    }
+
     /// The angle of the vector (`x`, `y`), in (−π, π].
     pub fn of_vector(x: f64, y: f64) -> Self {
         Self(libm::atan2(y, x))

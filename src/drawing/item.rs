@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use kurbo::{Affine, BezPath, Point, Rect};
 
 use crate::font::Face;
+use crate::units::Angle;
 use crate::words::Language;
 
 /// A picture, in millimetres.
@@ -199,7 +200,7 @@ impl TextItem {
             Anchor::End => -width,
         };
         let flat = Rect::new(left, -0.75 * self.size, left + width, 0.25 * self.size);
-        let turn = Affine::translate(self.at.to_vec2()) * Affine::rotate(self.turn.to_radians());
+        let turn = Affine::translate(self.at.to_vec2()) * Angle::from_degrees(self.turn).rotation();
         turn.transform_rect_bbox(flat)
     }
 }

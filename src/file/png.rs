@@ -1,0 +1,109 @@
+//! SVG → PNG through resvg, with no font but our own, at any resolution, in colour or grey.
+
+use std::sync::Arc;
+
+use resvg::tiny_skia::{Color, Pixmap, Transform};
+use resvg::usvg;
+
+use crate::font::{FAMILY, Face};
+use crate::report::{Diagnostic, Report};
+
+/// Most pixels written: about an A1 sheet at 300 dpi, which takes some 300 MB while it is drawn.
+const MOST_PIXELS: f64 = 75e6;
+
+/// Pixels above which a warning is given: about A2 at 300 dpi.
+const MANY_PIXELS: f64 = 36e6;
+
+/// How a picture is turned into pixels.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PngOptions {
+    /// Pixels an inch.
+    pub dpi: f64,
+    /// True for shades of grey, which takes half the room.
+    pub grey: bool,
+}
+
+impl Default for PngOptions {
+    fn default() -> Self {
+        Self { dpi: 300.0, grey: false }
+    }
+}
+
+/// Draws an SVG on white. Nothing, and an error in the report, where the text is no SVG or the picture would be larger
+/// than can be drawn; a warning where it is very large.
+pub fn render(svg: &str, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
+    match draw(svg, options, report) {
+        Ok(bytes) => Some(bytes),
+        Err(complaint) => {
+            report.add(*complaint);
+            None
+        }
+    }
+}
+
+fn draw(svg: &str, options: &PngOptions, report: &mut Report) -> Result<Vec<u8>, Box<Diagnostic>> {
+    if !(options.dpi.is_finite() && options.dpi > 0.0) {
+        let error = Diagnostic::error("dpi-out-of-range", format!("{} dpi is no resolution", options.dpi));
+        return Err(Box::new(error.help("give a number above 0, such as 150 for a screen or 300 for print")));
+    }
+    let tree = usvg::Tree::from_str(svg, &reading_options())
+        .map_err(|cause| Diagnostic::error("svg-unreadable", format!("the drawing can't be read as SVG: {cause}")))?;
+    let scale = options.dpi / 96.0;
+    let (width, height) = (f64::from(tree.size().width()) * scale, f64::from(tree.size().height()) * scale);
+    let (width, height) = ((width - 1e-3).ceil().max(1.0), (height - 1e-3).ceil().max(1.0));
+    weigh(width, height, options.dpi, report)?;
+    let mut pixmap = Pixmap::new(width as u32, height as u32)
+        .ok_or_else(|| Diagnostic::error("png-too-large", format!("{width} × {height} pixels can't be drawn")))?;
+    pixmap.fill(Color::WHITE);
+    let scale = Transform::from_scale(scale as f32, scale as f32);
+    resvg::render(&tree, scale, &mut pixmap.as_mut());
+    encode(&pixmap, options)
+        .map_err(|cause| Box::new(Diagnostic::error("png-not-written", format!("the PNG can't be written: {cause}"))))
+}
+
+/// Only our own typeface; what asks for another gets ours.
+fn reading_options() -> usvg::Options<'static> {
+    let mut options = usvg::Options { font_family: FAMILY.to_owned(), ..usvg::Options::default() };
+    let fonts = Arc::make_mut(&mut options.fontdb);
+    for face in [Face::Regular, Face::Bold, Face::Italic] {
+        fonts.load_font_data(face.data().to_vec());
+    }
+    fonts.set_sans_serif_family(FAMILY);
+    options
+}
+
+fn weigh(width: f64, height: f64, dpi: f64, report: &mut Report) -> Result<(), Box<Diagnostic>> {
+    let pixels = width * height;
+    if pixels > MOST_PIXELS {
+        let fits = (dpi * (MOST_PIXELS / pixels).sqrt()).floor();
+        let message = format!("a picture of {width} × {height} pixels at {dpi} dpi is too large to draw");
+        let help = format!("ask for at most {fits} dpi, or write SVG or PDF, which stay sharp at any size");
+        return Err(Box::new(Diagnostic::error("png-too-large", message).help(help)));
+    }
+    if pixels > MANY_PIXELS {
+        let message = format!("the picture has {width} × {height} pixels and takes much memory to draw");
+        report.add(Diagnostic::warning("png-large", message).help("a lower dpi is enough for most printers"));
+    }
+    Ok(())
+}
+
+fn encode(pixmap: &Pixmap, options: &PngOptions) -> Result<Vec<u8>, png::EncodingError> {
+    let mut bytes = Vec::new();
+    let mut encoder = png::Encoder::new(&mut bytes, pixmap.width(), pixmap.height());
+    let per_metre = (options.dpi / 0.0254).round() as u32;
+    encoder.set_pixel_dims(Some(png::PixelDimensions { xppu: per_metre, yppu: per_metre, unit: png::Unit::Meter }));
+    encoder.set_depth(png::BitDepth::Eight);
+    encoder.set_color(if options.grey { png::ColorType::Grayscale } else { png::ColorType::Rgb });
+    let mut writer = encoder.write_header()?;
+    let opaque = pixmap.pixels().iter().map(|pixel| [pixel.red(), pixel.green(), pixel.blue()]);
+    let data: Vec<u8> =
+        if options.grey { opaque.map(luma).collect() } else { opaque.flat_map(<[u8; 3]>::into_iter).collect() };
+    writer.write_image_data(&data)?;
+    writer.finish()?;
+    Ok(bytes)
+}
+
+/// Luma of an opaque pixel, weights of ITU-R BT.601 in thousandths.
+fn luma([r, g, b]: [u8; 3]) -> u8 {
+    ((299 * u32::from(r) + 587 * u32::from(g) + 114 * u32::from(b) + 500) / 1000) as u8
+}
