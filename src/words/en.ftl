@@ -2,6 +2,159 @@
 
 ## notation
 
+ch = chain
+sl-st = slip stitch
+sc = { $terms ->
+        [UK] double crochet
+       *[US] single crochet
+    }
+hdc = { $terms ->
+        [UK] half treble
+       *[US] half double crochet
+    }
+dc = { $terms ->
+        [UK] treble
+       *[US] double crochet
+    }
+tr = { $terms ->
+        [UK] double treble
+       *[US] treble
+    }
+dtr = { $terms ->
+        [UK] triple treble
+       *[US] double treble
+    }
+fpdc = { $terms ->
+        [UK] front post treble
+       *[US] front post double crochet
+    }
+bpdc = { $terms ->
+        [UK] back post treble
+       *[US] back post double crochet
+    }
+cluster = { $terms ->
+        [UK] cluster of three trebles
+       *[US] cluster of three double crochets
+    }
+puff = { $terms ->
+        [UK] puff of three half trebles
+       *[US] puff of three half double crochets
+    }
+bobble = { $terms ->
+        [UK] bobble of five trebles
+       *[US] bobble of five double crochets
+    }
+popcorn = { $terms ->
+        [UK] popcorn of five trebles
+       *[US] popcorn of five double crochets
+    }
+picot = picot of three chains
+ch-short = ch
+sl-st-short = { $terms ->
+        [UK] ss
+       *[US] sl st
+    }
+sc-short = { $terms ->
+        [UK] dc
+       *[US] sc
+    }
+hdc-short = { $terms ->
+        [UK] htr
+       *[US] hdc
+    }
+dc-short = { $terms ->
+        [UK] tr
+       *[US] dc
+    }
+tr-short = { $terms ->
+        [UK] dtr
+       *[US] tr
+    }
+dtr-short = { $terms ->
+        [UK] trtr
+       *[US] dtr
+    }
+fpdc-short = { $terms ->
+        [UK] FPtr
+       *[US] FPdc
+    }
+bpdc-short = { $terms ->
+        [UK] BPtr
+       *[US] BPdc
+    }
+cluster-short = { $terms ->
+        [UK] 3-tr cl
+       *[US] 3-dc cl
+    }
+puff-short = { $terms ->
+        [UK] 3-htr puff
+       *[US] 3-hdc puff
+    }
+bobble-short = { $terms ->
+        [UK] 5-tr bobble
+       *[US] 5-dc bobble
+    }
+popcorn-short = { $terms ->
+        [UK] 5-tr pc
+       *[US] 5-dc pc
+    }
+picot-short = ch-3 picot
+round-label = Rnd { $number }
+rounds-label = Rnds { $number }
+write-single = { $stitch }
+write-several = { $number } { $stitch }
+write-chains = ch { $number }
+write-back = { $what } BLO
+write-front = { $what } FLO
+write-all-back = working in BLO
+write-all-front = working in FLO
+write-next = { $what } in next st
+write-next-run = { $what } in next { $number } sts
+write-next-each = { $what } in each of next { $number } sts
+write-around = { $what } in each st around
+write-post = { $what } around next st
+write-post-run = { $what } around next { $number } sts
+write-post-around = { $what } around each st around
+write-space = { $what } in next ch-{ $chains } sp
+write-space-run = { $what } in each of next { $number } ch-{ $chains } sps
+write-space-around = { $what } in each ch-{ $chains } sp around
+write-together = { $stitch }{ $number }tog
+write-together-run = { $what } { $number } times
+write-together-around = { $what } around
+write-skip = { $terms ->
+        [UK] miss next st
+       *[US] sk next st
+    }
+write-skip-run = { $terms ->
+        [UK] miss next { $number } sts
+       *[US] sk next { $number } sts
+    }
+write-repeat = [{ $what }] { $number } times
+write-same = { $what } in same st
+write-ring = { $what } in ring
+write-nth-chain = { $what } in { $number ->
+        [2] 2nd
+        [3] 3rd
+       *[other] { $number }th
+    } ch from hook
+write-start-ring = make an adjustable ring
+write-start-chain-ring = { $terms ->
+        [UK] ch { $number }, ss to first ch to form a ring
+       *[US] ch { $number }, sl st to first ch to form a ring
+    }
+write-chain-counts = ch { $number } (counts as { $stitch })
+write-chain-counts-not = ch { $number } (does not count)
+write-counts-together = { $what } (counts as { $stitch })
+write-join = { $terms ->
+        [UK] ss to first { $stitch } to join
+       *[US] sl st to first { $stitch } to join
+    }
+write-join-chain = { $terms ->
+        [UK] ss to top of ch-{ $number } to join
+       *[US] sl st to top of ch-{ $number } to join
+    }
+write-step-down = to step down: { $what }
+
 ## geometry
 
 ## drawing

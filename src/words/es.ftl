@@ -2,6 +2,71 @@
 
 ## notation
 
+ch = punto de cadeneta
+sl-st = punto deslizado
+sc = punto bajo
+hdc = medio punto alto
+dc = punto alto
+tr = punto alto doble
+dtr = punto alto triple
+fpdc = punto alto en relieve por delante
+bpdc = punto alto en relieve por detrás
+cluster = racimo de tres puntos altos
+puff = punto puff de tres medios puntos altos
+bobble = mota de cinco puntos altos
+popcorn = punto piña de cinco puntos altos
+picot = piquito de tres cadenetas
+ch-short = cad
+sl-st-short = pd
+sc-short = pb
+hdc-short = mpa
+dc-short = pa
+tr-short = pad
+dtr-short = pat
+fpdc-short = pa rel del
+bpdc-short = pa rel det
+cluster-short = racimo de 3 pa
+puff-short = puff de 3 mpa
+bobble-short = mota de 5 pa
+popcorn-short = piña de 5 pa
+picot-short = piquito de 3 cad
+round-label = Vuelta { $number }
+rounds-label = Vueltas { $number }
+write-single = 1 { $stitch }
+write-several = { $number } { $stitch }
+write-chains = { $number } cad
+write-back = { $what } (solo hebra trasera)
+write-front = { $what } (solo hebra delantera)
+write-all-back = trabajar solo en la hebra trasera
+write-all-front = trabajar solo en la hebra delantera
+write-next = { $what } en el p siguiente
+write-next-run = { $what } en cada uno de los { $number } p siguientes
+write-next-each = { $what } en cada uno de los { $number } p siguientes
+write-around = { $what } en cada p de la vuelta
+write-post = { $what } alrededor del p siguiente
+write-post-run = { $what } alrededor de cada uno de los { $number } p siguientes
+write-post-around = { $what } alrededor de cada p de la vuelta
+write-space = { $what } en el arco de { $chains } cad siguiente
+write-space-run = { $what } en cada uno de los { $number } arcos de { $chains } cad siguientes
+write-space-around = { $what } en cada arco de { $chains } cad de la vuelta
+write-together = { $number } { $stitch } juntos
+write-together-run = { $number } veces { $what }
+write-together-around = { $what } en toda la vuelta
+write-skip = saltar 1 p
+write-skip-run = saltar { $number } p
+write-repeat = [{ $what }] { $number } veces
+write-same = { $what } en el mismo p
+write-ring = { $what } en el anillo
+write-nth-chain = { $what } en la { $number }.ª cad desde el ganchillo
+write-start-ring = anillo mágico
+write-start-chain-ring = { $number } cad, cerrar en anillo con 1 pd
+write-chain-counts = { $number } cad (cuentan como 1 { $stitch })
+write-chain-counts-not = { $number } cad (no cuentan)
+write-counts-together = { $what } (cuentan como { $stitch })
+write-join = cerrar con 1 pd en el primer p ({ $stitch })
+write-join-chain = cerrar con 1 pd en lo alto de las { $number } cad del principio
+write-step-down = para terminar sin escalón: { $what }
+
 ## geometry
 
 ## drawing

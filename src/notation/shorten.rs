@@ -1,0 +1,207 @@
+//! The shortest way to say a sequence of operations: runs and nested repeats.
+//!
+//! The description is exact for the cost below: no other nesting of runs and repeats costs less. A unit that is itself
+//! a power is never the cheapest unit, and at each position only O(log n) primitive units repeat, so the tables stay
+//! small; finding them takes O(n²) comparisons.
+
+use super::tree::{Act, Item, Times};
+use crate::plan::Op;
+use std::collections::BTreeMap;
+
+/// What a maker has to take in for each piece of a description, in tenths of a phrase.
+const RUN: u32 = 10;
+/// A number other than one in a run.
+const NUMBER: u32 = 2;
+/// A pair of brackets with its number of times.
+const REPEAT: u32 = 12;
+/// A repeat that holds another one.
+const NESTED: u32 = 6;
+
+/// Comparisons allowed for finding repeats; longer rounds get shorter units only.
+const EFFORT: usize = 16_000_000;
+
+/// The shortest description of `ops`. Deterministic; among equals, plain runs come before repeats.
+pub(super) fn shorten(ops: &[Op]) -> Vec<Item> {
+    let mut kinds: Vec<&Op> = Vec::new();
+    let letters = ops.iter().map(|op| {
+        kinds.iter().position(|known| *known == op).unwrap_or_else(|| {
+            kinds.push(op);
+            kinds.len() - 1
+        })
+    });
+    let letters: Vec<usize> = letters.collect();
+    let mut search = Search { units: repeating_units(&letters), runs: run_lengths(&letters), known: BTreeMap::new() };
+    search.solve(0, ops.len());
+    search.items(ops, 0, ops.len())
+}
+
+/// How many of the same letter start at each position.
+fn run_lengths(letters: &[usize]) -> Vec<usize> {
+    let mut runs = vec![1; letters.len()];
+    for at in (1..letters.len()).rev() {
+        if letters[at] == letters[at - 1] {
+            runs[at - 1] = runs[at] + 1;
+        }
+    }
+    runs
+}
+
+/// For each position the primitive units longer than one letter that repeat there: (length, times), shortest first.
+fn repeating_units(letters: &[usize]) -> Vec<Vec<(usize, usize)>> {
+    let length = letters.len();
+    let mut units: Vec<Vec<(usize, usize)>> = vec![Vec::new(); length];
+    let runs = run_lengths(letters);
+    let longest = (length / 2).min(EFFORT / length.max(1));
+    for unit in 2..=longest {
+        let mut agree = 0;
+        for at in (0..length - unit).rev() {
+            agree = if letters[at] == letters[at + unit] { agree + 1 } else { 0 };
+            if agree >= unit
+                && runs[at] < unit
+                && units[at].iter().all(|(known, times)| unit % known != 0 || known * times < unit)
+            {
+                units[at].push((unit, 1 + agree / unit));
+            }
+        }
+    }
+    units
+}
+
+/// What to do first at a position: a unit, how often.
+#[derive(Clone, Copy)]
+struct Step {
+    unit: usize,
+    times: usize,
+}
+
+struct Solved {
+    cost: u32,
+    repeats: bool,
+    /// The first steps, by offset from the start; empty where no best description passes.
+    steps: Vec<Option<Step>>,
+}
+
+struct Search {
+    units: Vec<Vec<(usize, usize)>>,
+    runs: Vec<usize>,
+    known: BTreeMap<(usize, usize), Solved>,
+}
+
+impl Search {
+    /// Finds the best description of the letters from `start`, `length` of them, and of every unit it may need.
+    fn solve(&mut self, start: usize, length: usize) {
+        if self.known.contains_key(&(start, length)) {
+            return;
+        }
+        let end = start + length;
+        let mut best = vec![(0, false); length + 1];
+        let mut steps = vec![None; length];
+        for at in (start..end).rev() {
+            let (cost, step) = self.best_step(at, start, end, &best);
+            best[at - start] = cost;
+            steps[at - start] = Some(step);
+        }
+        let (cost, repeats) = best[0];
+        self.known.insert((start, length), Solved { cost, repeats, steps });
+    }
+
+    fn best_step(&mut self, at: usize, start: usize, end: usize, best: &[(u32, bool)]) -> ((u32, bool), Step) {
+        let run = self.runs[at].min(end - at);
+        let after = |next: usize| best[next - start];
+        let number = if run > 1 { NUMBER } else { 0 };
+        let (rest, repeats) = after(at + run);
+        let mut choice = ((RUN + number + rest, repeats), Step { unit: 1, times: run });
+        // A run is cut short only where a repeat can take over.
+        for times in 1..run {
+            let next = at + times;
+            if self.units[next].iter().any(|(unit, _)| next + 2 * unit <= end) {
+                let (rest, repeats) = after(next);
+                let cost = RUN + if times > 1 { NUMBER } else { 0 } + rest;
+                if cost < choice.0.0 {
+                    choice = ((cost, repeats), Step { unit: 1, times });
+                }
+            }
+        }
+        for index in 0..self.units[at].len() {
+            let (unit, most) = self.units[at][index];
+            let most = most.min((end - at) / unit);
+            if most < 2 {
+                continue;
+            }
+            self.solve(at, unit);
+            let Some(inner) = self.known.get(&(at, unit)) else { continue };
+            let own = inner.cost + REPEAT + if inner.repeats { NESTED } else { 0 };
+            for times in (2..=most).rev() {
+                let cost = own + after(at + unit * times).0;
+                if cost < choice.0.0 {
+                    choice = ((cost, true), Step { unit, times });
+                }
+            }
+        }
+        choice
+    }
+
+    fn items(&self, ops: &[Op], start: usize, length: usize) -> Vec<Item> {
+        let Some(solved) = self.known.get(&(start, length)) else { return Vec::new() };
+        let mut items = Vec::new();
+        let mut at = 0;
+        while let Some(Some(step)) = solved.steps.get(at) {
+            let times = Times::Exactly(step.times as u32);
+            items.push(Item::unplaced(if step.unit == 1 {
+                Act::Run(ops[start + at].clone(), times)
+            } else {
+                Act::Repeat(self.items(ops, start + at, step.unit), times)
+            }));
+            at += step.unit * step.times;
+        }
+        items
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::stitch::Stitch;
+
+    fn ops(pattern: &str) -> Vec<Op> {
+        let op = |letter| match letter {
+            'i' => Op::increase(Stitch::SC, 2),
+            'd' => Op::decrease(Stitch::SC, 2),
+            _ => Op::plain(Stitch::SC),
+        };
+        pattern.chars().map(op).collect()
+    }
+
+    fn show(items: &[Item]) -> String {
+        let one = |item: &Item| match &item.act {
+            Act::Run(op, Times::Exactly(times)) => {
+                let letter = if op.shapes() { if op.consumed == 1 { 'i' } else { 'd' } } else { '.' };
+                format!("{letter}{times}")
+            }
+            Act::Repeat(body, Times::Exactly(times)) => format!("[{}]{times}", show(body)),
+            Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => String::new(),
+        };
+        items.iter().map(one).collect::<Vec<_>>().join(" ")
+    }
+
+    #[test]
+    fn repeats_are_found_whole_nested_and_across_runs() {
+        let cases = [
+            ("......", ".6"),
+            ("..i..i..i", "[.2 i1]3"),
+            (".i..i..i..i.", "[.1 i1 .1]4"),
+            (".i.i...i.i...i.i..", "[[.1 i1]2 .2]3"),
+            ("...i", ".3 i1"),
+            ("i.i.i.i", "i1 [.1 i1]3"),
+        ];
+        for (pattern, expected) in cases {
+            assert_eq!(show(&shorten(&ops(pattern))), expected, "{pattern}");
+        }
+    }
+
+    #[test]
+    fn a_round_of_two_thousand_is_one_short_repeat() {
+        let long = "...................i".repeat(100);
+        assert_eq!(show(&shorten(&ops(&long))), "[.19 i1]100");
+    }
+}

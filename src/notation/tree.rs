@@ -1,0 +1,43 @@
+//! The small syntax tree of written rounds, shared by the reader and the writer.
+
+use crate::plan::{Made, Op};
+use crate::report::Place;
+
+/// How often something is done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Times {
+    /// Just so often.
+    Exactly(u32),
+    /// As often as it takes to use up the round, but for the last so many stitches.
+    Around {
+        /// Stitches left at the end of the round, 0 for none.
+        leave: u32,
+    },
+}
+
+/// One thing to do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Act {
+    /// One operation, so often.
+    Run(Op, Times),
+    /// Several things in order, so often.
+    Repeat(Vec<Item>, Times),
+    /// More stitches in the stitch (or space) that was worked last.
+    SameStitch(Made),
+}
+
+/// One thing to do and where it was written; the place is empty for what the writer makes.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Item {
+    /// What to do.
+    pub act: Act,
+    /// Where it stands.
+    pub place: Place,
+}
+
+impl Item {
+    /// A thing to do that was not read from anywhere.
+    pub fn unplaced(act: Act) -> Self {
+        Self { act, place: Place::default() }
+    }
+}
