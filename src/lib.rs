@@ -16,6 +16,13 @@
 //!
 //! The library never prints, never touches the disk (but for `file::save`), and never panics on input.
 
+#[cfg(test)]
+extern crate self as roundelay;
+
+#[cfg(test)]
+#[path = "../tests/common/mod.rs"]
+pub(crate) mod common;
+
 pub mod units;
 
 pub mod report;

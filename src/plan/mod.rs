@@ -4,10 +4,24 @@
 //! that an independent recount agrees: every round uses up exactly the stitches of the round before. Fails with the
 //! arithmetic and the nearest thing that can be done, at the place of the wish that can't be met.
 
+mod audit;
+mod choose;
+mod colours;
+mod explain;
+mod finish;
+mod gauges;
+mod phase;
+mod profile;
+mod recount;
 mod round;
+mod shaping;
+mod solve;
 mod spread;
+mod yarn;
 
+pub use audit::audit;
 pub use round::*;
+pub use solve::solve;
 pub use spread::spread;
 
 use crate::design::{Design, Finish};

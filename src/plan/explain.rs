@@ -1,0 +1,190 @@
+//! Why the counts are as they are, and why a wish can't be met: sentences with the arithmetic in them.
+
+use super::choose::{Entry, Task, Ways, unevenness};
+use crate::design::{Shape, Units};
+use crate::report::{Diagnostic, Place};
+use crate::stitch::Stitch;
+use crate::units::Gauge;
+
+/// A length in the units of the design.
+pub(super) fn length(mm: f64, units: Units) -> String {
+    match units {
+        Units::Cm if mm.abs() < 10.0 => format!("{mm:.1} mm"),
+        Units::Cm => format!("{:.1} cm", mm / 10.0),
+        Units::Inches => format!("{:.2} in", mm / 25.4),
+    }
+}
+
+/// What a part came to, for its sentences.
+pub(super) struct Solved<'a> {
+    pub(super) task: &'a Task,
+    pub(super) counts: &'a [u32],
+    pub(super) shape: &'a Shape,
+    pub(super) gauge: Gauge,
+    pub(super) stitch: Stitch,
+    pub(super) wanted: f64,
+    pub(super) first: u32,
+    pub(super) growth: (f64, f64),
+    pub(super) units: Units,
+    pub(super) gauges: &'a [(Stitch, Gauge)],
+}
+
+impl Solved<'_> {
+    /// Counts of the round before each round; the first round of a piece stands on nothing.
+    fn steps(&self) -> impl Iterator<Item = (u32, u32)> + '_ {
+        let start = match self.task.entry {
+            Entry::First { .. } => None,
+            Entry::After { count, .. } => Some(count),
+        };
+        let before = start.into_iter().chain(self.counts.iter().copied());
+        let after = self.counts.iter().copied().skip(usize::from(start.is_none()));
+        before.zip(after)
+    }
+
+    /// All sentences.
+    pub(super) fn reasons(&self) -> Vec<String> {
+        let mut reasons = vec![self.growth(), self.rounds()];
+        reasons.extend(self.gap());
+        reasons.push(self.farthest());
+        reasons.extend(self.memory());
+        reasons
+    }
+
+    fn growth(&self) -> String {
+        let (needed, used) = self.growth;
+        let end = self.task.bands.last().map_or(0.0, |band| band.0);
+        let count = self.counts.last().copied().unwrap_or(0);
+        if let Shape::Straight { .. } = self.shape {
+            return format!("{count} stitches all the way; the circumference asks for {end:.1}");
+        }
+        format!(
+            "The shape changes by {needed:+.2} stitches a round, the plan by {used:+.2}; it ends with {count} stitches \
+             where {end:.1} are wanted"
+        )
+    }
+
+    fn rounds(&self) -> String {
+        let rounds = self.counts.len();
+        let height = self.gauge.height.mm();
+        let given = rounds as f64 * height;
+        let over = given - self.wanted;
+        let side = if over < 0.0 { "less" } else { "more" };
+        let noun = if rounds == 1 { "round" } else { "rounds" };
+        format!(
+            "{rounds} {noun} of {} give {}, {} {side} than the {} wanted",
+            length(height, self.units),
+            length(given, self.units),
+            length(over.abs(), self.units),
+            length(self.wanted, self.units),
+        )
+    }
+
+    /// Which stitch would close a gap that a whole number of rounds leaves.
+    fn gap(&self) -> Option<String> {
+        let height = self.gauge.height.mm();
+        let over = self.counts.len() as f64 * height - self.wanted;
+        if over.abs() < 0.2 * height || over.abs() < 1.0 {
+            return None;
+        }
+        // One round of another stitch in place of one round, or added to them.
+        let mut best: Option<(f64, String)> = None;
+        for (stitch, gauge) in self.gauges {
+            let row = stitch.row();
+            let plain = matches!(row.build, crate::stitch::Build::Cross | crate::stitch::Build::Stem);
+            if *stitch == self.stitch || !plain {
+                continue;
+            }
+            let other = gauge.height.mm();
+            let verbs = [(over + other - height, "in place of one round"), (over + other, "added")];
+            for (left, verb) in verbs {
+                if left.abs() < 0.5 * over.abs() && best.as_ref().is_none_or(|(least, _)| left.abs() < *least) {
+                    let left_over = length(left.abs(), self.units);
+                    best = Some((left.abs(), format!("one round of {} {verb} would leave {left_over}", row.us)));
+                }
+            }
+        }
+        best.map(|(_, sentence)| format!("To come nearer: {sentence}"))
+    }
+
+    fn farthest(&self) -> String {
+        let width = self.gauge.width.mm();
+        let far = (0..self.counts.len())
+            .map(|round| self.task.distance(round, self.counts.get(round).copied().unwrap_or(0)))
+            .enumerate()
+            .fold((0, 0.0_f64), |most, new| if new.1.abs() > most.1.abs() { new } else { most });
+        if far.1.abs() < 0.05 {
+            return "Every round has the circumference wanted".to_owned();
+        }
+        let count = self.counts.get(far.0).copied().map_or(1.0, f64::from);
+        let percent = far.1 / (count - far.1).max(1.0) * 100.0;
+        let off = far.1 * width;
+        let (round, side) = (self.first + far.0 as u32, if off < 0.0 { "under" } else { "over" });
+        let off = length(off.abs(), self.units);
+        format!("Round {round} is farthest from its circumference, {off} {side} it ({percent:+.1} %)")
+    }
+
+    fn memory(&self) -> Option<String> {
+        let steps: Vec<(u32, u32)> = self.steps().collect();
+        let shaped: Vec<&(u32, u32)> = steps.iter().filter(|(before, after)| before != after).collect();
+        if shaped.is_empty() {
+            return None;
+        }
+        let uneven = |(before, after): &&(u32, u32)| {
+            unevenness(*before, i64::from(*after) - i64::from(*before), self.task.multiple) > 0.0
+        };
+        let uneven = shaped.iter().copied().filter(|step| uneven(step)).count();
+        let even = steps.len() - shaped.len();
+        let split = match uneven {
+            0 => "all in repeats that divide the round".to_owned(),
+            n => format!("{n} of them in repeats that don't divide the round and are spread"),
+        };
+        let shaped = shaped.len();
+        Some(format!("{shaped} shaped and {even} even rounds, {split}"))
+    }
+}
+
+/// Why no counts keep the limits, and what comes nearest.
+pub(super) fn impossible(task: &Task, first: u32, place: Option<Place>, names: (&str, &str), width: f64) -> Diagnostic {
+    let (part, size) = names;
+    let (mut low, mut high) = match task.entry {
+        Entry::First { least, most } => (f64::from(least), f64::from(most)),
+        Entry::After { count, .. } => (f64::from(count), f64::from(count)),
+    };
+    let most = f64::from(task.most.max(1));
+    let start = match task.entry {
+        Entry::First { .. } => 1,
+        Entry::After { .. } => 0,
+    };
+    for (round, ways) in task.shaped.iter().enumerate().skip(start) {
+        if round == 0 && *ways == Ways::Even {
+            continue;
+        }
+        match ways {
+            Ways::Even => {}
+            Ways::Grow => high *= most,
+            Ways::Shrink => low = (low / 2.0).ceil(),
+            Ways::Both => (low, high) = ((low / 2.0).ceil(), high * most),
+        }
+    }
+    let (target, rounds) = (task.bands.last().map_or(0.0, |band| band.0), task.bands.len());
+    let last = first + rounds as u32 - 1;
+    let limit = if target > high { high } else { low };
+    let verb = if target > high { "grow to" } else { "shrink to" };
+    let message = format!(
+        "the {part} of size {size} can't {verb} {target:.0} stitches by round {last}: {rounds} {} from {} at most {} \
+         times a round reach {limit:.0}",
+        if rounds == 1 { "round" } else { "rounds" },
+        match task.entry {
+            Entry::First { least, most } if least == most => format!("a first round of {least}"),
+            Entry::First { .. } => "a ring".to_owned(),
+            Entry::After { count, .. } => format!("{count} stitches"),
+        },
+        if target > high { task.most.to_string() } else { "1/2".to_owned() },
+    );
+    let circumference = limit * width / 10.0;
+    let help = format!(
+        "the nearest that can be done is {circumference:.1} cm round; give the part more length, fewer even rounds at \
+         its end, or a gentler shape"
+    );
+    Diagnostic::error("unreachable", message).help(help).at(place)
+}

@@ -1,0 +1,159 @@
+//! Where the shaping of a round stands against that of the rounds before.
+//!
+//! Shaping that stands on shaping makes corners: a disc becomes a polygon. Of all ways to turn a balanced round, the
+//! one with the least demerit is taken:
+//!
+//! demerit = 4 · (share of its shaping that stands on the last shaped round's shaping, where that is the round below)
+//! \+ Σⱼ 2⁻ʲ · (nearness to the shaping of the j-th shaped round before, 0 halfway between, 1 on top of it)
+//! \+ what the longer instruction costs
+//!
+//! A repeat that ends with its shaping costs nothing, one that begins with it little, and a round that begins within a
+//! repeat (`sc 4, inc, [sc 9, inc] 5 times, sc 5`) more.
+
+use super::round::Op;
+use super::shaping::{Pattern, balanced, stacked};
+use crate::design::{Preference, Shaping};
+use crate::stitch::Stitch;
+
+/// Shaped rounds that are looked back at.
+const MEMORY: usize = 3;
+/// Demerit of shaping on shaping.
+const STACKED: f64 = 4.0;
+/// Demerit of a repeat that begins with its shaping, and of a round that begins within a repeat.
+const BEGINS: f64 = 0.1;
+const SPLIT: f64 = 0.25;
+
+/// What is remembered of the rounds worked so far.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Memory {
+    /// Which stitches of the last round a shaping operation made.
+    made: Vec<bool>,
+    /// Places of the shaping of the last shaped rounds, latest first, as shares of the round.
+    turns: Vec<Vec<f64>>,
+    /// Stitches on which the corners stand, ascending; empty before there are any.
+    corners: Vec<u32>,
+    /// True where the next single increase of a corner goes before its stitch, so that corners run straight.
+    leading: bool,
+}
+
+impl Memory {
+    /// Forgets everything, for rounds that were not solved.
+    pub(super) fn forget(&mut self) {
+        *self = Self::default();
+    }
+
+    /// The operations of a round from one count to another.
+    pub(super) fn round(&mut self, stitch: Stitch, before: u32, after: u32, how: (Shaping, Preference)) -> Vec<Op> {
+        if before == after {
+            self.made = vec![false; after as usize];
+            return (0..after).map(|_| Op::plain(stitch)).collect();
+        }
+        let (shaping, prefer) = how;
+        let cornered = match shaping {
+            Shaping::Corners(n) => self.cornered(before, after, n),
+            Shaping::Scattered => None,
+        };
+        let pattern = cornered.unwrap_or_else(|| self.scattered(before, after, prefer));
+        self.made = pattern.marks().1;
+        self.turns.insert(0, pattern.turns());
+        self.turns.truncate(MEMORY);
+        pattern.ops(stitch)
+    }
+
+    /// The balanced pattern that stacks least.
+    fn scattered(&self, before: u32, after: u32, prefer: Preference) -> Pattern {
+        let (length, change) = (before.min(after), after.abs_diff(before));
+        let period = if change >= length { 1 } else { length.div_ceil(change.max(1)) };
+        let dear = match prefer {
+            Preference::Easy => 2.0,
+            Preference::Balanced => 1.0,
+            Preference::Close => 0.5,
+        };
+        let mut best: Option<(f64, Pattern)> = None;
+        for offset in 0..period {
+            let pattern = balanced(before, after, offset);
+            let price = match offset {
+                0 => 0.0,
+                1 => BEGINS,
+                _ => SPLIT,
+            };
+            let demerit = self.demerit(&pattern) + dear * price;
+            if best.as_ref().is_none_or(|(least, _)| demerit + 1e-9 < *least) {
+                best = Some((demerit, pattern));
+            }
+        }
+        best.map_or_else(|| balanced(before, after, 0), |(_, pattern)| pattern)
+    }
+
+    fn demerit(&self, pattern: &Pattern) -> f64 {
+        let turns = pattern.turns();
+        let mut demerit = STACKED * stacked_share(&self.made, &pattern.marks().0);
+        let mut weight = 1.0;
+        for before in &self.turns {
+            weight /= 2.0;
+            demerit += weight * nearness(&turns, before);
+        }
+        demerit
+    }
+
+    /// Shaping stacked into corners, with each corner on the middle of the corner below; nothing where the change is
+    /// no multiple of the corners or a corner would swallow its neighbour.
+    fn cornered(&mut self, before: u32, after: u32, corners: u32) -> Option<Pattern> {
+        let change = after.abs_diff(before);
+        let each = change / corners.max(1);
+        if corners == 0 || each == 0 || !change.is_multiple_of(corners) || before < corners * (each + 1) {
+            return None;
+        }
+        let side = f64::from(before) / f64::from(corners);
+        if self.corners.len() != corners as usize {
+            self.corners = (1..=corners).map(|i| (f64::from(i) * side) as u32 - 1).collect();
+        }
+        let grows = after > before;
+        let mut next = Vec::with_capacity(self.corners.len());
+        let mut places = Vec::with_capacity(self.corners.len());
+        let mut free = 0;
+        for (index, corner) in self.corners.iter().enumerate() {
+            let index = index as u32;
+            if grows {
+                places.push(*corner);
+                let middle = if each % 2 == 1 && self.leading { each.div_ceil(2) } else { each / 2 };
+                next.push(corner + index * each + middle);
+            } else {
+                // The stitches worked together are those around the corner.
+                let first = (corner.saturating_sub(each / 2)).clamp(free, before - (corners - index) * (each + 1));
+                free = first + each + 1;
+                places.push(first - index * each);
+                next.push(first - index * each);
+            }
+        }
+        self.corners = next;
+        self.leading = !self.leading;
+        Some(stacked(before, after, places, each))
+    }
+}
+
+/// Share of the shaping operations' stitches that were themselves made by shaping.
+fn stacked_share(made: &[bool], taken: &[bool]) -> f64 {
+    let shaping = taken.iter().filter(|taken| **taken).count();
+    let both = taken.iter().zip(made).filter(|(taken, made)| **taken && **made).count();
+    if shaping == 0 { 0.0 } else { both as f64 / shaping as f64 }
+}
+
+/// Mean nearness of some turns to others, 1 where they fall together, 0 where they lie halfway between.
+fn nearness(turns: &[f64], others: &[f64]) -> f64 {
+    if turns.is_empty() || others.is_empty() {
+        return 0.0;
+    }
+    let spacing = 1.0 / others.len() as f64;
+    let near = |turn: &f64| {
+        let above = others.partition_point(|other| other < turn);
+        let high = others.get(above).or(others.first()).copied().unwrap_or(0.0);
+        let low = above.checked_sub(1).and_then(|at| others.get(at)).or(others.last()).copied().unwrap_or(0.0);
+        let gap = |other: f64| {
+            let apart = (other - turn).abs();
+            apart.min(1.0 - apart)
+        };
+        (1.0 - 2.0 * gap(high).min(gap(low)) / spacing).max(0.0)
+    };
+    turns.iter().map(near).sum::<f64>() / turns.len() as f64
+}
