@@ -1,5 +1,5 @@
 //! Designs for tests, built without a file.
-#![allow(dead_code)]
+#![allow(dead_code, unreachable_pub)]
 
 use roundelay::design::{
     Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Swatch, Terms,
