@@ -43,12 +43,12 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
     Part { name: said(name.to_owned()), stitch, loops: Loops::Both, stripes: Vec::new(), body }
 }
 
-impl Ring for Part {}
+impl Adjust for Part {}
 
 /// Small changes to a part.
-pub trait Ring: Sized + Into<Part> {
+pub trait Adjust: Sized + Into<Part> {
     /// Starts with a ring of the solver's choice.
-    fn from_ring(self) -> Part {
+    fn ringed(self) -> Part {
         self.starting(Start::Ring { stitches: None })
     }
 
@@ -113,7 +113,7 @@ pub fn sun_hat() -> Design {
     let side = Shape::Straight { depth: vec![Mm::new(90.0), Mm::new(95.0), Mm::new(100.0)] };
     let brim = Shape::Flare { width: vec![Mm::new(75.0); 3], angle: vec![Angle::from_degrees(55.0); 3] };
     let parts = vec![
-        part("crown", Stitch::SC, crown).from_ring(),
+        part("crown", Stitch::SC, crown).ringed(),
         part("side", Stitch::SC, side).folded(Loops::Back),
         part("brim", Stitch::SC, brim).settling(2),
     ];
@@ -128,7 +128,7 @@ pub fn dc_beanie() -> Design {
     let sizes = vec![size("M", 540.0)];
     let dome = Shape::Dome { around: each(&sizes, |around| around), rise: vec![Mm::new(80.0)] };
     let parts = vec![
-        part("crown", Stitch::DC, dome).from_ring(),
+        part("crown", Stitch::DC, dome).ringed(),
         part("side", Stitch::DC, Shape::Straight { depth: vec![Mm::new(95.0)] }),
     ];
     let mut beanie = design(swatch(Stitch::DC, 15.75, 8.5), sizes, parts);
@@ -140,7 +140,7 @@ pub fn dc_beanie() -> Design {
 pub fn hdc_basket() -> Design {
     let sizes = vec![size("small", 500.0)];
     let parts = vec![
-        part("base", Stitch::HDC, Shape::Flat { around: vec![Mm::new(500.0)] }).from_ring(),
+        part("base", Stitch::HDC, Shape::Flat { around: vec![Mm::new(500.0)] }).ringed(),
         part("side", Stitch::HDC, Shape::Straight { depth: vec![Mm::new(120.0)] }).folded(Loops::Back),
         part("rim", Stitch::HDC, Shape::Straight { depth: vec![Mm::new(30.0)] }).folded(Loops::Front),
     ];
@@ -154,7 +154,7 @@ pub fn hdc_basket() -> Design {
 pub fn ball() -> Design {
     let sizes = vec![size("one", 300.0)];
     let sphere = Shape::Sphere { around: vec![Mm::new(300.0)] };
-    design(swatch(Stitch::SC, 20.0, 20.0), sizes, vec![part("ball", Stitch::SC, sphere).from_ring()])
+    design(swatch(Stitch::SC, 20.0, 20.0), sizes, vec![part("ball", Stitch::SC, sphere).ringed()])
 }
 
 /// The plan of a design that can be solved.
