@@ -5,6 +5,67 @@
 //! to guess: sizes, depths and widths are there once for every size, ranges are sane, names are known. Fails with
 //! complaints that point at line and column and say what to do; many at a time.
 
+mod fields;
+pub mod hats;
+pub mod heads;
+pub mod hooks;
+mod measure;
 mod model;
+mod names;
+mod parts;
+mod plausible;
+mod raw;
+mod resolve;
+mod sizes;
+mod starter;
+#[cfg(test)]
+mod tests;
+mod tree;
+pub mod weights;
 
 pub use model::*;
+pub use names::abbreviation;
+pub use starter::STARTER;
+
+use crate::report::{Diagnostic, Place, Report};
+
+/// Largest design file that is read, in bytes.
+pub const MOST_BYTES: usize = 1 << 20;
+
+/// Reads a design from the bytes of its file: UTF-8, with or without a byte order mark, up to [`MOST_BYTES`]. Places are
+/// those of the text as [`text_of`] gives it.
+pub fn read_bytes(bytes: &[u8], report: &mut Report) -> Option<Design> {
+    let text = text_of(bytes, report)?;
+    read(text, report)
+}
+
+/// The text of a design file without its byte order mark, or a complaint that it is no text or too large.
+pub fn text_of<'b>(bytes: &'b [u8], report: &mut Report) -> Option<&'b str> {
+    if bytes.len() > MOST_BYTES {
+        let message = format!("the file has {} bytes; a design has at most {MOST_BYTES}", bytes.len());
+        report.add(Diagnostic::error("too-large", message).help("is this the right file?"));
+        return None;
+    }
+    match std::str::from_utf8(bytes) {
+        Ok(text) => Some(text.strip_prefix('\u{feff}').unwrap_or(text)),
+        Err(error) => {
+            let sound = std::str::from_utf8(&bytes[..error.valid_up_to()]).unwrap_or_default();
+            let message = "the file is not UTF-8 text";
+            let help = "save it again as UTF-8; is it really a design and not a picture or a word processor's file?";
+            let place = Place::in_text(sound, sound.len(), 0);
+            report.add(Diagnostic::error("not-utf-8", message).at(place).help(help));
+            None
+        }
+    }
+}
+
+/// Reads a design from its text. Gives nothing once the report holds an error, and then as many complaints at a time as
+/// can be found; warnings and notes go beside the design.
+pub fn read(text: &str, report: &mut Report) -> Option<Design> {
+    if text.len() > MOST_BYTES {
+        text_of(text.as_bytes(), report)?;
+    }
+    let root = tree::parse(text, report)?;
+    let raw = raw::read(text, root, report)?;
+    resolve::resolve(&raw, report)
+}

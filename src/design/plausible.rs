@@ -1,0 +1,128 @@
+//! What can be worked but looks doubtful: gauges against the published ranges, brims too narrow to shade.
+
+use super::fields::listed;
+use super::hats::least_sun_brim;
+use super::raw::RawDesign;
+use super::resolve::tidy_cm;
+use super::weights::YarnWeight;
+use super::{Body, Design, Kind, Part, Profile, Shape, Size, Swatch, names};
+use crate::report::{Diagnostic, Place, Report};
+use crate::stitch::Stitch;
+use crate::units::{Mm, tidy};
+
+/// Height of a round over width of a stitch: least and most seen in published gauges (sc 0.85–1.11, hdc about 1.45, dc
+/// 1.7–2.0), with a tenth of room; tr and dtr by the usual height ratios.
+const RATIOS: &[(Stitch, f64, f64)] = &[
+    (Stitch::SC, 0.77, 1.22),
+    (Stitch::HDC, 1.1, 1.75),
+    (Stitch::DC, 1.5, 2.3),
+    (Stitch::TR, 2.1, 3.4),
+    (Stitch::DTR, 2.8, 4.6),
+];
+
+/// How far outside the published ranges a swatch or a hook may lie before it is mentioned; they are guidelines.
+const ROOM: f64 = 0.15;
+
+/// Looks over a resolved design and warns.
+pub(super) fn look(design: &Design, raw: &RawDesign, report: &mut Report) {
+    for swatch in &design.swatches {
+        proportions(swatch, design, report);
+        let weight = design.yarn.weight.and_then(|weight| YarnWeight::by_number(weight.value));
+        if let Some(weight) = weight {
+            density(swatch, weight, design, report);
+        }
+    }
+    for swatch in &raw.swatches {
+        let count = swatch.stitches.as_ref().and_then(|text| text.text.parse::<u32>().ok());
+        if let Some(count) = count.filter(|count| *count < 8) {
+            let message = format!("a swatch {count} stitches wide is too small to measure well");
+            let help = "work at least 10 cm (4 in) and measure its middle: one stitch miscounted shifts every size";
+            report.add(Diagnostic::warning("small-swatch", message).at(swatch.place).help(help));
+        }
+    }
+    hook(design, raw.hook.as_ref().map(|text| text.place), report);
+    if design.kind == Kind::Hat {
+        for part in &design.parts {
+            brim(part, &design.sizes, report);
+        }
+    }
+}
+
+fn proportions(swatch: &Swatch, design: &Design, report: &mut Report) {
+    let Some((_, least, most)) = RATIOS.iter().find(|(stitch, ..)| *stitch == swatch.stitch) else { return };
+    let ratio = swatch.gauge.height / swatch.gauge.width;
+    if (*least..=*most).contains(&ratio) {
+        return;
+    }
+    let name = names::abbreviation(swatch.stitch, design.terms);
+    let message = format!(
+        "by this swatch a round of {name} is {} times as high as a stitch is wide; usual is {least} to {most}",
+        tidy(ratio, 2)
+    );
+    let help = "count again: stitches across `width`, rounds up `height`; a swatch worked in rounds measures best";
+    report.add(Diagnostic::warning("unusual-gauge", message).at(swatch.place).help(help));
+}
+
+/// The council gives sc in 4 in; hdc, dc and tr come out about as wide, so they are measured by the same range.
+fn density(swatch: &Swatch, weight: &YarnWeight, design: &Design, report: &mut Report) {
+    let plain = [Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR].contains(&swatch.stitch);
+    let in_four_inches = Mm::from_inches(4.0) / swatch.gauge.width;
+    let (least, most) = weight.stitches;
+    let room = if swatch.stitch == weight.stitch { ROOM } else { 2.0 * ROOM };
+    if !plain || (least * (1.0 - room)..=most * (1.0 + room)).contains(&in_four_inches) {
+        return;
+    }
+    let name = names::abbreviation(swatch.stitch, design.terms);
+    let measured_in = names::abbreviation(weight.stitch, design.terms);
+    let message = format!(
+        "{} {name} in 4 in is unusual for yarn of weight {} ({}): published are {least} to {most} {measured_in}",
+        tidy(in_four_inches, 1),
+        weight.number,
+        weight.name
+    );
+    let help = "check the swatch, the yarn weight and the hook; a fabric meant to be dense may be right as it is";
+    report.add(Diagnostic::warning("unusual-gauge", message).at(swatch.place).help(help));
+}
+
+fn hook(design: &Design, place: Option<Place>, report: &mut Report) {
+    let weight = design.yarn.weight.and_then(|weight| YarnWeight::by_number(weight.value));
+    let (Some(weight), Some(hook)) = (weight, design.hook) else { return };
+    let (least, most) = weight.hook;
+    if (least * (1.0 - ROOM)..=most * (1.0 + ROOM)).contains(&hook.mm()) {
+        return;
+    }
+    let message = format!(
+        "a hook of {} mm is unusual for yarn of weight {} ({}): published are {least} to {most} mm",
+        hook.mm(),
+        weight.number,
+        weight.name
+    );
+    let help = "a thin hook makes a stiff fabric, a thick one a loose one; check both figures";
+    report.add(Diagnostic::warning("unusual-hook", message).at(place).help(help));
+}
+
+/// A brim narrower than health agencies ask for shade, in sizes whose age is known or whose head is grown.
+fn brim(part: &Part, sizes: &[Size], report: &mut Report) {
+    let Body::Profile(Profile { shape: Shape::Flare { width, angle }, place, .. }) = &part.body else { return };
+    let mut narrow: Vec<(&str, Mm)> = Vec::new();
+    for ((size, width), angle) in sizes.iter().zip(width).zip(angle) {
+        let degrees = angle.degrees();
+        // Steeper than this is a cuff or a bell and shades nothing; up to 50° is the drop of a bucket hat.
+        if !(20.0..=120.0).contains(&degrees) {
+            continue;
+        }
+        let grown = size.age_months.is_none() && size.head.is_some_and(|head| head.cm() >= 56.0 - 1e-9);
+        if size.age_months.is_some() || grown {
+            let least = least_sun_brim(size.age_months.map(|(youngest, _)| youngest), degrees <= 50.0);
+            if *width < least {
+                narrow.push((&size.name, least));
+            }
+        }
+    }
+    let Some(least) = narrow.iter().map(|(_, least)| *least).reduce(Mm::max) else { return };
+    let names: Vec<&str> = narrow.iter().map(|(name, _)| *name).collect();
+    let message =
+        format!("the {} is narrower than health agencies ask of a sun hat for {}", part.name.value, listed(&names));
+    let help = format!("for shade make it at least {} cm wide there; for show it may stay", tidy_cm(least));
+    report.add(Diagnostic::warning("narrow-brim", message).at(*place).help(help));
+}

@@ -1,0 +1,479 @@
+//! The design as written: fields known and in their place, values not yet understood.
+
+use super::fields::{Fields, doubled, word};
+use super::tree::{Node, Text, Value, slice};
+use crate::report::{Diagnostic, Place, Report};
+
+/// A whole file.
+#[derive(Clone, Debug, Default)]
+pub(super) struct RawDesign {
+    pub(super) place: Place,
+    pub(super) title: Option<Text>,
+    pub(super) designer: Option<Text>,
+    pub(super) about: Option<Text>,
+    pub(super) kind: Option<Text>,
+    pub(super) units: Option<Text>,
+    pub(super) terms: Option<Text>,
+    pub(super) language: Option<Text>,
+    pub(super) hand: Option<Text>,
+    pub(super) work: Option<Text>,
+    pub(super) yarn: Option<RawYarn>,
+    pub(super) hook: Option<Text>,
+    pub(super) swatches: Vec<RawSwatch>,
+    pub(super) sizes: Vec<RawSize>,
+    pub(super) ease: Option<Text>,
+    pub(super) parts: Vec<RawPart>,
+    pub(super) finish: Option<Text>,
+    pub(super) prefer: Option<Text>,
+    pub(super) tolerance: Option<Text>,
+    pub(super) shaping: Option<Text>,
+}
+
+const DESIGN: &[&str] = &[
+    "title",
+    "designer",
+    "about",
+    "kind",
+    "units",
+    "terms",
+    "language",
+    "hand",
+    "work",
+    "yarn",
+    "hook",
+    "swatch",
+    "sizes",
+    "ease",
+    "parts",
+    "finish",
+    "prefer",
+    "tolerance",
+    "shaping",
+];
+
+/// The yarn.
+#[derive(Clone, Debug, Default)]
+pub(super) struct RawYarn {
+    pub(super) weight: Option<Text>,
+    pub(super) fibre: Option<Text>,
+    pub(super) ball: Option<RawBall>,
+    pub(super) colours: Vec<(Text, Text)>,
+    pub(super) allowance: Option<Text>,
+}
+
+const YARN: &[&str] = &["weight", "fibre", "ball", "colours", "allowance"];
+
+/// One ball.
+#[derive(Clone, Debug)]
+pub(super) struct RawBall {
+    pub(super) grams: Option<Text>,
+    pub(super) metres: Option<Text>,
+    pub(super) yards: Option<Text>,
+}
+
+const BALL: &[&str] = &["grams", "metres", "yards"];
+
+/// One swatch.
+#[derive(Clone, Debug)]
+pub(super) struct RawSwatch {
+    pub(super) place: Place,
+    pub(super) stitch: Option<Text>,
+    pub(super) stitches: Option<Text>,
+    pub(super) rounds: Option<Text>,
+    pub(super) width: Option<Text>,
+    pub(super) height: Option<Text>,
+    pub(super) grams: Option<Text>,
+}
+
+const SWATCH: &[&str] = &["stitch", "stitches", "rounds", "width", "height", "grams"];
+
+/// One size.
+#[derive(Clone, Debug)]
+pub(super) struct RawSize {
+    pub(super) name: Text,
+    /// A table whose row is the size's own name.
+    pub(super) table: Option<Text>,
+    pub(super) head: Option<Text>,
+    pub(super) around: Option<Text>,
+    pub(super) across: Option<Text>,
+    pub(super) age: Option<Text>,
+    /// A table and the row to read in it.
+    pub(super) row: Option<(Text, Text)>,
+}
+
+/// Names of the tables a size can be read from.
+pub(super) const TABLES: &[&str] = &["who", "uk90", "council", "ansur"];
+
+const SIZE: &[&str] = &["head", "around", "across", "age", "who", "uk90", "council", "ansur"];
+
+/// A value that is the same for all sizes or said for each.
+#[derive(Clone, Debug)]
+pub(super) enum RawPer {
+    All(Text),
+    Each(Place, Vec<(Text, Text)>),
+}
+
+/// Stripes of a part.
+#[derive(Clone, Debug)]
+pub(super) struct RawStripe {
+    pub(super) colour: Text,
+    /// A number of rounds or `rest`; nothing for a part all in one colour.
+    pub(super) rounds: Option<Text>,
+}
+
+/// One part.
+#[derive(Clone, Debug)]
+pub(super) struct RawPart {
+    pub(super) name: Text,
+    pub(super) stitch: Option<Text>,
+    pub(super) loops: Option<Text>,
+    pub(super) colours: Vec<RawStripe>,
+    pub(super) shape: Option<Text>,
+    pub(super) start: Option<Text>,
+    pub(super) settle: Option<Text>,
+    pub(super) most: Option<Text>,
+    pub(super) depth: Option<RawPer>,
+    pub(super) width: Option<RawPer>,
+    pub(super) rise: Option<RawPer>,
+    pub(super) flare: Option<RawPer>,
+    pub(super) around: Option<RawPer>,
+    pub(super) across: Option<RawPer>,
+    pub(super) written: Option<Vec<Text>>,
+}
+
+const PART: &[&str] = &[
+    "shape", "stitch", "loop", "colours", "start", "depth", "width", "rise", "flare", "around", "across", "settle",
+    "most", "written",
+];
+
+/// Reads the tree of a whole file. Gives what can be read even where it complains.
+pub(super) fn read(text: &str, root: Node, report: &mut Report) -> Option<RawDesign> {
+    if root.value == Value::Nothing {
+        let help = "`roundelay new` writes a design to begin with";
+        report.add(Diagnostic::error("empty", "the file is empty").at(root.place).help(help));
+        return None;
+    }
+    let mut fields = Fields::open(root, "the design", DESIGN, report)?;
+    Some(RawDesign {
+        place: fields.place(),
+        title: fields.needed("title", "title: My hat"),
+        designer: fields.text("designer"),
+        about: fields.text("about"),
+        kind: fields.text("kind"),
+        units: fields.text("units"),
+        terms: fields.text("terms"),
+        language: fields.text("language"),
+        hand: fields.text("hand"),
+        work: fields.text("work"),
+        yarn: yarn(&mut fields),
+        hook: fields.text("hook"),
+        swatches: swatches(&mut fields),
+        sizes: sizes(&mut fields),
+        ease: fields.text("ease"),
+        parts: parts(text, &mut fields),
+        finish: fields.text("finish"),
+        prefer: fields.text("prefer"),
+        tolerance: fields.text("tolerance"),
+        shaping: fields.text("shaping"),
+    })
+}
+
+fn yarn(design: &mut Fields<'_>) -> Option<RawYarn> {
+    let (_, node) = design.take("yarn")?;
+    let mut fields = Fields::open(node, "the yarn", YARN, design.report())?;
+    let ball = fields.take("ball").and_then(|(_, node)| {
+        let mut ball = Fields::open(node, "the ball", BALL, fields.report())?;
+        let grams = ball.needed("grams", "grams: 50");
+        if !ball.has("yards") && !ball.has("metres") {
+            ball.missing("metres", "metres: 85");
+        }
+        Some(RawBall { grams, metres: ball.text("metres"), yards: ball.text("yards") })
+    });
+    Some(RawYarn {
+        weight: fields.text("weight"),
+        fibre: fields.text("fibre"),
+        ball,
+        colours: fields.take("colours").map(|(key, node)| pairs(&key, node, fields.report())).unwrap_or_default(),
+        allowance: fields.text("allowance"),
+    })
+}
+
+/// Names with a single value each: colours, or a value for each size.
+fn pairs(key: &Text, node: Node, report: &mut Report) -> Vec<(Text, Text)> {
+    let what = node.what();
+    let Value::Fields(written) = node.value else {
+        let message = format!("`{}` takes names with a value each, and here is {what}", key.text);
+        let help = format!("write `{}: {{name: value, name: value}}`", key.text);
+        report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(help));
+        return Vec::new();
+    };
+    let mut pairs: Vec<(Text, Text)> = Vec::new();
+    for (name, node) in written {
+        if let Some((first, _)) = pairs.iter().find(|(other, _)| other.text == name.text) {
+            report.add(doubled(&format!("`{}`", key.text), &name, first.place));
+        } else if node.value == Value::Nothing {
+            let message = format!("`{}` has no value", name.text);
+            let help = "write its value after the colon; a colour such as \"#2f6f8f\" needs its quotation marks";
+            report.add(Diagnostic::error("no-value", message).at(name.place).help(help));
+        } else if let Some(text) = word(&name.text, node, report) {
+            pairs.push((name, text));
+        }
+    }
+    pairs
+}
+
+fn swatches(design: &mut Fields<'_>) -> Vec<RawSwatch> {
+    if !design.has("swatch") {
+        design.missing("swatch", "swatch: {stitch: sc, stitches: 15, rounds: 16, width: 10, height: 10}");
+        return Vec::new();
+    }
+    let Some((_, node)) = design.take("swatch") else { return Vec::new() };
+    let nodes = match node.value {
+        Value::List(nodes) => nodes,
+        Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
+    };
+    nodes.into_iter().filter_map(|node| swatch(node, design.report())).collect()
+}
+
+fn swatch(node: Node, report: &mut Report) -> Option<RawSwatch> {
+    let mut fields = Fields::open(node, "the swatch", SWATCH, report)?;
+    Some(RawSwatch {
+        place: fields.place(),
+        stitch: fields.needed("stitch", "stitch: sc"),
+        stitches: fields.needed("stitches", "stitches: 15"),
+        rounds: fields.needed("rounds", "rounds: 16"),
+        width: fields.needed("width", "width: 10 cm"),
+        height: fields.needed("height", "height: 10 cm"),
+        grams: fields.text("grams"),
+    })
+}
+
+fn sizes(design: &mut Fields<'_>) -> Vec<RawSize> {
+    if !design.has("sizes") {
+        design.missing("sizes", "sizes: {S: {head: 54}, M: {head: 57}}");
+        return Vec::new();
+    }
+    let Some((key, node)) = design.take("sizes") else { return Vec::new() };
+    let report = design.report();
+    let what = node.what();
+    let Value::Fields(written) = node.value else {
+        let message = format!("`sizes` takes the name of each size with its measurement, and here is {what}");
+        let help = "write `sizes: {S: {head: 54}, M: {head: 57}}`";
+        report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(help));
+        return Vec::new();
+    };
+    if written.is_empty() {
+        report.add(Diagnostic::error("missing-field", "there is no size").at(key.place).help("write `S: {head: 54}`"));
+    }
+    let mut sizes: Vec<RawSize> = Vec::new();
+    for (name, node) in written {
+        if let Some(first) = sizes.iter().find(|size| size.name.text == name.text) {
+            report.add(doubled("`sizes`", &name, first.name.place));
+        } else if let Some(size) = size(name, node, report) {
+            sizes.push(size);
+        }
+    }
+    sizes
+}
+
+fn size(name: Text, node: Node, report: &mut Report) -> Option<RawSize> {
+    let empty = RawSize { name, table: None, head: None, around: None, across: None, age: None, row: None };
+    if let Value::Word(text) = node.value {
+        let table = Text { text: text.trim().to_owned(), place: node.place };
+        return Some(RawSize { table: Some(table), ..empty });
+    }
+    let mut fields = Fields::open(node, format!("the size {}", empty.name.text), SIZE, report)?;
+    let mut rows = TABLES.iter().filter_map(|table| {
+        let (key, node) = fields.take(table)?;
+        let row = word(table, node, fields.report())?;
+        Some((key, row))
+    });
+    let row = rows.next();
+    if let Some((second, _)) = rows.next() {
+        drop(rows);
+        let message = format!("the size {} is read from two tables", empty.name.text);
+        fields.report().add(Diagnostic::error("two-measures", message).at(second.place).help("keep one of them"));
+    }
+    Some(RawSize {
+        head: fields.text("head"),
+        around: fields.text("around"),
+        across: fields.text("across"),
+        age: fields.text("age"),
+        row,
+        ..empty
+    })
+}
+
+fn parts(text: &str, design: &mut Fields<'_>) -> Vec<RawPart> {
+    if !design.has("parts") {
+        design.missing("parts", "parts: [crown, side: {depth: 9}]");
+        return Vec::new();
+    }
+    let Some((key, node)) = design.take("parts") else { return Vec::new() };
+    let report = design.report();
+    let what = node.what();
+    let Value::List(nodes) = node.value else {
+        let message = format!("`parts` takes a list in working order, and here is {what}");
+        let help = "begin each part on its own line with a dash: `- crown: {shape: flat}`";
+        report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(help));
+        return Vec::new();
+    };
+    if nodes.is_empty() {
+        let message = "there is no part";
+        report.add(Diagnostic::error("missing-field", message).at(key.place).help("write `- crown: {shape: flat}`"));
+    }
+    nodes.into_iter().filter_map(|node| part(text, node, report)).collect()
+}
+
+fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
+    let (name, node) = part_name(node, report)?;
+    let node = match node.value {
+        // `- crown` and `- crown:` are a crown with every default.
+        Value::Nothing => Node { value: Value::Fields(Vec::new()), ..node },
+        Value::Word(_) | Value::List(_) | Value::Fields(_) => node,
+    };
+    let mut fields = Fields::open(node, format!("the part {}", name.text), PART, report)?;
+    Some(RawPart {
+        stitch: fields.text("stitch"),
+        loops: fields.text("loop"),
+        colours: fields.take("colours").map(|(key, node)| stripes(&key, node, fields.report())).unwrap_or_default(),
+        shape: fields.text("shape"),
+        start: fields.text("start"),
+        settle: fields.text("settle"),
+        most: fields.text("most"),
+        depth: per(&mut fields, "depth"),
+        width: per(&mut fields, "width"),
+        rise: per(&mut fields, "rise"),
+        flare: per(&mut fields, "flare"),
+        around: per(&mut fields, "around"),
+        across: per(&mut fields, "across"),
+        written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
+        name,
+    })
+}
+
+fn part_name(node: Node, report: &mut Report) -> Option<(Text, Node)> {
+    let place = node.place;
+    let what = node.what();
+    match node.value {
+        Value::Word(text) => {
+            let name = Text { text: text.trim().to_owned(), place };
+            return Some((name, Node { place, value: Value::Nothing }));
+        }
+        Value::Fields(mut fields) if fields.len() == 1 => return fields.pop(),
+        Value::Fields(fields) => {
+            let place = fields.get(1).map_or(place, |(second, _)| second.place);
+            let message = "a part has one name, and its fields stand indented under it";
+            let help =
+                "write `- side: {depth: 9}`, or indent the fields by four blanks; begin the next part with a dash";
+            report.add(Diagnostic::error("wrong-kind", message).at(place).help(help));
+        }
+        Value::List(_) | Value::Nothing => {
+            let message = format!("a part has a name, and here is {what}");
+            report.add(Diagnostic::error("wrong-kind", message).at(place).help("write `- crown: {shape: flat}`"));
+        }
+    }
+    None
+}
+
+fn per(fields: &mut Fields<'_>, name: &'static str) -> Option<RawPer> {
+    let (key, node) = fields.take(name)?;
+    match node.value {
+        Value::Fields(_) => Some(RawPer::Each(key.place, pairs(&key, node, fields.report()))),
+        Value::List(_) => {
+            let message = format!("`{name}` takes one value, or one for each size by its name");
+            let help = format!("write `{name}: 9`, or `{name}: {{S: 9, M: 9.5}}` with your sizes");
+            fields.report().add(Diagnostic::error("wrong-kind", message).at(node.place).help(help));
+            None
+        }
+        Value::Nothing | Value::Word(_) => word(name, node, fields.report()).map(RawPer::All),
+    }
+}
+
+fn stripes(key: &Text, node: Node, report: &mut Report) -> Vec<RawStripe> {
+    let runs =
+        |pairs: Vec<(Text, Text)>| pairs.into_iter().map(|(colour, rounds)| RawStripe { colour, rounds: Some(rounds) });
+    match node.value {
+        Value::Word(text) => {
+            let colour = Text { text: text.trim().to_owned(), place: node.place };
+            vec![RawStripe { colour, rounds: None }]
+        }
+        // A list of stripes lets one colour come twice.
+        Value::List(nodes) => nodes.into_iter().flat_map(|node| runs(pairs(key, node, report))).collect(),
+        Value::Nothing | Value::Fields(_) => runs(pairs(key, node, report)).collect(),
+    }
+}
+
+/// Written rounds: a block with one round a line, or a list. Each keeps its own line.
+fn written(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text> {
+    let mut rounds = Vec::new();
+    match node.value {
+        Value::List(nodes) => {
+            for node in nodes {
+                rounds.extend(written_round(text, key, node, report));
+            }
+        }
+        Value::Word(word) => lines(text, node.place, &word, &mut rounds),
+        Value::Nothing | Value::Fields(_) => {
+            let message = "`written` takes rounds, one a line, and here is a group of fields";
+            report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(
+                "write `written: |` and the rounds on the lines below it, indented, such as `Rnd 1: 6 sc in ring (6)`",
+            ));
+        }
+    }
+    if rounds.is_empty() && !report.has_errors() {
+        let help = "write `written: |` and the rounds on the lines below it, indented";
+        report.add(Diagnostic::error("no-value", "`written` holds no round").at(key.place).help(help));
+    }
+    rounds
+}
+
+fn written_round(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text> {
+    let mut found = Vec::new();
+    match node.value {
+        Value::Word(word) => lines(text, node.place, &word, &mut found),
+        // `- Rnd 3: sc in next st` reads as a field named `Rnd 3`: the round is the whole line.
+        Value::Fields(fields) if fields.len() == 1 => {
+            for (name, node) in fields {
+                let end = node.place.offset + node.place.length;
+                let place = Place { length: end.saturating_sub(name.place.offset), ..name.place };
+                match node.value {
+                    Value::Word(word) => {
+                        let whole = slice(text, place).map_or(word, str::to_owned);
+                        found.push(Text { text: whole, place });
+                    }
+                    Value::Nothing | Value::List(_) | Value::Fields(_) => report.add(not_a_round(key, node.place)),
+                }
+            }
+        }
+        Value::Nothing | Value::List(_) | Value::Fields(_) => report.add(not_a_round(key, node.place)),
+    }
+    found
+}
+
+fn not_a_round(key: &Text, place: Place) -> Diagnostic {
+    let message = format!("this entry of `{}` does not read as one line of text", key.text);
+    let help = "brackets and colons mean something to YAML: write `written: |` and the rounds below it, one a line";
+    Diagnostic::error("wrong-kind", message).at(place).help(help)
+}
+
+/// The lines of a block, each with its own place; blank ones are left out.
+fn lines(text: &str, place: Place, word: &str, into: &mut Vec<Text>) {
+    let source = slice(text, place).unwrap_or_default();
+    let quoted = source.starts_with(['"', '\'']);
+    if !word.contains('\n') || quoted {
+        into.push(Text { text: word.trim().to_owned(), place });
+        return;
+    }
+    let mut offset = place.offset;
+    for (at, line) in source.split_inclusive('\n').enumerate() {
+        let lead = line.len() - line.trim_start().len();
+        let trimmed = line.trim();
+        if !trimmed.is_empty() {
+            let column = if at == 0 { place.column } else { 1 } + line[..lead].chars().count();
+            let place = Place { line: place.line + at, column, offset: offset + lead, length: trimmed.len() };
+            into.push(Text { text: trimmed.to_owned(), place });
+        }
+        offset += line.len();
+    }
+}

@@ -1,0 +1,374 @@
+//! As written → as meant: every default filled in, every length in millimetres, every name known.
+
+use super::fields::{listed, shortened, unknown};
+use super::hooks::by_us_name;
+use super::measure::{self, is_number, is_share};
+use super::raw::{RawDesign, RawPart, RawSwatch, RawYarn};
+use super::tree::Text;
+use super::weights::YarnWeight;
+use super::{
+    Ball, Colour, Design, Finish, Hand, Kind, Preference, Said, Shaping, Swatch, Terms, Tolerance, Units, Work, Yarn,
+    names, parts, plausible, sizes,
+};
+use crate::font::Face;
+use crate::report::{Diagnostic, Place, Report};
+use crate::stitch::Stitch;
+use crate::units::{Angle, Gauge, Mm};
+use crate::words::Language;
+
+/// What the values of a file are read by.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Reading {
+    pub(super) units: Units,
+    pub(super) terms: Terms,
+    pub(super) kind: Kind,
+}
+
+/// Resolves a whole file; nothing where the report holds an error in the end.
+pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
+    let reading = Reading {
+        units: choose("units", raw.units.as_ref(), UNITS, report).unwrap_or(Units::Cm),
+        terms: choose("terms", raw.terms.as_ref(), TERMS, report).unwrap_or_default(),
+        kind: choose("kind", raw.kind.as_ref(), KINDS, report).unwrap_or(Kind::Hat),
+    };
+    let title = raw.title.as_ref().map(|text| said(text, report));
+    let yarn = yarn(raw.yarn.as_ref(), report);
+    let swatches = swatches(&raw.swatches, reading, report);
+    let ease = ease(raw, reading, report);
+    let sizes = sizes::resolve(&raw.sizes, ease.value, reading, report);
+    let main = swatches.first().map_or(Stitch::SC, |swatch| swatch.stitch);
+    let within =
+        parts::Within { reading, names: &raw.sizes, sizes: &sizes, colours: &yarn.colours, swatches: &swatches };
+    let parts = parts::resolve(&raw.parts, &within, report);
+    let work = work(raw.work.as_ref(), main, report);
+    let design = Design {
+        title: title?,
+        designer: raw.designer.as_ref().map(|text| printed(text, report)),
+        about: raw.about.as_ref().map(|text| printed(text, report)),
+        kind: reading.kind,
+        units: reading.units,
+        terms: reading.terms,
+        language: language(raw.language.as_ref(), report),
+        hand: choose("hand", raw.hand.as_ref(), HANDS, report).unwrap_or_default(),
+        work,
+        hook: raw.hook.as_ref().and_then(|text| hook(text, report)),
+        yarn,
+        swatches,
+        sizes,
+        ease,
+        finish: finish(raw.finish.as_ref(), work, report),
+        parts,
+        prefer: choose("prefer", raw.prefer.as_ref(), PREFERENCES, report).unwrap_or_default(),
+        tolerance: tolerance(raw.tolerance.as_ref(), reading, report),
+        shaping: shaping(raw.shaping.as_ref(), report),
+    };
+    plausible::look(&design, raw, report);
+    (!report.has_errors()).then_some(design)
+}
+
+const UNITS: &[(&str, Units)] = &[("cm", Units::Cm), ("in", Units::Inches)];
+const TERMS: &[(&str, Terms)] = &[("US", Terms::Us), ("UK", Terms::Uk)];
+const KINDS: &[(&str, Kind)] =
+    &[("hat", Kind::Hat), ("basket", Kind::Basket), ("mat", Kind::Mat), ("ball", Kind::Ball)];
+const HANDS: &[(&str, Hand)] = &[("right", Hand::Right), ("left", Hand::Left)];
+const PREFERENCES: &[(&str, Preference)] =
+    &[("easy", Preference::Easy), ("balanced", Preference::Balanced), ("close", Preference::Close)];
+const FINISHES: &[(&str, Finish)] = &[
+    ("fasten off", Finish::FastenOff),
+    ("edge of slip stitch", Finish::SlipStitchEdge),
+    ("step down", Finish::StepDown),
+];
+const WORKS: &[(&str, Option<bool>)] =
+    &[("joined", None), ("joined, chain counts", Some(true)), ("joined, chain does not count", Some(false))];
+
+/// The value of a word out of a short list; capitals don't matter.
+pub(super) fn choose<T: Copy>(name: &str, text: Option<&Text>, values: &[(&str, T)], report: &mut Report) -> Option<T> {
+    let text = text?;
+    let wanted = text.text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
+    let found = values.iter().find(|(word, _)| word.to_lowercase() == wanted);
+    if found.is_none() {
+        let words: Vec<&str> = values.iter().map(|(word, _)| *word).collect();
+        report.add(unknown("unknown-value", &format!("`{name}` can't be"), text, &words));
+    }
+    found.map(|(_, value)| *value)
+}
+
+/// A text that is printed, with a warning about characters the typeface lacks.
+pub(super) fn printed(text: &Text, report: &mut Report) -> String {
+    if let Some(missing) = Face::Regular.missing(&text.text) {
+        let message = format!("the typeface of the pages has no character `{missing}`");
+        let help = "write it another way; what is printed would have a gap there";
+        report.add(Diagnostic::warning("missing-character", message).at(text.place).help(help));
+    }
+    text.text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
+}
+
+fn said(text: &Text, report: &mut Report) -> Said<String> {
+    let value = printed(text, report);
+    if value.trim().is_empty() || value.chars().count() > 120 {
+        let message = "a title has 1 to 120 characters";
+        report.add(Diagnostic::error("wrong-title", message).at(text.place).help("write `title: My hat`"));
+    }
+    Said { value, place: Some(text.place) }
+}
+
+fn language(text: Option<&Text>, report: &mut Report) -> Language {
+    let values = Language::ALL.map(|language| (language.tag(), language));
+    choose("language", text, &values, report).unwrap_or_default()
+}
+
+fn hook(text: &Text, report: &mut Report) -> Option<Mm> {
+    let named = by_us_name(&text.text).filter(|_| !is_number(&text.text));
+    let diameter = match named {
+        Some(mm) => {
+            let message = format!("hook {} is taken as {} mm; letters differ from maker to maker", text.text, mm.mm());
+            let help = format!("write `hook: {} mm`", mm.mm());
+            report.add(Diagnostic::warning("hook-letter", message).at(text.place).help(help));
+            mm
+        }
+        None => measure::hook_length(text, report)?,
+    };
+    if (0.4..=40.0).contains(&diameter.mm()) {
+        return Some(diameter);
+    }
+    let message = format!("a hook of {} mm is not made", diameter.mm());
+    report.add(
+        Diagnostic::error("out-of-range", message).at(text.place).help("hooks go from 0.4 mm to 40 mm: `hook: 5 mm`"),
+    );
+    None
+}
+
+fn yarn(raw: Option<&RawYarn>, report: &mut Report) -> Yarn {
+    let raw = raw.cloned().unwrap_or_default();
+    let ball = raw.ball.and_then(|ball| {
+        let grams = ball.grams.and_then(|text| measure::grams("grams", &text, report));
+        let metres = ball.metres.and_then(|text| measure::metres("metres", &text, 1.0, report));
+        let yards = ball.yards.and_then(|text| measure::metres("yards", &text, 0.9144, report));
+        Some(Ball { grams: grams?, metres: metres.or(yards)? })
+    });
+    let allowance = raw.allowance.as_ref().and_then(|text| {
+        let share = measure::share("allowance", text, report)?;
+        if !(0.0..=1.0).contains(&share) {
+            let message = "an allowance is between 0 % and 100 %";
+            report.add(Diagnostic::error("out-of-range", message).at(text.place).help("usual is `10 %`"));
+        }
+        Some(share)
+    });
+    Yarn {
+        weight: raw.weight.as_ref().and_then(|text| weight(text, report)),
+        fibre: raw.fibre.as_ref().map(|text| printed(text, report)),
+        ball,
+        colours: raw.colours.iter().filter_map(|(name, value)| colour(name, value, report)).collect(),
+        allowance: allowance.unwrap_or(0.1),
+    }
+}
+
+fn weight(text: &Text, report: &mut Report) -> Option<Said<u8>> {
+    let number = text.text.parse::<u8>().ok().and_then(YarnWeight::by_number);
+    let found = number.or_else(|| YarnWeight::by_name(&text.text));
+    if found.is_none() {
+        let message = format!("there is no yarn weight `{}`", shortened(&text.text));
+        let help = format!("weights are 0 to 7, or {}", listed(&YarnWeight::names()));
+        report.add(Diagnostic::error("unknown-weight", message).at(text.place).help(help));
+    }
+    found.map(|weight| Said { value: weight.number, place: Some(text.place) })
+}
+
+fn colour(name: &Text, value: &Text, report: &mut Report) -> Option<Colour> {
+    let Some(rgb) = hex(&value.text) else {
+        let message = format!("the colour {} is `{}`, which is no colour value", name.text, shortened(&value.text));
+        let help = "write six hexadecimal figures in quotes, such as \"#2f6f8f\"";
+        report.add(Diagnostic::error("wrong-colour", message).at(value.place).help(help));
+        return None;
+    };
+    Some(Colour { name: printed(name, report), rgb, place: Some(name.place) })
+}
+
+fn hex(text: &str) -> Option<[u8; 3]> {
+    let figures = text.strip_prefix('#')?;
+    let value = |c: u8| char::from(c).to_digit(16).map(|value| value as u8);
+    let values: Vec<u8> = figures.bytes().map(value).collect::<Option<_>>()?;
+    match values[..] {
+        [r, g, b] => Some([r * 17, g * 17, b * 17]),
+        [r, s, g, h, b, c] => Some([r * 16 + s, g * 16 + h, b * 16 + c]),
+        _ => None,
+    }
+}
+
+fn swatches(raw: &[RawSwatch], reading: Reading, report: &mut Report) -> Vec<Swatch> {
+    let mut swatches: Vec<Swatch> = Vec::new();
+    for swatch in raw.iter().filter_map(|raw| swatch(raw, reading, report)).collect::<Vec<_>>() {
+        if swatches.iter().any(|other| other.stitch == swatch.stitch) {
+            let message = format!("there are two swatches in {}", names::abbreviation(swatch.stitch, reading.terms));
+            report.add(Diagnostic::error("twice", message).at(swatch.place).help("keep one for each stitch"));
+        }
+        swatches.push(swatch);
+    }
+    swatches
+}
+
+fn swatch(raw: &RawSwatch, reading: Reading, report: &mut Report) -> Option<Swatch> {
+    let stitch = raw.stitch.as_ref().and_then(|text| names::stitch(text, reading.terms, report));
+    let stitches = raw.stitches.as_ref().and_then(|text| measure::count("stitches", text, 1, 2000, report));
+    let rounds = raw.rounds.as_ref().and_then(|text| measure::count("rounds", text, 1, 2000, report));
+    let width = raw.width.as_ref().and_then(|text| swatch_length("width", text, reading.units, report));
+    let height = raw.height.as_ref().and_then(|text| swatch_length("height", text, reading.units, report));
+    let grams = raw.grams.as_ref().and_then(|text| measure::grams("grams", text, report));
+    let (stitches, rounds) = (f64::from(stitches?), f64::from(rounds?));
+    let (width, height) = (width? / stitches, height? / rounds);
+    for (name, size, text) in [("wide", width, &raw.width), ("high", height, &raw.height)] {
+        if !(0.3..=120.0).contains(&size.mm()) {
+            let message = format!("by this swatch a stitch is {:.2} mm {name}, which can't be", size.mm());
+            let help = "look at the numbers and their unit: stitches across the width, rounds up the height";
+            let place = text.as_ref().map(|text| text.place);
+            report.add(Diagnostic::error("impossible-gauge", message).at(place).help(help));
+        }
+    }
+    let gauge = Gauge { width, height, grams: grams.map(|grams| grams / (stitches * rounds)), assumed: false };
+    Some(Swatch { stitch: stitch?, gauge, place: Some(raw.place) })
+}
+
+fn swatch_length(name: &str, text: &Text, units: Units, report: &mut Report) -> Option<Mm> {
+    let length = measure::length(name, text, units, report)?;
+    if length.mm() > 0.0 {
+        return Some(length);
+    }
+    let message = format!("the {name} of a swatch is more than 0");
+    report.add(
+        Diagnostic::error("out-of-range", message).at(text.place).help("measure the middle of a swatch, lying flat"),
+    );
+    None
+}
+
+fn ease(raw: &RawDesign, reading: Reading, report: &mut Report) -> Said<f64> {
+    let usual = usual_ease(reading.kind, &raw.parts);
+    let Some(text) = &raw.ease else {
+        if usual < 0.0 {
+            let message = format!("no `ease` is given; this hat is made {} % smaller than the head", -usual * 100.0);
+            let help = "write `ease: -5 %` to say so, or another figure; `0 %` for the very measure of the head";
+            report.add(Diagnostic::note("usual-ease", message).at(raw.place).help(help));
+        }
+        return Said { value: usual, place: None };
+    };
+    let value = measure::share("ease", text, report);
+    let percent = value.unwrap_or(0.0) * 100.0;
+    if !(-25.0..=40.0).contains(&percent) {
+        let message = format!("an ease of {percent} % makes a piece that nobody can wear");
+        let help = "close hats take -5 % to -10 %, sun hats 0 % to 4 %; the limits are -25 % and 40 %";
+        report.add(Diagnostic::error("out-of-range", message).at(text.place).help(help));
+    } else if !(-12.0..=15.0).contains(&percent) {
+        let message = format!("an ease of {percent} % is unusual");
+        let help = "close hats take -5 % to -10 %, sun hats 0 % to 4 % (common practice)";
+        report.add(Diagnostic::warning("unusual-ease", message).at(text.place).help(help));
+    }
+    if reading.kind != Kind::Hat && value.is_some() {
+        let message = "ease belongs to what is worn; it changes nothing here";
+        report.add(Diagnostic::warning("unused-field", message).at(text.place).help("take the line away"));
+    }
+    Said { value: if reading.kind == Kind::Hat { value.unwrap_or(usual) } else { 0.0 }, place: Some(text.place) }
+}
+
+/// Ease where the file says none: nothing for a brimmed hat, 5 % close for one without (common practice: about 2.5 cm).
+fn usual_ease(kind: Kind, parts: &[RawPart]) -> f64 {
+    let is = |text: &Option<Text>, word: &str| text.as_ref().is_some_and(|text| text.text.eq_ignore_ascii_case(word));
+    let flares = |part: &RawPart| part.flare.is_some() || is(&part.shape, "flare");
+    if kind == Kind::Hat && !parts.iter().any(flares) { -0.05 } else { 0.0 }
+}
+
+fn work(text: Option<&Text>, main: Stitch, report: &mut Report) -> Work {
+    // Common practice: chain 1 never counts, chain 3 and more do; chain 2 does for some makers and not for others.
+    let usual = main.row().turning >= 3;
+    let spiral = text.is_some_and(|text| text.text.eq_ignore_ascii_case("spiral"));
+    if spiral {
+        return Work::Spiral;
+    }
+    let mut words = WORKS.to_vec();
+    words.push(("spiral", None));
+    let said = choose("work", text, &words, report).flatten();
+    if said.is_none() && main.row().turning == 2 {
+        let message = "the chain 2 at the start of a round is taken as not counting; some makers count it";
+        let help = "write `work: joined, chain counts` or `work: joined, chain does not count`";
+        report.add(Diagnostic::note("chain-2", message).at(text.map(|text| text.place)).help(help));
+    }
+    if said == Some(true) && main.row().turning < 2 {
+        let message = "a chain 1 that counts as a stitch leaves a gap at the join; it hardly ever counts";
+        let help = "write `work: joined`";
+        report.add(Diagnostic::warning("chain-1", message).at(text.map(|text| text.place)).help(help));
+    }
+    Work::Joined { chain_counts: said.unwrap_or(usual) }
+}
+
+fn finish(text: Option<&Text>, work: Work, report: &mut Report) -> Said<Finish> {
+    let place = text.map(|text| text.place);
+    let usual = if work == Work::Spiral { Finish::StepDown } else { Finish::FastenOff };
+    let value = choose("finish", text, FINISHES, report).unwrap_or(usual);
+    if value == Finish::StepDown && work != Work::Spiral {
+        let message = "joined rounds end level; only a spiral is stepped down";
+        let help = "write `finish: fasten off`, or `work: spiral`";
+        report.add(Diagnostic::error("step-down", message).at(place).help(help));
+    }
+    Said { value, place }
+}
+
+fn tolerance(text: Option<&Text>, reading: Reading, report: &mut Report) -> Tolerance {
+    let usual = Tolerance::Share(0.01);
+    let Some(text) = text else { return usual };
+    let (tolerance, sane) = if is_share(&text.text) {
+        let share = measure::share("tolerance", text, report).unwrap_or(0.01);
+        (Tolerance::Share(share), (0.0005..=0.1).contains(&share))
+    } else {
+        let Some(length) = measure::length("tolerance", text, reading.units, report) else { return usual };
+        (Tolerance::Length(length), (0.2..=60.0).contains(&length.mm()))
+    };
+    if !sane {
+        let message = "a tolerance is between 0.05 % and 10 %, or between 0.2 mm and 60 mm";
+        report.add(
+            Diagnostic::error("out-of-range", message)
+                .at(text.place)
+                .help("write `tolerance: 1 %` or `tolerance: 3 mm`"),
+        );
+    }
+    tolerance
+}
+
+fn shaping(text: Option<&Text>, report: &mut Report) -> Shaping {
+    let Some(text) = text else { return Shaping::Scattered };
+    if text.text.eq_ignore_ascii_case("scattered") {
+        return Shaping::Scattered;
+    }
+    let corners = text.text.split_once(' ').filter(|(_, word)| word.trim() == "corners");
+    let corners = corners.and_then(|(count, _)| count.parse().ok()).filter(|count| (3..=60).contains(count));
+    if corners.is_none() {
+        let message = format!("`shaping` can't be `{}`", shortened(&text.text));
+        let help = "write `shaping: scattered`, or `shaping: 6 corners` with 3 to 60 corners";
+        report.add(Diagnostic::error("unknown-value", message).at(text.place).help(help));
+    }
+    corners.map_or(Shaping::Scattered, Shaping::Corners)
+}
+
+/// True where a length lies in a range, or a complaint with the range in the units of the file.
+pub(super) fn in_range(name: &str, value: Mm, least: Mm, most: Mm, place: Place, report: &mut Report) -> bool {
+    if value >= least && value <= most {
+        return true;
+    }
+    let message = format!("`{name}` is {} cm, which can't be", tidy_cm(value));
+    let help = format!("it lies between {} cm and {} cm; look at the unit", tidy_cm(least), tidy_cm(most));
+    report.add(Diagnostic::error("out-of-range", message).at(place).help(help));
+    false
+}
+
+/// Centimetres as shown in a complaint.
+pub(super) fn tidy_cm(length: Mm) -> f64 {
+    crate::units::tidy(length.cm(), 2)
+}
+
+/// True where an angle of flare is one that a brim can have, or a complaint.
+pub(super) fn flare_in_range(angle: Angle, place: Place, report: &mut Report) -> bool {
+    if (0.0..=150.0).contains(&angle.degrees()) {
+        return true;
+    }
+    let message = format!("a flare of {}° can't be worked", crate::units::tidy(angle.degrees(), 1));
+    let help = "0° goes on straight down, 90° stands flat out, up to 150° turns back up";
+    report.add(Diagnostic::error("out-of-range", message).at(place).help(help));
+    false
+}

@@ -1,0 +1,167 @@
+//! Sizes: measured, or read from a published table.
+
+use super::fields::{shortened, unknown};
+use super::heads::{self, HeadRow};
+use super::measure;
+use super::raw::{RawSize, TABLES};
+use super::resolve::{Reading, in_range, printed, tidy_cm};
+use super::tree::Text;
+use super::{Kind, Size};
+use crate::report::{Diagnostic, Report};
+use crate::units::Mm;
+
+/// More sizes than this are a slip of the hand.
+const MOST_SIZES: usize = 24;
+
+/// Resolves the sizes, one for each as written, also where it complains.
+pub(super) fn resolve(raw: &[RawSize], ease: f64, reading: Reading, report: &mut Report) -> Vec<Size> {
+    if let Some(size) = raw.get(MOST_SIZES) {
+        let message = format!("there are {} sizes; {MOST_SIZES} are the most", raw.len());
+        report.add(Diagnostic::error("too-many", message).at(size.name.place).help("write a second design file"));
+    }
+    let eased = |size: Size| Size { around: size.head.map_or(size.around, |head| head * (1.0 + ease)), ..size };
+    let sizes: Vec<Size> = raw.iter().take(MOST_SIZES).map(|raw| eased(size(raw, reading, report))).collect();
+    for pair in sizes.windows(2) {
+        if let [smaller, larger] = pair
+            && larger.around <= smaller.around
+        {
+            let message = format!(
+                "size {} ({} cm round) is not larger than size {} ({} cm)",
+                larger.name,
+                tidy_cm(larger.around),
+                smaller.name,
+                tidy_cm(smaller.around)
+            );
+            let help = "write the sizes from the smallest to the largest, each once";
+            report.add(Diagnostic::warning("sizes-not-rising", message).at(larger.place).help(help));
+        }
+    }
+    sizes
+}
+
+fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> Size {
+    let name = printed(&raw.name, report);
+    if name.is_empty() || name.chars().count() > 24 {
+        let message = "the name of a size has 1 to 24 characters";
+        report.add(Diagnostic::error("wrong-name", message).at(raw.name.place).help("write it short: `M`, `child-4y`"));
+    }
+    let mut size = Size {
+        name,
+        head: None,
+        // Stands in for a measurement that is complained of, so that the parts can still be looked at.
+        around: Mm::from_cm(55.0),
+        source: "measured".to_owned(),
+        age_months: raw.age.as_ref().and_then(|text| age(text, report)),
+        place: Some(raw.name.place),
+    };
+    let said = [raw.head.as_ref(), raw.around.as_ref(), raw.across.as_ref(), raw.row.as_ref().map(|(table, _)| table)];
+    if let Some(second) = said.iter().flatten().nth(1) {
+        let message = format!("the size {} is measured in two ways", size.name);
+        report.add(Diagnostic::error("two-measures", message).at(second.place).help("keep one of them"));
+        return size;
+    }
+    if let Some((table, row)) =
+        raw.table.as_ref().map(|table| (table, &raw.name)).or(raw.row.as_ref().map(|(t, r)| (t, r)))
+    {
+        from_table(&mut size, table, row, reading, report);
+    } else if let Some(text) = &raw.head {
+        size.head = measured_head(text, reading, report);
+    } else if let Some(around) = around(raw, reading, report) {
+        size.around = around;
+    }
+    size
+}
+
+fn around(raw: &RawSize, reading: Reading, report: &mut Report) -> Option<Mm> {
+    let (name, text, times) = match (&raw.around, &raw.across) {
+        (Some(text), _) => ("around", text, 1.0),
+        (None, Some(text)) => ("across", text, core::f64::consts::PI),
+        (None, None) => {
+            let word = if reading.kind == Kind::Hat { "head: 56" } else { "around: 80" };
+            let message = format!("the size {} has no measurement", raw.name.text);
+            let help = format!("write `{}: {{{word}}}`", raw.name.text);
+            report.add(Diagnostic::error("missing-field", message).at(raw.name.place).help(help));
+            return None;
+        }
+    };
+    let length = measure::length(name, text, reading.units, report)?;
+    in_range(name, length, Mm::from_cm(1.0), Mm::from_cm(700.0), text.place, report).then_some(length * times)
+}
+
+fn measured_head(text: &Text, reading: Reading, report: &mut Report) -> Option<Mm> {
+    if !worn(text, reading, report) {
+        return None;
+    }
+    let head = measure::length("head", text, reading.units, report)?;
+    if !in_range("head", head, Mm::from_cm(10.0), Mm::from_cm(80.0), text.place, report) {
+        return None;
+    }
+    if !(23.0..=66.0).contains(&head.cm()) {
+        let message = format!("a head of {} cm is outside every published table", tidy_cm(head));
+        let help = "newborn to adult heads are 31 cm to 64 cm; measure round the brow, above the ears";
+        report.add(Diagnostic::warning("unusual-head", message).at(text.place).help(help));
+    }
+    Some(head)
+}
+
+fn worn(text: &Text, reading: Reading, report: &mut Report) -> bool {
+    if reading.kind == Kind::Hat {
+        return true;
+    }
+    let message = "only a hat is sized by the head";
+    let help = "write `around:` with the finished circumference, or `across:` with the diameter";
+    report.add(Diagnostic::error("not-worn", message).at(text.place).help(help));
+    false
+}
+
+fn from_table(size: &mut Size, table: &Text, row: &Text, reading: Reading, report: &mut Report) {
+    let name = table.text.to_lowercase();
+    if !TABLES.contains(&name.as_str()) {
+        let message = format!("the size {} is neither measured nor in a table called", size.name);
+        let mut complaint = unknown("unknown-table", &message, table, TABLES);
+        let help = complaint.help.take().unwrap_or_default();
+        report.add(complaint.help(format!("write `{}: {{head: 56}}`; of tables, {help}", size.name)));
+        return;
+    }
+    if !worn(row, reading, report) {
+        return;
+    }
+    match heads::look_up(&name, &row.text) {
+        Ok(HeadRow { head, source, age_months, caution }) => {
+            size.head = Some(head);
+            size.source = source;
+            size.age_months = size.age_months.or(age_months);
+            if let Some(caution) = caution {
+                let help = format!("measure the head and write `head: {}` where you can", tidy_cm(head));
+                report.add(Diagnostic::warning("sources-disagree", caution).at(row.place).help(help));
+            }
+        }
+        Err(help) => {
+            let message = format!("the table `{name}` has no row `{}`", shortened(&row.text));
+            report.add(Diagnostic::error("unknown-row", message).at(row.place).help(help));
+        }
+    }
+}
+
+/// An age or a range of ages: `4 years`, `6 months`, `3-6 months`.
+fn age(text: &Text, report: &mut Report) -> Option<(u32, u32)> {
+    let read = || {
+        let (figures, unit) = text.text.trim().rsplit_once(' ')?;
+        let times = match unit {
+            "month" | "months" => 1,
+            "year" | "years" => 12,
+            _ => return None,
+        };
+        let (least, most) = figures.split_once(['-', '–']).unwrap_or((figures, figures));
+        let months = |figure: &str| figure.trim().parse::<u32>().ok().filter(|age| *age <= 120).map(|age| age * times);
+        let (least, most) = (months(least)?, months(most)?);
+        (least <= most).then_some((least, most))
+    };
+    let age = read();
+    if age.is_none() {
+        let message = format!("`{}` is no age", shortened(&text.text));
+        let help = "write `age: 4 years`, `age: 6 months` or `age: 3-6 months`";
+        report.add(Diagnostic::error("wrong-age", message).at(text.place).help(help));
+    }
+    age
+}
