@@ -4,6 +4,10 @@
 //! are millimetres, x to the right and y down. Promises that every item lies inside the bounds, that every symbol is
 //! defined, and that nothing is said by colour alone. Never fails.
 
+pub mod chart;
 mod item;
+pub mod symbols;
 
+pub use chart::{ChartOptions, ChartView, chart};
 pub use item::*;
+pub use symbols::Sign;

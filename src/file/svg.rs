@@ -3,10 +3,10 @@
 //! Every line of text is written twice: as outlines of its glyphs, each glyph defined once, which are what is seen; and
 //! as real, transparent text on top, which can be selected, searched, edited and read aloud.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
 
-use kurbo::{Affine, BezPath, PathEl, Point};
+use kurbo::{Affine, BezPath, PathEl, Point, Rect};
 use svg::Node;
 use svg::node::element::{Definitions, Description, Element, Group as Svg, Path, Title, Use};
 
@@ -28,7 +28,8 @@ pub fn write(drawing: &Drawing) -> String {
 /// Writes a drawing as an `svg` element to stand inside a web page, every id beginning with `prefix` so that several
 /// can stand in one page.
 pub fn write_inline(drawing: &Drawing, prefix: &str) -> String {
-    let mut writer = Writer { prefix, glyphs: BTreeSet::new(), lines: 0 };
+    let turn_decimals = drawing.symbols.iter().map(|(key, symbol)| (key.as_str(), turn_decimals(symbol.bounds)));
+    let mut writer = Writer { prefix, glyphs: BTreeSet::new(), lines: 0, turn_decimals: turn_decimals.collect() };
     let mut body: Vec<Box<dyn Node>> = Vec::new();
     writer.items(&drawing.items, &mut |node| body.push(node));
     let bounds = drawing.bounds;
@@ -64,6 +65,7 @@ struct Writer<'a> {
     prefix: &'a str,
     glyphs: BTreeSet<(Face, u16)>,
     lines: usize,
+    turn_decimals: BTreeMap<&'a str, u32>,
 }
 
 impl Writer<'_> {
@@ -116,7 +118,8 @@ impl Writer<'_> {
 
     fn placed(&self, item: &SymbolItem) -> Use {
         let placed = Use::new().set("href", format!("#{}{}", self.prefix, item.key));
-        match transform(item.place) {
+        let turn_decimals = self.turn_decimals.get(item.key.as_str()).copied().unwrap_or(1);
+        match transform(item.place, turn_decimals) {
             place if place.is_empty() => placed,
             place => placed.set("transform", place),
         }
@@ -163,7 +166,7 @@ impl Writer<'_> {
             Face::Italic => real.assign("font-style", "italic"),
         }
         real.append(svg::node::Text::new(words.as_str()));
-        Svg::new().set("transform", transform(place)).add(self.outlines(item, &words)).add(real)
+        Svg::new().set("transform", transform(place, 2)).add(self.outlines(item, &words)).add(real)
     }
 
     /// The glyphs of a line; under them, where a halo is wanted, the same glyphs stroked in white.
@@ -214,8 +217,19 @@ fn path(item: &PathItem, decimals: u32) -> Path {
     if stroke.dashes.is_empty() { node } else { node.set("stroke-dasharray", list(&stroke.dashes, 2)) }
 }
 
+/// Decimals of a turn, in degrees, that keep the far end of a symbol within 0.05 mm of its place.
+fn turn_decimals(bounds: Rect) -> u32 {
+    let corners = [bounds.x0, bounds.y0, bounds.x1, bounds.y1];
+    let reach = corners.iter().fold(0.0_f64, |reach, side| reach.max(side.abs()));
+    match reach {
+        reach if reach < 5.7 => 0,
+        reach if reach < 57.0 => 1,
+        _ => 2,
+    }
+}
+
 /// The shortest transform list that says an affine map to a hundredth of a millimetre.
-fn transform(place: Affine) -> String {
+fn transform(place: Affine, turn_decimals: u32) -> String {
     let [a, b, c, d, x, y] = place.as_coeffs();
     let mut said = String::new();
     if tidy(x, 2) != 0.0 || tidy(y, 2) != 0.0 {
@@ -227,8 +241,8 @@ fn transform(place: Affine) -> String {
         return said;
     }
     let (turn, scale) = (Angle::of_vector(a, b).degrees(), libm::hypot(a, b));
-    if tidy(turn, 1) != 0.0 {
-        let _ = write!(said, "rotate({})", number(turn, 1));
+    if tidy(turn, turn_decimals) != 0.0 {
+        let _ = write!(said, "rotate({})", number(turn, turn_decimals));
     }
     if (scale - 1.0).abs() > EPSILON.sqrt() {
         let _ = write!(said, "scale({})", number(scale, 4));

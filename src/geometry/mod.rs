@@ -3,6 +3,8 @@
 //! Takes a plan. Gives finite millimetres and no ink: the predicted side shape, the ring layout of every stitch, the
 //! places of dimension lines. Promises finite numbers for every plan. Never fails; what looks doubtful is a finding.
 
+pub mod rings;
+
 use crate::units::Mm;
 
 /// The side shape of one size as it will come out, round by round.

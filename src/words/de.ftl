@@ -72,6 +72,22 @@ write-step-down = zum Auslaufen: { $what }
 ## drawing
 
 round = Runde
+chart-title = Rundenschrift: { $title }, Größe { $size }
+chart-anticlockwise = gegen den Uhrzeigersinn
+chart-clockwise = im Uhrzeigersinn
+chart-spiral = einer Spirale
+chart-joined = geschlossenen Runden
+chart-says = Von der Mitte nach außen gehäkelt, { $way }, in { $work }; Rundenanfang bei { $clock } Uhr. Runden: { $rounds }. Maschen: { $first } in der ersten Runde, { $last } in der letzten, { $sum } insgesamt.
+chart-part-says = { $part }: Runde { $from } bis { $to }, am Ende { $count } Maschen.
+chart-round = Runde { $round }
+chart-rounds = Runde { $from } bis { $to }
+chart-round-says = { $count } Maschen: { $stitch }.
+chart-even = So viele wie zuvor.
+chart-more = { $by } mehr als zuvor.
+chart-fewer = { $by } weniger als zuvor.
+chart-back-loop = Nur ins hintere Maschenglied.
+chart-front-loop = Nur ins vordere Maschenglied.
+chart-colour = Farbe: { $colour }.
 
 ## page
 

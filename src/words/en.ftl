@@ -160,6 +160,22 @@ write-step-down = to step down: { $what }
 ## drawing
 
 round = Round
+chart-title = Round chart: { $title }, size { $size }
+chart-anticlockwise = anticlockwise
+chart-clockwise = clockwise
+chart-spiral = a spiral
+chart-joined = joined rounds
+chart-says = Worked from the centre outward, { $way }, in { $work }; rounds start at { $clock } o'clock. Rounds: { $rounds }. Stitches: { $first } in the first round, { $last } in the last, { $sum } in all.
+chart-part-says = { $part }: rounds { $from } to { $to }, { $count } stitches at the end.
+chart-round = Round { $round }
+chart-rounds = Rounds { $from } to { $to }
+chart-round-says = { $count } stitches: { $stitch }.
+chart-even = As many as before.
+chart-more = { $by } more than before.
+chart-fewer = { $by } fewer than before.
+chart-back-loop = In the back loop only.
+chart-front-loop = In the front loop only.
+chart-colour = Colour: { $colour }.
 
 ## page
 

@@ -72,6 +72,22 @@ write-step-down = para terminar sin escalón: { $what }
 ## drawing
 
 round = Vuelta
+chart-title = Gráfico circular: { $title }, talla { $size }
+chart-anticlockwise = en sentido contrario a las agujas del reloj
+chart-clockwise = en el sentido de las agujas del reloj
+chart-spiral = en espiral
+chart-joined = en vueltas cerradas
+chart-says = Se teje del centro hacia fuera, { $way }, { $work }; las vueltas empiezan en la posición de las { $clock } del reloj. Vueltas: { $rounds }. Puntos: { $first } en la primera vuelta, { $last } en la última, { $sum } en total.
+chart-part-says = { $part }: vueltas { $from } a { $to }, { $count } puntos al final.
+chart-round = Vuelta { $round }
+chart-rounds = Vueltas { $from } a { $to }
+chart-round-says = { $count } puntos: { $stitch }.
+chart-even = Tantos como antes.
+chart-more = { $by } más que antes.
+chart-fewer = { $by } menos que antes.
+chart-back-loop = Solo en la hebra de atrás.
+chart-front-loop = Solo en la hebra de delante.
+chart-colour = Color: { $colour }.
 
 ## page
 

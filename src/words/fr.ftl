@@ -72,6 +72,22 @@ write-step-down = pour finir en douceur : { $what }
 ## drawing
 
 round = Rang
+chart-title = Diagramme en rond : { $title }, taille { $size }
+chart-anticlockwise = dans le sens inverse des aiguilles d'une montre
+chart-clockwise = dans le sens des aiguilles d'une montre
+chart-spiral = en spirale
+chart-joined = en rangs fermés
+chart-says = Se travaille du centre vers l'extérieur, { $way }, { $work } ; les rangs commencent à { $clock } heures. Rangs : { $rounds }. Mailles : { $first } au premier rang, { $last } au dernier, { $sum } en tout.
+chart-part-says = { $part } : rangs { $from } à { $to }, { $count } mailles à la fin.
+chart-round = Rang { $round }
+chart-rounds = Rangs { $from } à { $to }
+chart-round-says = { $count } mailles : { $stitch }.
+chart-even = Autant qu'avant.
+chart-more = { $by } de plus qu'avant.
+chart-fewer = { $by } de moins qu'avant.
+chart-back-loop = Dans le brin arrière seulement.
+chart-front-loop = Dans le brin avant seulement.
+chart-colour = Couleur : { $colour }.
 
 ## page
 

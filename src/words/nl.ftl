@@ -72,6 +72,22 @@ write-step-down = om af te vlakken: { $what }
 ## drawing
 
 round = Toer
+chart-title = Rondetelpatroon: { $title }, maat { $size }
+chart-anticlockwise = tegen de klok in
+chart-clockwise = met de klok mee
+chart-spiral = een spiraal
+chart-joined = gesloten toeren
+chart-says = Van het midden naar buiten gehaakt, { $way }, in { $work }; de toeren beginnen op { $clock } uur. Toeren: { $rounds }. Steken: { $first } in de eerste toer, { $last } in de laatste, { $sum } in totaal.
+chart-part-says = { $part }: toer { $from } tot en met { $to }, { $count } steken aan het eind.
+chart-round = Toer { $round }
+chart-rounds = Toer { $from } tot en met { $to }
+chart-round-says = { $count } steken: { $stitch }.
+chart-even = Evenveel als ervoor.
+chart-more = { $by } meer dan ervoor.
+chart-fewer = { $by } minder dan ervoor.
+chart-back-loop = Alleen in de achterste lus.
+chart-front-loop = Alleen in de voorste lus.
+chart-colour = Kleur: { $colour }.
 
 ## page
 

@@ -1,0 +1,208 @@
+//! The symbols of a round, each on what it is worked into.
+
+use kurbo::Point;
+
+use super::Scene;
+use crate::drawing::symbols::Fit;
+use crate::drawing::{Item, Sign};
+use crate::geometry::rings::{Mark, Ring};
+use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
+use crate::stitch::{Build, Loops, Stitch};
+
+/// What the first ring stands on: a ring, chains, or the stitches of the round before.
+pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
+    let centre = scene.rings.centre;
+    if !scene.rings.base.is_empty() {
+        let base = scene.rings.base.clone();
+        return base
+            .iter()
+            .map(|along| {
+                let (foot, head) = (scene.at(*along, centre - 0.6), scene.at(*along, centre));
+                scene.symbol(Sign::Stitch(Stitch::SL_ST, Loops::Both), Fit::of(Stitch::SL_ST), foot, head)
+            })
+            .collect();
+    }
+    let sign = match scene.size.foundation {
+        Foundation::Ring => Sign::Ring,
+        Foundation::ChainRing(chains) => Sign::ChainRing(chains),
+        Foundation::Chain(chains) => Sign::TurningChain(chains.min(20) as u8),
+    };
+    let fit = sign.fit();
+    let foot = Point::new(0.0, fit.height / 2.0 * scene.unit);
+    vec![scene.symbol(sign, fit, foot, Point::new(0.0, -foot.y))]
+}
+
+/// One ring's symbols, in working order.
+pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
+    let Some(ring) = scene.ring(index).cloned() else { return Vec::new() };
+    let Some(round) = scene.round_of(ring.row) else { return Vec::new() };
+    let parents = scene.rings.parents(index).to_vec();
+    let mut pass = Pass { scene, ring: &ring, parents: &parents, items: Vec::with_capacity(ring.marks.len()) };
+    for mark in &ring.marks {
+        if let Some(op) = round.ops.get(mark.op) {
+            let standing = pass.turning_chain(round, mark);
+            pass.op(op, mark, standing);
+        }
+    }
+    pass.ends(round);
+    pass.items
+}
+
+struct Pass<'a, 'b> {
+    scene: &'a mut Scene<'b>,
+    ring: &'a Ring,
+    parents: &'a [f64],
+    items: Vec<Item>,
+}
+
+impl Pass<'_, '_> {
+    fn foot(&self, along: f64) -> Point {
+        self.scene.at(along, self.ring.foot_at(along))
+    }
+
+    fn head(&self, along: f64) -> Point {
+        self.scene.at(along, self.ring.head_at(along))
+    }
+
+    fn put(&mut self, sign: Sign, foot: Point, head: Point, spread: f64) {
+        let unit = self.scene.unit;
+        let middle = (self.ring.foot.0 + self.ring.head.0) / 2.0;
+        let fit = Fit { height: (head - foot).hypot() / unit, spread: spread / unit, width: self.ring.unit * middle };
+        let item = self.scene.symbol(sign, fit, foot, head);
+        self.items.push(item);
+    }
+
+    /// Chains of a turning chain that stands for the first stitch of the round.
+    fn turning_chain(&self, round: &Round, mark: &Mark) -> Option<u8> {
+        match round.begin {
+            Begin::Chain { chains, counts: true } if mark.op == 0 => Some(chains),
+            Begin::Chain { .. } | Begin::Spiral | Begin::Plain => None,
+        }
+    }
+
+    fn op(&mut self, op: &Op, mark: &Mark, standing: Option<u8>) {
+        match op.into {
+            Spot::Skip => {}
+            Spot::Air => self.air(op, mark),
+            Spot::Together => self.together(op, mark),
+            Spot::Stitch | Spot::Space => match op.made {
+                Made::Same(stitch, count @ 2..=3)
+                    if standing.is_none() && op.into == Spot::Stitch && op.consumed > 0 && shares(stitch) =>
+                {
+                    self.increase(stitch, count as u8, op.loops, mark);
+                }
+                Made::Same(..) | Made::Mixed(_) | Made::Nothing => self.fan(op, mark, standing),
+            },
+        }
+    }
+
+    /// The angle of the middle of what an operation uses up.
+    fn under(&self, op: &Op, mark: &Mark) -> Option<f64> {
+        let own = self.parents.get(mark.parent..mark.parent + op.consumed as usize)?;
+        if own.is_empty() { None } else { Some(own.iter().sum::<f64>() / own.len() as f64) }
+    }
+
+    fn increase(&mut self, stitch: Stitch, count: u8, loops: Loops, mark: &Mark) {
+        let last = mark.first + usize::from(count) - 1;
+        let (Some(&from), Some(&to)) = (self.ring.heads.get(mark.first), self.ring.heads.get(last)) else { return };
+        let Some(&parent) = self.parents.get(mark.parent) else { return };
+        let (from, to) = (self.head(from), self.head(to));
+        let foot = self.foot(parent);
+        self.put(Sign::Increase(stitch, count, loops), foot, from.midpoint(to), (to - from).hypot());
+    }
+
+    fn together(&mut self, op: &Op, mark: &Mark) {
+        let last = mark.parent + (op.consumed as usize).saturating_sub(1);
+        let (Some(&from), Some(&to)) = (self.parents.get(mark.parent), self.parents.get(last)) else { return };
+        let (from, to) = (self.foot(from), self.foot(to));
+        for (stitch, _) in op.made.runs() {
+            let count = op.consumed.min(9) as u8;
+            self.put(
+                Sign::Decrease(stitch, count, op.loops),
+                from.midpoint(to),
+                self.head(mark.at),
+                (to - from).hypot(),
+            );
+        }
+    }
+
+    /// Stitches of their own heads from one foot; from several feet side by side where they go into a space.
+    fn fan(&mut self, op: &Op, mark: &Mark, standing: Option<u8>) {
+        let under = self.under(op, mark);
+        let all: u32 = op.made.runs().map(|(_, count)| count).sum();
+        let mut next = mark.first;
+        let mut chains = standing;
+        for (i, stitch) in
+            op.made.runs().flat_map(|(stitch, count)| std::iter::repeat_n(stitch, count as usize)).enumerate()
+        {
+            if stitch.row().counts == 0 {
+                self.picot(self.ring.heads.get(next.saturating_sub(1)).copied().unwrap_or(mark.at));
+                continue;
+            }
+            let Some(&head) = self.ring.heads.get(next) else { return };
+            next += 1;
+            if stitch == Stitch::CH {
+                self.chain(head, 0.5);
+                continue;
+            }
+            let spot = under.map_or(head, |under| match op.into {
+                Spot::Space => under + (i as f64 - f64::from(all - 1) / 2.0) * 0.34 / self.ring.foot.0,
+                Spot::Stitch | Spot::Together | Spot::Air | Spot::Skip => under,
+            });
+            let sign = chains.take().map_or(Sign::Stitch(stitch, op.loops), Sign::TurningChain);
+            self.put(sign, self.foot(spot), self.head(head), 1.0);
+        }
+    }
+
+    /// Chains over a gap, in an arch; a picot on the last stitch.
+    fn air(&mut self, op: &Op, mark: &Mark) {
+        let count = op.count() as usize;
+        let heads: Vec<f64> = self.ring.heads.get(mark.first..mark.first + count).unwrap_or_default().to_vec();
+        for (i, head) in heads.iter().enumerate() {
+            self.chain(*head, (i as f64 + 0.5) / count as f64);
+        }
+        if op.made.runs().any(|(stitch, _)| stitch.row().build == Build::Picot) {
+            self.picot(mark.at);
+        }
+    }
+
+    /// A chain at the height of the heads; `share` says where in its arch it lies.
+    fn chain(&mut self, along: f64, share: f64) {
+        let fit = Fit::of(Stitch::CH);
+        let arch = 0.8 * share * (1.0 - share);
+        let middle = self.ring.head_at(along) - 0.38 + arch;
+        let (foot, head) = (middle - fit.height / 2.0, middle + fit.height / 2.0);
+        let (foot, head) = (self.scene.at(along, foot), self.scene.at(along, head));
+        let item = self.scene.symbol(Sign::Stitch(Stitch::CH, Loops::Both), fit, foot, head);
+        self.items.push(item);
+    }
+
+    fn picot(&mut self, along: f64) {
+        let fit = Fit::of(Stitch::PICOT);
+        let radius = self.ring.head_at(along) - 0.1;
+        let (foot, head) = (self.scene.at(along, radius), self.scene.at(along, radius + fit.height));
+        let item = self.scene.symbol(Sign::Stitch(Stitch::PICOT, Loops::Both), fit, foot, head);
+        self.items.push(item);
+    }
+
+    /// What stands in the lane: a turning chain that counts for nothing, the join.
+    fn ends(&mut self, round: &Round) {
+        let radius = (self.ring.foot.0 + self.ring.head.0) / 2.0;
+        if let Begin::Chain { chains, counts: false } = round.begin {
+            let along = self.ring.from() - 0.3 / radius;
+            self.put(Sign::TurningChain(chains), self.foot(along), self.head(along), 1.0);
+        }
+        if round.close == Close::Join {
+            let along = self.ring.to() + 0.4 / radius;
+            let top = self.ring.head_at(along) + 0.12;
+            let (foot, head) = (self.scene.at(along, top - 1.0), self.scene.at(along, top));
+            let item = self.scene.symbol(Sign::Join, Sign::Join.fit(), foot, head);
+            self.items.push(item);
+        }
+    }
+}
+
+/// True for stitches whose increases are drawn as one symbol with a shared foot.
+fn shares(stitch: Stitch) -> bool {
+    matches!(stitch.row().build, Build::Cross | Build::Stem)
+}

@@ -1,0 +1,218 @@
+//! Symbols of stitches, and of several stitches that share a foot or a head.
+
+use kurbo::{Point, Vec2};
+
+use super::Fit;
+use super::pen::{BAR, CLEAR, HEAVY, Pen, SLASH, WEIGHT};
+use crate::drawing::Symbol;
+use crate::stitch::{Build, Loops, Side, Stitch};
+
+/// Height of the arc that tells one loop, room above it included.
+const ARC: f64 = 0.2;
+
+/// One stitch.
+pub(super) fn single(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
+    let mut pen = Pen::new(WEIGHT);
+    let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops));
+    let head = Point::new(0.0, CLEAR - fit.height);
+    let bar = BAR.min(0.36 * fit.width);
+    match stitch.row().build {
+        Build::Chain => pen.oval(Point::new(0.0, -fit.height / 2.0), 0.25, 0.15, 0.0),
+        Build::Slip => pen.dot(Point::new(0.0, (foot.y + head.y) / 2.0), 0.17),
+        Build::Cross => {
+            pen.line(foot, head);
+            pen.across(foot, head, 0.5, bar, 0.0);
+        }
+        Build::Stem => tall(&mut pen, stitch, foot, head, bar),
+        Build::Post(side) => post(&mut pen, stitch, side, head, bar),
+        Build::Cluster => cluster(&mut pen, foot, head),
+        Build::Puff => puff(&mut pen, foot, head),
+        Build::Bobble => bobble(&mut pen, foot, head),
+        Build::Popcorn => popcorn(&mut pen, foot, head),
+        Build::Picot => picot(&mut pen, fit),
+    }
+    pen.symbol()
+}
+
+/// The arc at the foot of a stitch worked under one loop: a cup for the back loop, a roof for the front loop. Gives the
+/// height by which the stitch itself must stand higher.
+fn loop_arc(pen: &mut Pen, loops: Loops) -> f64 {
+    let (ends, middle) = match loops {
+        Loops::Both => return 0.0,
+        Loops::Back => (-CLEAR - 0.13, -CLEAR + 0.09),
+        Loops::Front => (-CLEAR + 0.03, -CLEAR - 0.19),
+    };
+    let lift = (4.0 * middle - ends) / 3.0;
+    pen.curve(Point::new(-0.3, ends), Point::new(-0.16, lift), Point::new(0.16, lift), Point::new(0.3, ends));
+    match loops {
+        Loops::Both => 0.0,
+        Loops::Back => 0.12,
+        Loops::Front => ARC,
+    }
+}
+
+/// A stem with its top bar and its slashes: one fewer than the yarn-overs.
+fn tall(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
+    pen.line(foot, head);
+    pen.across(foot, head, 1.0, bar, 0.0);
+    slashes(pen, stitch, foot, head, SLASH.min(bar));
+}
+
+fn slashes(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, half: f64) {
+    let slashes = stitch.row().overs.saturating_sub(1);
+    let length = (head - foot).hypot().max(1e-6);
+    let step = 0.28_f64.min(0.55 * length / f64::from(slashes.max(1)));
+    for i in 0..slashes {
+        let off = f64::from(i) - f64::from(slashes - 1) / 2.0;
+        pen.across(foot, head, 0.52 + off * step / length, half, 0.35 * half);
+    }
+}
+
+/// A stem whose foot hooks round the post below: to the right from the front, to the left from the back.
+fn post(pen: &mut Pen, stitch: Stitch, side: Side, head: Point, bar: f64) {
+    let way = match side {
+        Side::Front => 1.0,
+        Side::Back => -1.0,
+    };
+    let foot = Point::new(0.0, -CLEAR - 0.2);
+    tall(pen, stitch, foot, head, bar);
+    let tip = Point::new(0.32 * way, -CLEAR - 0.26);
+    let low = -CLEAR + 0.07;
+    pen.curve(foot, Point::new(0.0, low), Point::new(0.3 * way, low), tip);
+}
+
+/// Three part-worked stems, closed at foot and head, each with its slash.
+fn cluster(pen: &mut Pen, foot: Point, head: Point) {
+    pen.line(foot, head);
+    pen.across(foot, head, 1.0, 0.24, 0.0);
+    for bulge in [-0.36, 0.36] {
+        pen.bow(foot, head, bulge);
+    }
+    for x in [-0.36, 0.0, 0.36] {
+        let middle = foot.midpoint(head) + Vec2::new(x, 0.0);
+        pen.line(middle + Vec2::new(-0.11, 0.06), middle + Vec2::new(0.11, -0.06));
+    }
+}
+
+/// Long loose loops: a drop with a round top and one line within.
+fn puff(pen: &mut Pen, foot: Point, head: Point) {
+    let height = foot.y - head.y;
+    let shoulder = head.y + 0.34;
+    for side in [-1.0, 1.0] {
+        let x = 0.36 * side;
+        pen.curve(
+            foot,
+            Point::new(0.1 * side, foot.y - 0.25 * height),
+            Point::new(x, shoulder + 0.3),
+            Point::new(x, shoulder),
+        );
+        pen.curve(Point::new(x, shoulder), Point::new(x, shoulder - 0.21), Point::new(0.2 * side, head.y), head);
+    }
+    pen.line(foot, Point::new(0.0, shoulder + 0.1));
+}
+
+/// Five stems, closed at foot and head and pushed out: a fat lens, one slash across all.
+fn bobble(pen: &mut Pen, foot: Point, head: Point) {
+    for bulge in [-0.45, -0.23, 0.0, 0.23, 0.45] {
+        pen.bow(foot, head, bulge);
+    }
+    pen.across(foot, head, 1.0, 0.24, 0.0);
+    pen.across(foot, head, 0.5, 0.5, 0.1);
+}
+
+/// Five whole stems that spread from the foot, gathered under one chain.
+fn popcorn(pen: &mut Pen, foot: Point, head: Point) {
+    let top = head.y + 0.34;
+    for (x, drop) in [(-0.42, 0.16), (-0.22, 0.04), (0.0, 0.0), (0.22, 0.04), (0.42, 0.16)] {
+        pen.line(foot, Point::new(x, top + drop));
+    }
+    pen.curve(
+        Point::new(-0.42, top + 0.16),
+        Point::new(-0.2, top - 0.06),
+        Point::new(0.2, top - 0.06),
+        Point::new(0.42, top + 0.16),
+    );
+    pen.oval(Point::new(0.0, head.y + 0.11), 0.26, 0.11, 0.0);
+}
+
+/// A loop of three chains on a foot.
+fn picot(pen: &mut Pen, fit: &Fit) {
+    let base = Point::new(0.0, -CLEAR);
+    let room = (fit.height - 2.0 * CLEAR).max(0.4);
+    let (rx, ry) = (room * 0.3, room * 0.17);
+    pen.dot(base + Vec2::new(0.0, -0.02), 0.09);
+    for (x, y, turn) in [(-0.3, 0.42, -1.05), (0.0, 0.82, 0.0), (0.3, 0.42, 1.05)] {
+        pen.oval(base + Vec2::new(x, -y) * room, rx, ry, turn);
+    }
+}
+
+/// Whole stitches that share a foot, heavy, a filled wedge where they meet.
+pub(super) fn increase(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
+    let mut pen = Pen::new(HEAVY);
+    let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops));
+    let ends = across(fit.spread, count, CLEAR + 0.02 - fit.height);
+    for head in &ends {
+        arm(&mut pen, stitch, foot, *head, fit, 0.68);
+        if stitch.row().build != Build::Cross {
+            pen.across(foot, *head, 1.0, bar_of(fit, count), 0.0);
+        }
+    }
+    wedge(&mut pen, foot, &ends);
+    pen.symbol()
+}
+
+/// Stitches that share a head, heavy, a filled wedge where they meet; tall ones under one top bar.
+pub(super) fn decrease(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
+    let mut pen = Pen::new(HEAVY);
+    let lift = loop_arc(&mut pen, loops);
+    let head = Point::new(0.0, CLEAR + 0.02 - fit.height);
+    let ends = across(fit.spread, count, -CLEAR - 0.02 - lift);
+    for foot in &ends {
+        arm(&mut pen, stitch, *foot, head, fit, 0.32);
+    }
+    if stitch.row().build != Build::Cross {
+        pen.across(Point::new(0.0, 0.0), head, 1.0, BAR.min(0.36 * fit.width), 0.0);
+    }
+    wedge(&mut pen, head, &ends);
+    pen.symbol()
+}
+
+/// So many whole stitches from one foot, as in a shell.
+pub(super) fn fan(stitch: Stitch, count: u8, fit: &Fit) -> Symbol {
+    let mut pen = Pen::new(WEIGHT);
+    let foot = Point::new(0.0, -CLEAR);
+    let radius = fit.height - 2.0 * CLEAR;
+    let middle = f64::from(count.saturating_sub(1)) / 2.0;
+    for i in 0..count {
+        let x = (f64::from(i) - middle) * 0.62;
+        let head = foot + Vec2::new(x, -(radius * radius - 0.6 * x * x).max(0.1).sqrt());
+        tall(&mut pen, stitch, foot, head, 0.2);
+    }
+    pen.symbol()
+}
+
+fn arm(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, fit: &Fit, cross: f64) {
+    pen.line(foot, head);
+    if stitch.row().build == Build::Cross {
+        pen.across(foot, head, cross, 0.2_f64.min(0.24 * fit.width), 0.0);
+    } else {
+        slashes(pen, stitch, foot, head, 0.17_f64.min(0.22 * fit.width));
+    }
+}
+
+fn bar_of(fit: &Fit, count: u8) -> f64 {
+    (0.3 * fit.spread / f64::from(count.max(2) - 1)).min(0.26)
+}
+
+/// Points spread evenly across `spread`, a little within it so that neighbours stay clear.
+fn across(spread: f64, count: u8, y: f64) -> Vec<Point> {
+    let last = f64::from(count.max(2) - 1);
+    (0..count).map(|i| Point::new(spread * (f64::from(i) / last - 0.5), y)).collect()
+}
+
+/// The filled wedge between the outermost arms.
+fn wedge(pen: &mut Pen, meet: Point, ends: &[Point]) {
+    if let (Some(first), Some(last)) = (ends.first(), ends.last()) {
+        pen.filled(&[meet, meet.lerp(*first, 0.4), meet.lerp(*last, 0.4)]);
+    }
+}

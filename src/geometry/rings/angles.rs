@@ -1,0 +1,157 @@
+//! Angles of one ring: least squares between parents and even spacing.
+
+use crate::units::{EPSILON, TURN};
+
+/// How stiff even spacing is against the pull of the parents. The root of it is the number of stitches over which a
+/// crowded place is smoothed out.
+const STIFFNESS: f64 = 10.0;
+
+/// Share of its even gap that two neighbours may come closer.
+const GIVE: f64 = 0.15;
+
+/// Something that takes room on a ring.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Node {
+    /// Room it takes, radians.
+    pub(super) width: f64,
+    /// Angle of what it stands on.
+    pub(super) wish: Option<f64>,
+    /// Weight of that wish.
+    pub(super) pull: f64,
+}
+
+/// Angles of the middles of the nodes. The first node is the lane, which always has a wish; widths add up to a turn.
+///
+/// With u the distance from even spacing and q the wished one, Σ a (u − q)² + b Σ (uᵢ₊₁ − uᵢ)² is least where
+/// (a + 2b) uᵢ − b uᵢ₋₁ − b uᵢ₊₁ = a q, round the ring: a cyclic tridiagonal system.
+pub(super) fn solve(nodes: &[Node]) -> Vec<f64> {
+    let even = evenly(nodes);
+    if nodes.len() < 3 {
+        return even;
+    }
+    let pull = |node: &Node| if node.wish.is_some() { node.pull } else { 0.0 };
+    let diagonal: Vec<f64> = nodes.iter().map(|node| pull(node) + 2.0 * STIFFNESS).collect();
+    let wished = nodes.iter().zip(&even).map(|(node, even)| pull(node) * (node.wish.unwrap_or(*even) - even));
+    let mut off = cyclic(&diagonal, -STIFFNESS, &wished.collect::<Vec<_>>());
+    keep_apart(&mut off, &even);
+    even.iter().zip(off).map(|(even, off)| even + off).collect()
+}
+
+/// Node after node, the lane on its wish.
+fn evenly(nodes: &[Node]) -> Vec<f64> {
+    let lane = nodes.first().map_or(0.0, |lane| lane.wish.unwrap_or(0.0) - lane.width / 2.0);
+    let mut edge = lane;
+    let middle = |node: &Node| {
+        let middle = edge + node.width / 2.0;
+        edge += node.width;
+        middle
+    };
+    nodes.iter().map(middle).collect()
+}
+
+/// Solves a symmetric cyclic tridiagonal system with equal off-diagonals: elimination without the two corners, then
+/// Sherman and Morrison's correction for them.
+fn cyclic(diagonal: &[f64], side: f64, right: &[f64]) -> Vec<f64> {
+    let count = diagonal.len();
+    let (Some(&first), Some(&last)) = (diagonal.first(), diagonal.last()) else { return Vec::new() };
+    let gamma = -first;
+    let mut cut = diagonal.to_vec();
+    cut[0] = first - gamma;
+    cut[count - 1] = last - side * side / gamma;
+    let mut corner = vec![0.0; count];
+    corner[0] = gamma;
+    corner[count - 1] = side;
+    let plain = tridiagonal(&cut, side, right);
+    let along = tridiagonal(&cut, side, &corner);
+    let fact = (plain[0] + side * plain[count - 1] / gamma) / (1.0 + along[0] + side * along[count - 1] / gamma);
+    plain.iter().zip(along).map(|(plain, along)| plain - fact * along).collect()
+}
+
+/// Thomas' elimination; the system is diagonally dominant, so no pivot is small.
+fn tridiagonal(diagonal: &[f64], side: f64, right: &[f64]) -> Vec<f64> {
+    let mut up = Vec::with_capacity(diagonal.len());
+    let mut solution = Vec::with_capacity(diagonal.len());
+    let (mut above, mut value) = (0.0, 0.0);
+    for (i, (diagonal, right)) in diagonal.iter().zip(right).enumerate() {
+        let below = if i == 0 { 0.0 } else { side };
+        let pivot = diagonal - below * above;
+        above = side / pivot;
+        value = (right - below * value) / pivot;
+        up.push(above);
+        solution.push(value);
+    }
+    for i in (0..solution.len().saturating_sub(1)).rev() {
+        solution[i] -= up[i] * solution[i + 1];
+    }
+    solution
+}
+
+/// Where two nodes came nearer than they may, moves them the least that parts them: pooled averages of the offsets with
+/// the gap that may be given away added up, the lane held.
+fn keep_apart(off: &mut [f64], even: &[f64]) {
+    let Some((&start, &from)) = off.first().zip(even.first()) else { return };
+    let slack = |i: usize| GIVE * (even[i] - from);
+    let near = (1..off.len()).any(|i| off[i] + slack(i) < off[i - 1] + slack(i - 1) - EPSILON);
+    let ends = off.last().zip(even.last()).is_some_and(|(off, _)| *off > start + GIVE * TURN - slack(even.len() - 1));
+    if !near && !ends {
+        return;
+    }
+    let mut pools: Vec<(f64, usize)> = Vec::new();
+    for (i, offset) in off.iter().enumerate().skip(1) {
+        let mut pool = (offset + slack(i), 1);
+        while let Some(&(mean, count)) = pools.last() {
+            if mean <= pool.0 {
+                break;
+            }
+            pool = ((mean * count as f64 + pool.0 * pool.1 as f64) / (count + pool.1) as f64, count + pool.1);
+            pools.pop();
+        }
+        pools.push(pool);
+    }
+    let held = pools.iter().flat_map(|(mean, count)| std::iter::repeat_n(*mean, *count));
+    for (i, mean) in (1..off.len()).zip(held) {
+        off[i] = mean.clamp(start, start + GIVE * TURN) - slack(i);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn ring(wishes: &[Option<f64>]) -> Vec<Node> {
+        let width = TURN / (wishes.len() + 1) as f64;
+        let lane = Node { width, wish: Some(0.0), pull: 12.0 };
+        let nodes = wishes.iter().map(|wish| Node { width, wish: *wish, pull: 1.0 });
+        std::iter::once(lane).chain(nodes).collect()
+    }
+
+    #[test]
+    fn the_cyclic_system_is_solved() {
+        let (diagonal, side) = ([5.0, 4.0, 6.0, 4.5, 5.5], -1.0);
+        let right = [1.0, -2.0, 3.0, 0.5, 2.0];
+        let x = cyclic(&diagonal, side, &right);
+        for i in 0..5 {
+            let got = diagonal[i] * x[i] + side * (x[(i + 4) % 5] + x[(i + 1) % 5]);
+            assert!((got - right[i]).abs() < 1e-12, "row {i}: {got}");
+        }
+    }
+
+    #[test]
+    fn parents_in_even_places_are_stood_on() {
+        let wishes: Vec<_> = (1..12).map(|i| Some(TURN * f64::from(i) / 12.0)).collect();
+        for (i, angle) in solve(&ring(&wishes)).iter().enumerate() {
+            assert!((angle - TURN * i as f64 / 12.0).abs() < 1e-9);
+        }
+    }
+
+    #[test]
+    fn neighbours_stay_apart_however_parents_crowd() {
+        let crowd: Vec<_> = (0..40).map(|i| Some(if i % 7 == 0 { 6.0 } else { 0.3 })).collect();
+        let nodes = ring(&crowd);
+        let angles = solve(&nodes);
+        for pair in angles.windows(2) {
+            assert!(pair[1] - pair[0] >= (1.0 - GIVE) * nodes[0].width - 1e-9);
+        }
+        assert!(angles[0] + TURN - angles[40] >= (1.0 - GIVE) * nodes[0].width - 1e-9);
+    }
+}

@@ -1,0 +1,253 @@
+//! Plans of our own invention, built by hand, for tests of geometry and drawing.
+
+#![allow(dead_code)]
+
+use roundelay::design::{Design, Finish, Hand, Kind, Preference, Said, Shaping, Terms, Tolerance, Units, Work, Yarn};
+use roundelay::plan::{Begin, Close, Foundation, Made, Op, PartPlan, Plan, Round, SizePlan, Spot, spread};
+use roundelay::stitch::{Loops, Stitch};
+use roundelay::units::{Gauge, Mm};
+use roundelay::words::Language;
+
+fn said<T>(value: T) -> Said<T> {
+    Said { value, place: None }
+}
+
+/// A design without parts or sizes, for plans built by hand.
+pub(crate) fn design(title: &str) -> Design {
+    Design {
+        title: said(title.to_owned()),
+        designer: None,
+        about: None,
+        kind: Kind::Mat,
+        units: Units::Cm,
+        terms: Terms::Us,
+        language: Language::En,
+        hand: Hand::Right,
+        work: Work::Spiral,
+        yarn: Yarn { weight: None, fibre: None, ball: None, colours: Vec::new(), allowance: 0.1 },
+        hook: None,
+        swatches: Vec::new(),
+        sizes: Vec::new(),
+        ease: said(0.0),
+        parts: Vec::new(),
+        finish: said(Finish::FastenOff),
+        prefer: Preference::Balanced,
+        tolerance: Tolerance::Share(0.02),
+        shaping: Shaping::Scattered,
+    }
+}
+
+/// Builds rounds one on the other.
+pub(crate) struct Builder {
+    rounds: Vec<Round>,
+    parts: Vec<PartPlan>,
+    part: usize,
+    begin: Begin,
+    close: Close,
+    pub(crate) colour: Option<usize>,
+    pub(crate) foundation: Foundation,
+}
+
+impl Builder {
+    pub(crate) fn spiral() -> Self {
+        Self {
+            rounds: Vec::new(),
+            parts: Vec::new(),
+            part: 0,
+            begin: Begin::Spiral,
+            close: Close::Spiral,
+            colour: None,
+            foundation: Foundation::Ring,
+        }
+    }
+
+    pub(crate) fn joined(chains: u8, counts: bool) -> Self {
+        Self { begin: Begin::Chain { chains, counts }, close: Close::Join, ..Self::spiral() }
+    }
+
+    pub(crate) fn begin(&mut self, begin: Begin) {
+        self.begin = begin;
+    }
+
+    pub(crate) fn last(&self) -> u32 {
+        self.rounds.last().map_or(0, |round| round.after)
+    }
+
+    /// Adds a round of these operations.
+    pub(crate) fn round(&mut self, stitch: Stitch, ops: Vec<Op>) {
+        let before = self.last();
+        let mut round = Round {
+            number: self.rounds.len() as u32 + 1,
+            part: self.part,
+            stitch,
+            before,
+            after: 0,
+            ops,
+            colour: self.colour,
+            begin: self.begin,
+            close: self.close,
+            target: None,
+            place: None,
+        };
+        let (used, made) = round.sums();
+        assert_eq!(used, before, "round {} uses up {used} of {before}", round.number);
+        round.after = made;
+        self.rounds.push(round);
+    }
+
+    pub(crate) fn start(&mut self, stitch: Stitch, count: u32) {
+        self.round(stitch, vec![Op::into_ring(stitch); count as usize]);
+    }
+
+    /// A round with `more` increases spread evenly, turned by `phase`.
+    pub(crate) fn grow(&mut self, stitch: Stitch, more: u32, phase: u32) {
+        let mut ops = Vec::new();
+        for run in spread(self.last(), more, phase) {
+            ops.extend(vec![Op::plain(stitch); run.saturating_sub(1) as usize]);
+            ops.push(Op::increase(stitch, 2));
+        }
+        self.round(stitch, ops);
+    }
+
+    /// A round with `fewer` decreases spread evenly.
+    pub(crate) fn shrink(&mut self, stitch: Stitch, fewer: u32) {
+        let mut ops = Vec::new();
+        for run in spread(self.last(), fewer, 0) {
+            ops.extend(vec![Op::plain(stitch); run.saturating_sub(2) as usize]);
+            ops.push(Op::decrease(stitch, 2));
+        }
+        self.round(stitch, ops);
+    }
+
+    pub(crate) fn even(&mut self, stitch: Stitch, loops: Loops) {
+        self.round(stitch, vec![Op::plain(stitch).under(loops); self.last() as usize]);
+    }
+
+    /// Closes a part at the last round.
+    pub(crate) fn part(&mut self, name: &str) {
+        let first = self.parts.last().map_or(1, |part| part.last + 1);
+        self.parts.push(PartPlan {
+            name: name.to_owned(),
+            first,
+            last: self.rounds.len() as u32,
+            target: Mm::ZERO,
+            reached: Mm::ZERO,
+            wanted_length: None,
+            length: Mm::ZERO,
+            growth_needed: 0.0,
+            growth_used: 0.0,
+            worst: Mm::ZERO,
+            reasons: Vec::new(),
+        });
+        self.part += 1;
+    }
+
+    pub(crate) fn plan(self, design: Design) -> Plan {
+        let size = SizePlan {
+            name: "M".to_owned(),
+            head: None,
+            finished: Mm::new(570.0),
+            foundation: self.foundation,
+            rounds: self.rounds,
+            parts: self.parts,
+            finish: design.finish.value,
+            step_down: Vec::new(),
+            yarn: Vec::new(),
+            warnings: Vec::new(),
+        };
+        let gauge = Gauge { width: Mm::new(5.6), height: Mm::new(5.1), grams: None, assumed: false };
+        Plan { design, gauges: vec![(Stitch::SC, gauge)], sizes: vec![size] }
+    }
+}
+
+/// A sun hat of single crochet in a spiral: crown, side with a fold, brim, an edge of slip stitch.
+pub(crate) fn hat() -> Plan {
+    let mut b = Builder::spiral();
+    b.start(Stitch::SC, 6);
+    for k in 1..12 {
+        b.grow(Stitch::SC, 6, k % 3);
+    }
+    b.part("crown");
+    b.even(Stitch::SC, Loops::Back);
+    for _ in 0..9 {
+        b.even(Stitch::SC, Loops::Both);
+    }
+    b.part("side");
+    for k in 0..4 {
+        b.grow(Stitch::SC, 9, k);
+        b.even(Stitch::SC, Loops::Both);
+    }
+    b.part("brim");
+    b.even(Stitch::SL_ST, Loops::Both);
+    b.part("edge");
+    b.plan(design("Slipway sun hat"))
+}
+
+/// A flat disc of `rounds` rounds that grow by `more`.
+pub(crate) fn disc(stitch: Stitch, rounds: u32, more: u32) -> Plan {
+    let mut b = Builder::spiral();
+    b.start(stitch, more);
+    for k in 1..rounds {
+        b.grow(stitch, more, k % 3);
+    }
+    b.part("mat");
+    b.plan(design("Harbour mat"))
+}
+
+/// A baby cap of double crochet in joined rounds, its turning chain counted, in two colours.
+pub(crate) fn cap() -> Plan {
+    let mut b = Builder::joined(3, true);
+    b.colour = Some(0);
+    b.start(Stitch::DC, 12);
+    for _ in 1..4 {
+        b.grow(Stitch::DC, 12, 0);
+    }
+    b.part("crown");
+    b.colour = Some(1);
+    for _ in 0..3 {
+        b.even(Stitch::DC, Loops::Both);
+    }
+    b.colour = Some(0);
+    b.begin(Begin::Chain { chains: 1, counts: false });
+    b.shrink(Stitch::SC, 6);
+    b.part("side");
+    let mut design = design("Duckling cap");
+    design.work = Work::Joined { chain_counts: true };
+    let colour = |name: &str, rgb| roundelay::design::Colour { name: name.to_owned(), rgb, place: None };
+    design.yarn.colours = vec![colour("sand", [0xd9, 0xc3, 0x9a]), colour("tide", [0x2f, 0x6f, 0x8f])];
+    b.plan(design)
+}
+
+/// A mandala with chain spaces, shells, clusters and picots.
+pub(crate) fn mandala() -> Plan {
+    let mut b = Builder::joined(3, true);
+    b.foundation = Foundation::ChainRing(6);
+    b.start(Stitch::DC, 12);
+    let space = |count: u32, made: Made| Op { into: Spot::Space, consumed: count, made, loops: Loops::Both };
+    let times = |n: usize, ops: &[Op]| std::iter::repeat_n(ops, n).flatten().cloned().collect::<Vec<_>>();
+    b.round(Stitch::DC, times(12, &[Op::plain(Stitch::DC), Op::chains(1)]));
+    b.begin(Begin::Plain);
+    b.round(Stitch::CLUSTER, times(12, &[Op::skip(1), space(1, Made::Same(Stitch::CLUSTER, 1)), Op::chains(3)]));
+    b.begin(Begin::Chain { chains: 1, counts: false });
+    b.round(Stitch::SC, times(12, &[Op::plain(Stitch::SC), space(3, Made::Same(Stitch::SC, 3))]));
+    let shell = Op { into: Spot::Stitch, consumed: 1, made: Made::Same(Stitch::DC, 5), loops: Loops::Both };
+    b.round(Stitch::DC, times(12, &[Op::plain(Stitch::SC), Op::skip(1), shell, Op::skip(1)]));
+    let pair: Box<[(Stitch, u32)]> = Box::new([(Stitch::DC, 1), (Stitch::CH, 2), (Stitch::DC, 1)]);
+    let vee = Op { into: Spot::Stitch, consumed: 1, made: Made::Mixed(pair), loops: Loops::Both };
+    b.begin(Begin::Plain);
+    b.round(
+        Stitch::DC,
+        times(12, &[vee, Op::chains(2), Op::skip(2), Op::plain(Stitch::SC), Op::chains(2), Op::skip(2)]),
+    );
+    let picot = Op { into: Spot::Air, consumed: 0, made: Made::Same(Stitch::PICOT, 1), loops: Loops::Both };
+    let two = |n| space(n, Made::Same(Stitch::SC, 2));
+    b.round(
+        Stitch::SC,
+        times(
+            12,
+            &[Op::plain(Stitch::SC), two(2), picot, Op::plain(Stitch::SC), two(2), Op::plain(Stitch::SC), two(2)],
+        ),
+    );
+    b.part("mandala");
+    b.plan(design("Rosette mandala"))
+}
