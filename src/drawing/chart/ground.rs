@@ -33,7 +33,7 @@ fn tint(scene: &Scene<'_>, ring: &Ring, ink: Ink) -> PathItem {
     for element in inner.elements() {
         match *element {
             PathEl::MoveTo(to) => path.line_to(to),
-            joined => path.push(joined),
+            PathEl::LineTo(_) | PathEl::QuadTo(..) | PathEl::CurveTo(..) | PathEl::ClosePath => path.push(*element),
         }
     }
     path.close_path();
