@@ -5,6 +5,10 @@
 
 pub mod rings;
 
+mod shape;
+
+pub use shape::predict;
+
 use crate::units::Mm;
 
 /// The side shape of one size as it will come out, round by round.

@@ -1,0 +1,106 @@
+//! The fabric at rest: what every round would measure if nothing pulled at it.
+
+use crate::design::{Body, Shape};
+use crate::plan::{Foundation, Plan, Round, SizePlan};
+use crate::stitch::{Build, Loops, Stitch};
+use crate::units::{Mm, TURN};
+
+/// A piece of fabric at rest. Lengths in mm.
+#[derive(Clone, Debug)]
+pub(super) struct Rest {
+    /// Radius of the ring that the first round is worked into; 0 for one that pulls shut.
+    pub(super) start: f64,
+    /// The rounds.
+    pub(super) rounds: Vec<RestRound>,
+}
+
+/// One round at rest. Lengths in mm, all above zero.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct RestRound {
+    /// Circumference at its top edge.
+    pub(super) around: f64,
+    /// Height along the fabric.
+    pub(super) height: f64,
+    /// Width of one stitch, on average.
+    pub(super) width: f64,
+    /// True where the round is worked under one loop only, so that the fabric folds freely at its foot.
+    pub(super) folds: bool,
+    /// True where the design wants the fabric to come back up here.
+    pub(super) rises: bool,
+}
+
+impl RestRound {
+    /// Area of the round.
+    pub(super) fn area(&self) -> f64 {
+        self.around * self.height
+    }
+
+    /// Radius at its top edge.
+    pub(super) fn radius(&self) -> f64 {
+        self.around / TURN
+    }
+}
+
+impl Rest {
+    /// Reads a size of a plan.
+    pub(super) fn of(plan: &Plan, size: &SizePlan) -> Self {
+        let start = match size.foundation {
+            Foundation::ChainRing(chains) => sane(plan.gauge(Stitch::CH).width) * f64::from(chains) / TURN,
+            Foundation::Ring | Foundation::Chain(_) => 0.0,
+        };
+        let mut rises = false;
+        let mut rounds = Vec::with_capacity(size.rounds.len());
+        for round in &size.rounds {
+            rises = rising(plan, size, round).unwrap_or(rises);
+            rounds.push(RestRound { rises, folds: round.loops() != Loops::Both, ..measures(plan, round) });
+        }
+        Self { start, rounds }
+    }
+}
+
+/// Whether a flare comes back up: beyond 90° from straight down. Other parts go on as they come.
+fn rising(plan: &Plan, size: &SizePlan, round: &Round) -> Option<bool> {
+    let part = plan.design.parts.get(round.part)?;
+    let index = plan.sizes.iter().position(|s| s.name == size.name)?;
+    match &part.body {
+        Body::Profile(profile) => match &profile.shape {
+            Shape::Flare { angle, .. } => Some(angle.get(index)?.degrees() > 90.0),
+            Shape::Flat { .. }
+            | Shape::Dome { .. }
+            | Shape::Straight { .. }
+            | Shape::Taper { .. }
+            | Shape::Sphere { .. }
+            | Shape::Close => None,
+        },
+        Body::Written(_) => None,
+    }
+}
+
+/// Adds up the stitches of a round. Chains between stitches widen it and don't lower it; a round of chains alone has
+/// the height of a chain. The smallest round counts as one stitch.
+fn measures(plan: &Plan, round: &Round) -> RestRound {
+    let main = plan.gauge(round.stitch);
+    let (mut around, mut count, mut tall, mut heights) = (0.0, 0.0, 0.0, 0.0);
+    for (stitch, made) in round.ops.iter().flat_map(|op| op.made.runs()) {
+        let made = f64::from(made) * f64::from(stitch.row().counts);
+        let gauge = plan.gauge(stitch);
+        around += made * sane(gauge.width);
+        count += made;
+        if stitch.row().build != Build::Chain {
+            tall += made;
+            heights += made * sane(gauge.height);
+        }
+    }
+    if count < 1.0 {
+        count = f64::from(round.after.max(1));
+        around = count * sane(main.width);
+    }
+    let height = if tall > 0.0 { heights / tall } else { sane(main.height) };
+    RestRound { around, height, width: around / count, folds: false, rises: false }
+}
+
+/// A length that can be reckoned with, whatever the gauge says.
+fn sane(length: Mm) -> f64 {
+    let mm = length.mm();
+    if mm.is_finite() { mm.clamp(0.01, 10_000.0) } else { 5.0 }
+}

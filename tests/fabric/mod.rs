@@ -1,0 +1,196 @@
+//! Fabric for the tests: plans built straight from counts, without a design file or a solver.
+#![allow(dead_code, unreachable_pub)]
+
+use roundelay::design::{
+    Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Terms, Tolerance,
+    Units, Work, Yarn,
+};
+use roundelay::plan::{Begin, Close, Foundation, Op, PartPlan, Plan, Round, SizePlan};
+use roundelay::stitch::{Loops, Stitch};
+use roundelay::units::{Gauge, Mm};
+use roundelay::words::Language;
+
+/// Width and height of a single crochet in the tests, mm: 22 stitches and 24 rounds to 4 inches, as in a published
+/// leaflet's gauge.
+pub const W: f64 = 101.6 / 22.0;
+pub const H: f64 = 101.6 / 24.0;
+
+/// One part of a test piece.
+#[derive(Clone)]
+pub struct Piece {
+    pub name: &'static str,
+    pub shape: Shape,
+    pub stitch: Stitch,
+    pub loops: Loops,
+    pub counts: Vec<u32>,
+}
+
+pub fn piece(name: &'static str, shape: Shape, counts: impl IntoIterator<Item = u32>) -> Piece {
+    Piece { name, shape, stitch: Stitch::SC, loops: Loops::Both, counts: counts.into_iter().collect() }
+}
+
+impl Piece {
+    pub fn of(self, stitch: Stitch) -> Self {
+        Self { stitch, ..self }
+    }
+
+    pub fn under(self, loops: Loops) -> Self {
+        Self { loops, ..self }
+    }
+}
+
+pub fn straight() -> Shape {
+    Shape::Straight { depth: vec![Mm::ZERO] }
+}
+
+pub fn flat() -> Shape {
+    Shape::Flat { around: vec![Mm::ZERO] }
+}
+
+/// Stitches of a count at a circumference, to the nearest whole.
+pub fn around(mm: f64) -> u32 {
+    (mm / W).round().max(1.0) as u32
+}
+
+pub fn design(kind: Kind, pieces: &[Piece], sizes: Vec<Size>) -> Design {
+    let said = |text: &str| Said { value: text.to_owned(), place: None };
+    let part = |piece: &Piece| Part {
+        name: said(piece.name),
+        stitch: piece.stitch,
+        loops: piece.loops,
+        stripes: Vec::new(),
+        body: Body::Profile(Profile {
+            start: Start::Before,
+            shape: piece.shape.clone(),
+            settle: 0,
+            most: 2,
+            place: None,
+        }),
+    };
+    Design {
+        title: said("Test piece"),
+        designer: None,
+        about: None,
+        kind,
+        units: Units::Cm,
+        terms: Terms::Us,
+        language: Language::En,
+        hand: Hand::Right,
+        work: Work::Spiral,
+        yarn: Yarn { weight: None, fibre: None, ball: None, colours: Vec::new(), allowance: 0.1 },
+        hook: None,
+        swatches: Vec::new(),
+        sizes,
+        ease: Said { value: 0.0, place: None },
+        parts: pieces.iter().map(part).collect(),
+        finish: Said { value: Finish::FastenOff, place: None },
+        prefer: Preference::Balanced,
+        tolerance: Tolerance::Share(0.02),
+        shaping: Shaping::Scattered,
+    }
+}
+
+/// A round from one count to the next, shaped any which way: the shape of the piece only asks for the counts.
+fn round(number: u32, part: usize, piece: &Piece, before: u32, after: u32) -> Round {
+    let (least, most) = (before.min(after), before.max(after));
+    let stitch = piece.stitch;
+    let mut ops = vec![Op::plain(stitch); least.saturating_sub(1) as usize];
+    if before == 0 {
+        ops = vec![Op::into_ring(stitch); after as usize];
+    } else if after >= before {
+        ops.push(Op::increase(stitch, most - least + 1));
+    } else {
+        ops.push(Op::decrease(stitch, most - least + 1));
+    }
+    Round {
+        number,
+        part,
+        stitch,
+        before,
+        after,
+        ops: ops.into_iter().map(|op| op.under(piece.loops)).collect(),
+        colour: None,
+        begin: Begin::Spiral,
+        close: Close::Spiral,
+        target: None,
+        place: None,
+    }
+}
+
+pub fn gauges() -> Vec<(Stitch, Gauge)> {
+    let gauge = |height: f64| Gauge { width: Mm::new(W), height: Mm::new(height), grams: None, assumed: false };
+    vec![
+        (Stitch::SC, gauge(H)),
+        (Stitch::HDC, gauge(1.5 * H)),
+        (Stitch::DC, gauge(2.0 * H)),
+        (Stitch::SL_ST, gauge(0.3 * H)),
+        (Stitch::CH, gauge(0.4 * H)),
+    ]
+}
+
+/// One size of a piece.
+pub fn size(name: &str, head: Option<f64>, foundation: Foundation, pieces: &[Piece]) -> SizePlan {
+    let (mut rounds, mut parts, mut before) = (Vec::new(), Vec::new(), 0);
+    for (part, piece) in pieces.iter().enumerate() {
+        let first = rounds.len() as u32 + 1;
+        for (i, &after) in piece.counts.iter().enumerate() {
+            let loops = if i == 0 { piece.loops } else { Loops::Both };
+            rounds.push(round(rounds.len() as u32 + 1, part, &piece.clone().under(loops), before, after));
+            before = after;
+        }
+        let around = Mm::new(W * f64::from(before));
+        parts.push(PartPlan {
+            name: piece.name.to_owned(),
+            first,
+            last: rounds.len() as u32,
+            target: around,
+            reached: around,
+            wanted_length: None,
+            length: Mm::new(H * piece.counts.len() as f64),
+            growth_needed: 0.0,
+            growth_used: 0.0,
+            worst: Mm::ZERO,
+            reasons: Vec::new(),
+        });
+    }
+    SizePlan {
+        name: name.to_owned(),
+        head: head.map(Mm::new),
+        finished: Mm::new(head.unwrap_or_default()),
+        foundation,
+        rounds,
+        parts,
+        finish: Finish::FastenOff,
+        step_down: Vec::new(),
+        yarn: Vec::new(),
+        warnings: Vec::new(),
+    }
+}
+
+/// A plan of one size.
+pub fn plan(kind: Kind, foundation: Foundation, pieces: &[Piece]) -> Plan {
+    several(kind, &[("M", None, foundation, pieces.to_vec())])
+}
+
+/// A plan of several sizes with the same parts.
+pub fn several(kind: Kind, sizes: &[(&str, Option<f64>, Foundation, Vec<Piece>)]) -> Plan {
+    let heads = sizes.iter().map(|(name, head, ..)| Size {
+        name: (*name).to_owned(),
+        head: head.map(Mm::new),
+        around: Mm::new(head.unwrap_or_default()),
+        source: "measured".to_owned(),
+        age_months: None,
+        place: None,
+    });
+    let pieces = sizes.first().map(|(.., pieces)| pieces.clone()).unwrap_or_default();
+    Plan {
+        design: design(kind, &pieces, heads.collect()),
+        gauges: gauges(),
+        sizes: sizes.iter().map(|(name, head, foundation, pieces)| size(name, *head, *foundation, pieces)).collect(),
+    }
+}
+
+/// Counts along a profile r(s), one every round height `h`, `n` rounds.
+pub fn along(r: impl Fn(f64) -> f64, h: f64, n: u32) -> Vec<u32> {
+    (1..=n).map(|k| around(core::f64::consts::TAU * r(f64::from(k) * h))).collect()
+}
