@@ -6,8 +6,10 @@
 
 pub mod chart;
 mod item;
+mod key;
 pub mod symbols;
 
 pub use chart::{ChartOptions, ChartView, chart};
 pub use item::*;
+pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use symbols::Sign;

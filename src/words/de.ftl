@@ -88,6 +88,25 @@ chart-fewer = { $by } weniger als zuvor.
 chart-back-loop = Nur ins hintere Maschenglied.
 chart-front-loop = Nur ins vordere Maschenglied.
 chart-colour = Farbe: { $colour }.
+key-title = Zeichenerklärung
+sheet-title = Häkelschrift
+key-back = { $stitch }, nur hinteres Maschenglied: Bogen wie eine Schale
+key-front = { $stitch }, nur vorderes Maschenglied: Bogen wie ein Dach
+key-increase = { $count } { $stitch } in eine Masche
+key-decrease = { $count } { $stitch } zusammen abmaschen
+key-fan = { $count } { $stitch } in eine Einstichstelle, eine Muschel
+key-space = Luftmaschenbogen aus { $count } Luftmaschen
+key-turning-chain = { $count ->
+        [one] { $count } Anfangsluftmasche
+       *[other] { $count } Anfangsluftmaschen
+    }
+key-chain-ring = Ring aus { $count } Luftmaschen
+key-ring = Fadenring
+key-start = hier beginnen
+key-direction = Arbeitsrichtung
+key-join = Kettmasche, die die Runde schließt
+key-step-down = Stufe am Ende der Spirale ausgleichen
+key-fasten-off = Faden abschneiden und sichern
 
 ## page
 

@@ -176,6 +176,25 @@ chart-fewer = { $by } fewer than before.
 chart-back-loop = In the back loop only.
 chart-front-loop = In the front loop only.
 chart-colour = Colour: { $colour }.
+key-title = Key
+sheet-title = Symbols
+key-back = { $stitch }, back loop only: arc like a cup
+key-front = { $stitch }, front loop only: arc like a roof
+key-increase = { $count } { $stitch } in one stitch
+key-decrease = { $count } { $stitch } worked together
+key-fan = { $count } { $stitch } in one place, a shell
+key-space = chain space of { $count } chains
+key-turning-chain = { $count ->
+        [one] starting chain of { $count }
+       *[other] starting chain of { $count }
+    }
+key-chain-ring = ring of { $count } chains
+key-ring = adjustable ring
+key-start = start here
+key-direction = direction of work
+key-join = slip stitch to join the round
+key-step-down = step down at the end of the spiral
+key-fasten-off = fasten off
 
 ## page
 

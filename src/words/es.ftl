@@ -88,6 +88,25 @@ chart-fewer = { $by } menos que antes.
 chart-back-loop = Solo en la hebra de atrás.
 chart-front-loop = Solo en la hebra de delante.
 chart-colour = Color: { $colour }.
+key-title = Leyenda
+sheet-title = Símbolos
+key-back = { $stitch }, solo hebra de atrás: arco como un cuenco
+key-front = { $stitch }, solo hebra de delante: arco como un tejado
+key-increase = { $count } { $stitch } en un punto
+key-decrease = { $count } { $stitch } cerrados juntos
+key-fan = { $count } { $stitch } en el mismo lugar, un abanico
+key-space = arco de { $count } cadenetas
+key-turning-chain = { $count ->
+        [one] { $count } cadeneta de inicio
+       *[other] { $count } cadenetas de inicio
+    }
+key-chain-ring = anillo de { $count } cadenetas
+key-ring = anillo mágico
+key-start = empezar aquí
+key-direction = sentido de la labor
+key-join = punto deslizado que cierra la vuelta
+key-step-down = final de la espiral rebajado
+key-fasten-off = cortar y rematar
 
 ## page
 

@@ -71,23 +71,42 @@ write-step-down = pour finir en douceur : { $what }
 
 ## drawing
 
-round = Rang
+round = Tour
 chart-title = Diagramme en rond : { $title }, taille { $size }
-chart-anticlockwise = dans le sens inverse des aiguilles d'une montre
-chart-clockwise = dans le sens des aiguilles d'une montre
+chart-anticlockwise = dans le sens inverse des aiguilles d’une montre
+chart-clockwise = dans le sens des aiguilles d’une montre
 chart-spiral = en spirale
-chart-joined = en rangs fermés
-chart-says = Se travaille du centre vers l'extérieur, { $way }, { $work } ; les rangs commencent à { $clock } heures. Rangs : { $rounds }. Mailles : { $first } au premier rang, { $last } au dernier, { $sum } en tout.
-chart-part-says = { $part } : rangs { $from } à { $to }, { $count } mailles à la fin.
-chart-round = Rang { $round }
-chart-rounds = Rangs { $from } à { $to }
+chart-joined = en tours fermés
+chart-says = Se travaille du centre vers l’extérieur, { $way }, { $work } ; les tours commencent à { $clock } heures. Tours : { $rounds }. Mailles : { $first } au premier tour, { $last } au dernier, { $sum } en tout.
+chart-part-says = { $part } : tours { $from } à { $to }, { $count } mailles à la fin.
+chart-round = Tour { $round }
+chart-rounds = Tours { $from } à { $to }
 chart-round-says = { $count } mailles : { $stitch }.
-chart-even = Autant qu'avant.
-chart-more = { $by } de plus qu'avant.
-chart-fewer = { $by } de moins qu'avant.
+chart-even = Autant qu’avant.
+chart-more = { $by } de plus qu’avant.
+chart-fewer = { $by } de moins qu’avant.
 chart-back-loop = Dans le brin arrière seulement.
 chart-front-loop = Dans le brin avant seulement.
 chart-colour = Couleur : { $colour }.
+key-title = Légende
+sheet-title = Symboles
+key-back = { $stitch }, brin arrière seul : arc en coupe
+key-front = { $stitch }, brin avant seul : arc en toit
+key-increase = { $count } { $stitch } dans une maille
+key-decrease = { $count } { $stitch } écoulées ensemble
+key-fan = { $count } { $stitch } au même endroit, une coquille
+key-space = arceau de { $count } mailles en l’air
+key-turning-chain = { $count ->
+        [one] { $count } maille en l’air de début de tour
+       *[other] { $count } mailles en l’air de début de tour
+    }
+key-chain-ring = cercle de { $count } mailles en l’air
+key-ring = cercle magique
+key-start = commencer ici
+key-direction = sens du travail
+key-join = maille coulée qui ferme le tour
+key-step-down = fin de spirale en douceur
+key-fasten-off = arrêter le fil
 
 ## page
 

@@ -88,6 +88,25 @@ chart-fewer = { $by } minder dan ervoor.
 chart-back-loop = Alleen in de achterste lus.
 chart-front-loop = Alleen in de voorste lus.
 chart-colour = Kleur: { $colour }.
+key-title = Verklaring van de tekens
+sheet-title = Tekens
+key-back = { $stitch }, alleen achterste lus: boog als een kom
+key-front = { $stitch }, alleen voorste lus: boog als een dak
+key-increase = { $count } { $stitch } in één steek
+key-decrease = { $count } { $stitch } samenhaken
+key-fan = { $count } { $stitch } op één plek, een waaier
+key-space = boog van { $count } lossen
+key-turning-chain = { $count ->
+        [one] { $count } beginlosse
+       *[other] { $count } beginlossen
+    }
+key-chain-ring = ring van { $count } lossen
+key-ring = magische ring
+key-start = hier beginnen
+key-direction = werkrichting
+key-join = halve vaste die de toer sluit
+key-step-down = einde van de spiraal aflopend
+key-fasten-off = afhechten
 
 ## page
 

@@ -6,7 +6,7 @@ use super::Scene;
 use crate::drawing::symbols::Fit;
 use crate::drawing::{Item, Sign};
 use crate::geometry::rings::{Mark, Ring};
-use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
+use crate::plan::{Begin, Close, Foundation, Op, Round, Spot};
 use crate::stitch::{Build, Loops, Stitch};
 
 /// What the first ring stands on: a ring, chains, or the stitches of the round before.
@@ -65,9 +65,15 @@ impl Pass<'_, '_> {
     }
 
     fn put(&mut self, sign: Sign, foot: Point, head: Point, spread: f64) {
+        self.put_within(sign, foot, head, spread, 1.0);
+    }
+
+    /// The same in a share of the cell's width.
+    fn put_within(&mut self, sign: Sign, foot: Point, head: Point, spread: f64, share: f64) {
         let unit = self.scene.unit;
         let middle = (self.ring.foot.0 + self.ring.head.0) / 2.0;
-        let fit = Fit { height: (head - foot).hypot() / unit, spread: spread / unit, width: self.ring.unit * middle };
+        let width = share * self.ring.unit * middle;
+        let fit = Fit { height: (head - foot).hypot() / unit, spread: spread / unit, width };
         let item = self.scene.symbol(sign, fit, foot, head);
         self.items.push(item);
     }
@@ -85,13 +91,9 @@ impl Pass<'_, '_> {
             Spot::Skip => {}
             Spot::Air => self.air(op, mark),
             Spot::Together => self.together(op, mark),
-            Spot::Stitch | Spot::Space => match op.made {
-                Made::Same(stitch, count @ 2..=3)
-                    if standing.is_none() && op.into == Spot::Stitch && op.consumed > 0 && shares(stitch) =>
-                {
-                    self.increase(stitch, count as u8, op.loops, mark);
-                }
-                Made::Same(..) | Made::Mixed(_) | Made::Nothing => self.fan(op, mark, standing),
+            Spot::Stitch | Spot::Space => match Sign::shared(op).filter(|_| standing.is_none()) {
+                Some(sign) => self.increase(sign, op.count() as usize, mark),
+                None => self.fan(op, mark, standing),
             },
         }
     }
@@ -102,27 +104,21 @@ impl Pass<'_, '_> {
         if own.is_empty() { None } else { Some(own.iter().sum::<f64>() / own.len() as f64) }
     }
 
-    fn increase(&mut self, stitch: Stitch, count: u8, loops: Loops, mark: &Mark) {
-        let last = mark.first + usize::from(count) - 1;
+    fn increase(&mut self, sign: Sign, count: usize, mark: &Mark) {
+        let last = mark.first + count.saturating_sub(1);
         let (Some(&from), Some(&to)) = (self.ring.heads.get(mark.first), self.ring.heads.get(last)) else { return };
         let Some(&parent) = self.parents.get(mark.parent) else { return };
         let (from, to) = (self.head(from), self.head(to));
         let foot = self.foot(parent);
-        self.put(Sign::Increase(stitch, count, loops), foot, from.midpoint(to), (to - from).hypot());
+        self.put(sign, foot, from.midpoint(to), (to - from).hypot());
     }
 
     fn together(&mut self, op: &Op, mark: &Mark) {
         let last = mark.parent + (op.consumed as usize).saturating_sub(1);
         let (Some(&from), Some(&to)) = (self.parents.get(mark.parent), self.parents.get(last)) else { return };
         let (from, to) = (self.foot(from), self.foot(to));
-        for (stitch, _) in op.made.runs() {
-            let count = op.consumed.min(9) as u8;
-            self.put(
-                Sign::Decrease(stitch, count, op.loops),
-                from.midpoint(to),
-                self.head(mark.at),
-                (to - from).hypot(),
-            );
+        if let Some(sign) = Sign::shared(op) {
+            self.put(sign, from.midpoint(to), self.head(mark.at), (to - from).hypot());
         }
     }
 
@@ -146,11 +142,12 @@ impl Pass<'_, '_> {
                 continue;
             }
             let spot = under.map_or(head, |under| match op.into {
-                Spot::Space => under + (i as f64 - f64::from(all - 1) / 2.0) * 0.34 / self.ring.foot.0,
+                Spot::Space => under + (i as f64 - f64::from(all - 1) / 2.0) * 0.6 * self.ring.unit,
                 Spot::Stitch | Spot::Together | Spot::Air | Spot::Skip => under,
             });
             let sign = chains.take().map_or(Sign::Stitch(stitch, op.loops), Sign::TurningChain);
-            self.put(sign, self.foot(spot), self.head(head), 1.0);
+            let share = if all > 1 { 0.72 } else { 1.0 };
+            self.put_within(sign, self.foot(spot), self.head(head), 1.0, share);
         }
     }
 
@@ -200,9 +197,4 @@ impl Pass<'_, '_> {
             self.items.push(item);
         }
     }
-}
-
-/// True for stitches whose increases are drawn as one symbol with a shared foot.
-fn shares(stitch: Stitch) -> bool {
-    matches!(stitch.row().build, Build::Cross | Build::Stem)
 }

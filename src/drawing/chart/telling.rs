@@ -1,23 +1,16 @@
 //! What a chart says to a reader who can't see it.
 
 use super::ChartOptions;
-use crate::design::{Hand, Terms};
+use crate::design::Hand;
+use crate::drawing::Sign;
+use crate::drawing::key::meaning;
 use crate::plan::{Close, Plan, Round, SizePlan};
-use crate::stitch::{Loops, Stitch};
+use crate::stitch::Loops;
 use crate::words::{Arg, Words};
 
 /// The chart's short name.
 pub(super) fn title(plan: &Plan, size: &SizePlan, words: &Words) -> String {
     words.with("chart-title", &[("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(&size.name))])
-}
-
-/// Name of a stitch in the design's terms.
-pub(crate) fn stitch_name(stitch: Stitch, terms: Terms, words: &Words) -> String {
-    let terms = match terms {
-        Terms::Us => "US",
-        Terms::Uk => "UK",
-    };
-    words.with(stitch.row().id, &[("terms", Arg::Text(terms))])
 }
 
 /// Shape, rounds and counts in words.
@@ -62,7 +55,7 @@ pub(super) fn round(plan: &Plan, round: &Round, last: &Round, words: &Words) -> 
     } else {
         words.with("chart-round", &[("round", Arg::Count(round.number))])
     };
-    let stitch = stitch_name(round.stitch, plan.design.terms, words);
+    let stitch = meaning(Sign::Stitch(round.stitch, Loops::Both), plan.design.terms, words).1;
     let mut said =
         vec![words.with("chart-round-says", &[("count", Arg::Count(round.after)), ("stitch", Arg::Text(&stitch))])];
     let change = round.change();

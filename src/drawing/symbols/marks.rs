@@ -67,7 +67,7 @@ pub(super) fn turning_chain(chains: u8, fit: &Fit) -> Symbol {
     let count = f64::from(chains.max(1));
     let room = fit.height - 2.0 * CLEAR;
     let length = room / count;
-    let half = (length / 2.0 - 0.02).min(0.3);
+    let half = (length / 2.0 - 0.02).min(0.4);
     for i in 0..chains {
         let y = -CLEAR - length * (f64::from(i) + 0.5);
         pen.oval(Point::new(0.0, y), half.min(0.15), half, 0.0);

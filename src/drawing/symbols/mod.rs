@@ -10,8 +10,9 @@ mod pen;
 mod stitches;
 
 use crate::drawing::{PathItem, Stroke, Symbol};
-use crate::geometry::rings::ring_height;
-use crate::stitch::{Loops, Stitch};
+use crate::geometry::rings::{NEARER, ring_height};
+use crate::plan::{Made, Op, Spot};
+use crate::stitch::{Build, Loops, Stitch};
 
 /// Something that has a symbol, and so a line in the key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -63,6 +64,21 @@ impl Fit {
 }
 
 impl Sign {
+    /// The one symbol that an operation is drawn as where its stitches share a foot or a head; nothing where every
+    /// stitch has a symbol of its own.
+    pub fn shared(op: &Op) -> Option<Self> {
+        let simple = |stitch: Stitch| matches!(stitch.row().build, Build::Cross | Build::Stem);
+        match (op.into, &op.made) {
+            (Spot::Stitch, Made::Same(stitch, count @ 2..=3)) if op.consumed == 1 && simple(*stitch) => {
+                Some(Self::Increase(*stitch, *count as u8, op.loops))
+            }
+            (Spot::Together, Made::Same(stitch, 1)) => {
+                Some(Self::Decrease(*stitch, op.consumed.clamp(2, 9) as u8, op.loops))
+            }
+            (Spot::Stitch | Spot::Together | Spot::Space | Spot::Air | Spot::Skip, _) => None,
+        }
+    }
+
     /// Name of the symbol in a drawing: letters, figures and hyphens.
     pub fn key(&self) -> String {
         let loops = |loops: Loops| match loops {
@@ -90,10 +106,9 @@ impl Sign {
     /// The room it is drawn in where nothing else is asked for.
     pub fn fit(&self) -> Fit {
         match *self {
-            Self::Stitch(stitch, _)
-            | Self::Increase(stitch, ..)
-            | Self::Decrease(stitch, ..)
-            | Self::Fan(stitch, _) => Fit::of(stitch),
+            Self::Stitch(stitch, _) | Self::Fan(stitch, _) => Fit::of(stitch),
+            Self::Increase(stitch, count, _) => Fit { spread: NEARER * f64::from(count.max(1) - 1), ..Fit::of(stitch) },
+            Self::Decrease(stitch, count, _) => Fit { spread: f64::from(count.max(1) - 1), ..Fit::of(stitch) },
             Self::TurningChain(chains) => Fit { height: 0.35 + 0.5 * f64::from(chains), spread: 1.0, width: 1.0 },
             Self::Ring
             | Self::ChainRing(_)

@@ -39,14 +39,14 @@ pub(super) fn single(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
 fn loop_arc(pen: &mut Pen, loops: Loops) -> f64 {
     let (ends, middle) = match loops {
         Loops::Both => return 0.0,
-        Loops::Back => (-CLEAR - 0.13, -CLEAR + 0.09),
+        Loops::Back => (-CLEAR - 0.17, -CLEAR + 0.05),
         Loops::Front => (-CLEAR + 0.03, -CLEAR - 0.19),
     };
     let lift = (4.0 * middle - ends) / 3.0;
     pen.curve(Point::new(-0.3, ends), Point::new(-0.16, lift), Point::new(0.16, lift), Point::new(0.3, ends));
     match loops {
         Loops::Both => 0.0,
-        Loops::Back => 0.12,
+        Loops::Back => 0.16,
         Loops::Front => ARC,
     }
 }
@@ -55,16 +55,18 @@ fn loop_arc(pen: &mut Pen, loops: Loops) -> f64 {
 fn tall(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
     pen.line(foot, head);
     pen.across(foot, head, 1.0, bar, 0.0);
-    slashes(pen, stitch, foot, head, SLASH.min(bar));
+    slashes(pen, stitch, foot, head, SLASH.min(0.75 * bar));
 }
 
 fn slashes(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, half: f64) {
     let slashes = stitch.row().overs.saturating_sub(1);
     let length = (head - foot).hypot().max(1e-6);
-    let step = 0.28_f64.min(0.55 * length / f64::from(slashes.max(1)));
+    let step = 0.4_f64.min(0.55 * length / f64::from(slashes.max(1)));
+    // Where stems fan out from one foot their cells are narrow, and there is room for slashes further up only.
+    let middle = if half < 0.16 { 0.62 } else { 0.52 };
     for i in 0..slashes {
         let off = f64::from(i) - f64::from(slashes - 1) / 2.0;
-        pen.across(foot, head, 0.52 + off * step / length, half, 0.35 * half);
+        pen.across(foot, head, middle + off * step / length, half, 0.35 * half);
     }
 }
 
@@ -138,23 +140,22 @@ fn popcorn(pen: &mut Pen, foot: Point, head: Point) {
 /// A loop of three chains on a foot.
 fn picot(pen: &mut Pen, fit: &Fit) {
     let base = Point::new(0.0, -CLEAR);
-    let room = (fit.height - 2.0 * CLEAR).max(0.4);
-    let (rx, ry) = (room * 0.3, room * 0.17);
-    pen.dot(base + Vec2::new(0.0, -0.02), 0.09);
-    for (x, y, turn) in [(-0.3, 0.42, -1.05), (0.0, 0.82, 0.0), (0.3, 0.42, 1.05)] {
-        pen.oval(base + Vec2::new(x, -y) * room, rx, ry, turn);
+    let room = fit.height - 2.0 * CLEAR;
+    for (x, y, turn) in [(-0.26, 0.42, 0.35), (0.0, 0.9, core::f64::consts::FRAC_PI_2), (0.26, 0.42, -0.35)] {
+        pen.oval(base + Vec2::new(x, -y * room), 0.13, 0.23, -turn);
     }
+    pen.line(base + Vec2::new(-0.12, 0.0), base + Vec2::new(0.12, 0.0));
 }
 
-/// Whole stitches that share a foot, heavy, a filled wedge where they meet.
+/// Whole stitches that share a foot, heavy, a filled wedge where they part.
 pub(super) fn increase(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(HEAVY);
     let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops));
     let ends = across(fit.spread, count, CLEAR + 0.02 - fit.height);
     for head in &ends {
-        arm(&mut pen, stitch, foot, *head, fit, 0.68);
+        arm(&mut pen, stitch, foot, *head, bar_of(fit, count));
         if stitch.row().build != Build::Cross {
-            pen.across(foot, *head, 1.0, bar_of(fit, count), 0.0);
+            pen.across(*head + Vec2::new(0.0, 1.0), *head, 1.0, bar_of(fit, count), 0.0);
         }
     }
     wedge(&mut pen, foot, &ends);
@@ -168,7 +169,7 @@ pub(super) fn decrease(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Sy
     let head = Point::new(0.0, CLEAR + 0.02 - fit.height);
     let ends = across(fit.spread, count, -CLEAR - 0.02 - lift);
     for foot in &ends {
-        arm(&mut pen, stitch, *foot, head, fit, 0.32);
+        arm(&mut pen, stitch, head, *foot, bar_of(fit, count));
     }
     if stitch.row().build != Build::Cross {
         pen.across(Point::new(0.0, 0.0), head, 1.0, BAR.min(0.36 * fit.width), 0.0);
@@ -191,17 +192,24 @@ pub(super) fn fan(stitch: Stitch, count: u8, fit: &Fit) -> Symbol {
     pen.symbol()
 }
 
-fn arm(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, fit: &Fit, cross: f64) {
-    pen.line(foot, head);
+/// An arm from where the stitches meet to its own end, with its bar or its slashes towards that end.
+fn arm(pen: &mut Pen, stitch: Stitch, meet: Point, end: Point, bar: f64) {
+    pen.line(meet, end);
     if stitch.row().build == Build::Cross {
-        pen.across(foot, head, cross, 0.2_f64.min(0.24 * fit.width), 0.0);
-    } else {
-        slashes(pen, stitch, foot, head, 0.17_f64.min(0.22 * fit.width));
+        pen.across(meet, end, 0.7, 0.85 * bar, 0.0);
+        return;
+    }
+    let slashes = stitch.row().overs.saturating_sub(1);
+    let step = 0.36 / (end - meet).hypot().max(0.36);
+    for i in 0..slashes {
+        let along = 0.66 + step * (f64::from(i) - f64::from(slashes - 1) / 2.0);
+        pen.across(meet, end, along, 0.7 * bar, 0.25 * bar);
     }
 }
 
+/// Half of a bar on one of several arms, clear of its neighbours.
 fn bar_of(fit: &Fit, count: u8) -> f64 {
-    (0.3 * fit.spread / f64::from(count.max(2) - 1)).min(0.26)
+    (0.31 * fit.spread / f64::from(count.max(2) - 1)).min(0.27)
 }
 
 /// Points spread evenly across `spread`, a little within it so that neighbours stay clear.
@@ -213,6 +221,6 @@ fn across(spread: f64, count: u8, y: f64) -> Vec<Point> {
 /// The filled wedge between the outermost arms.
 fn wedge(pen: &mut Pen, meet: Point, ends: &[Point]) {
     if let (Some(first), Some(last)) = (ends.first(), ends.last()) {
-        pen.filled(&[meet, meet.lerp(*first, 0.4), meet.lerp(*last, 0.4)]);
+        pen.filled(&[meet, meet.lerp(*first, 0.42), meet.lerp(*last, 0.42)]);
     }
 }

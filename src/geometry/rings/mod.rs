@@ -16,13 +16,17 @@ pub use radii::{cell_width, ring_height};
 pub use rows::Row;
 
 use crate::design::Hand;
-use crate::plan::{Close, Foundation, Op, Round, SizePlan, Spot};
+use crate::plan::{Close, Foundation, Made, Op, Round, SizePlan, Spot};
 use crate::units::{Angle, TURN};
 
 use angles::Node;
 
 /// How hard the start of a round is held on the start of the round before, against one stitch.
 const LANE_PULL: f64 = 12.0;
+
+/// How much nearer the stitches of an increase stand to one another than other neighbours do, so that they are seen to
+/// belong together.
+pub const NEARER: f64 = 0.8;
 
 /// How the rings lie on the page.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -153,16 +157,13 @@ pub fn layout(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
     let centre = radii::centre(size, before);
     let base = (0..before).map(|i| TURN * (f64::from(i) + 0.5) / f64::from(before)).collect();
     let mut rings = Rings { centre, base, rings: Vec::with_capacity(rows.len()) };
-    for (index, row) in rows.iter().enumerate() {
-        let Some(round) = size.rounds.get(row.first) else { continue };
-        let next = rows.get(index + 1).and_then(|row| size.rounds.get(row.first));
-        let mut ring = radii::stand(rings.rings.last(), centre, *row, round, next);
+    for (index, mut ring) in radii::stack(size, rows, centre).into_iter().enumerate() {
+        let Some(round) = size.rounds.get(ring.row.first) else { continue };
         let radius = (ring.foot.0 + ring.head.0) / 2.0;
         let wanted = lanes.get(index).copied().unwrap_or(0.0) / radius.max(0.1);
         ring.lane = rings.rings.last().map_or(0.0, |below| below.lane);
         ring.lane_width = wanted.min(TURN / 5.0);
-        let parents = rings.parents(rings.rings.len());
-        settle(&mut ring, round, parents);
+        settle(&mut ring, round, rings.parents(index));
         rings.rings.push(ring);
     }
     rings
@@ -199,9 +200,10 @@ fn stand_stitches(ring: &mut Ring, round: &Round, mut found: impl Iterator<Item 
         let first = ring.heads.len();
         let last_head = ring.heads.last().copied().unwrap_or(ring.from());
         let at = if width > 0.0 { found.next().unwrap_or(last_head) } else { last_head };
-        let mut edge = at - width * ring.unit / 2.0;
+        let near = if increases(op) { NEARER } else { 1.0 };
+        let mut edge = at - near * width * ring.unit / 2.0;
         for (stitch, count) in op.made.runs() {
-            let cell = cell_width(stitch) * ring.unit;
+            let cell = near * cell_width(stitch) * ring.unit;
             for _ in 0..count * u32::from(stitch.row().counts) {
                 ring.heads.push(edge + cell / 2.0);
                 edge += cell;
@@ -225,6 +227,11 @@ fn foundation_radius(foundation: Foundation) -> f64 {
         Foundation::Ring | Foundation::Chain(_) => 0.9,
         Foundation::ChainRing(chains) => (f64::from(chains) * 0.62 / TURN + 0.35).max(0.9),
     }
+}
+
+/// True for two or three of one stitch in one stitch.
+fn increases(op: &Op) -> bool {
+    op.into == Spot::Stitch && op.consumed == 1 && matches!(op.made, Made::Same(_, 2..=3))
 }
 
 /// True for one plain stitch into one.

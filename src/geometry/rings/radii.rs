@@ -6,12 +6,15 @@ use crate::stitch::{Build, Stitch};
 use crate::units::TURN;
 
 /// Least width of a stitch's cell along its ring, in stitch units: below this a ring is pushed outward.
-const LEAST_WIDTH: f64 = 0.9;
+const LEAST_WIDTH: f64 = 0.86;
 
 /// Height of a ring of this stitch, in stitch units: the table's ratio, with the shortest raised and the tallest
 /// lowered so that both can be read.
 pub fn ring_height(stitch: Stitch) -> f64 {
     let ratio = stitch.row().height;
+    if stitch.row().build == Build::Picot {
+        return 1.0;
+    }
     if ratio <= 2.0 { ratio.max(0.6) } else { 2.0 + 0.6 * (ratio - 2.0) }
 }
 
@@ -48,24 +51,54 @@ fn height(round: &Round) -> f64 {
     if tallest > 0.0 { tallest } else { 0.6 }
 }
 
-/// A ring standing on the one below, its angles still open. In a spiral the heads rise by the height of the round to
-/// come, so that round runs into round without a step.
-pub(super) fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Option<&Round>) -> Ring {
+/// The rings of `rows`, their angles still open: each stands on the one below, and where a round has more stitches than
+/// room the rings below it give way too, in proportion, so that none is stretched alone.
+pub(super) fn stack(size: &SizePlan, rows: &[Row], centre: f64) -> Vec<Ring> {
+    let mut rings: Vec<Ring> = Vec::with_capacity(rows.len());
+    let mut widths = Vec::with_capacity(rows.len());
+    for (index, row) in rows.iter().enumerate() {
+        let Some(round) = size.rounds.get(row.first) else { continue };
+        let next = rows.get(index + 1).and_then(|row| size.rounds.get(row.first));
+        rings.push(stand(rings.last(), centre, *row, round, next));
+        widths.push(round.ops.iter().map(op_width).sum::<f64>());
+    }
+    give_room(&mut rings, &widths);
+    rings
+}
+
+/// Moves rings outward until every cell has its least width at half the height of its ring.
+fn give_room(rings: &mut [Ring], widths: &[f64]) {
+    let mut share = 0.0_f64;
+    let mut shares = vec![0.0; rings.len()];
+    for (i, (ring, width)) in rings.iter().zip(widths).enumerate().rev() {
+        let middle = (ring.foot.0 + ring.head.0) / 2.0;
+        share = share.max(width * LEAST_WIDTH / TURN / middle - 1.0);
+        shares[i] = share;
+    }
+    let mut moved = 0.0_f64;
+    for (ring, share) in rings.iter_mut().zip(shares) {
+        let before = moved;
+        moved = moved.max(share * ring.head.0);
+        let end = if ring.head.1 > ring.head.0 { moved } else { before.max(moved) };
+        ring.foot = (ring.foot.0 + before, ring.foot.1 + if ring.foot.1 > ring.foot.0 { end } else { before });
+        ring.head = (ring.head.0 + moved, ring.head.1 + moved);
+    }
+}
+
+/// A ring standing on the one below. In a spiral the heads rise by the height of the round to come, so that round runs
+/// into round without a step.
+fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Option<&Round>) -> Ring {
     let own = height(round);
     // The first ring of a spiral half joins in the rise, so that its last stitch isn't twice as tall as its first.
     let rise = if spirals(round) { 0.6 * own } else { 0.0 };
     let foot = below.map_or((centre, centre + rise), |ring| (ring.head.0 + ring.margin, ring.head.1 + ring.margin));
-    let width: f64 = round.ops.iter().map(op_width).sum();
-    let needed = width * LEAST_WIDTH / TURN;
     let margin = if row.is_band() { 0.3 } else { 0.0 };
     let foot = (foot.0 + margin, foot.1 + margin);
-    let least = needed + own * 0.4;
     let head = if spirals(round) {
-        let start = (foot.0 + own).max(foot.1).max(least);
+        let start = (foot.0 + own).max(foot.1);
         (start, start + next.filter(|next| spirals(next)).map_or(own, height))
     } else {
-        let closed = (foot.1 + own).max(least);
-        (closed, closed)
+        (foot.1 + own, foot.1 + own)
     };
     Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, unit: 0.0, heads: Vec::new(), marks: Vec::new() }
 }
