@@ -130,7 +130,7 @@ impl Solved<'_> {
             return None;
         }
         let uneven = |(before, after): &&(u32, u32)| {
-            unevenness(*before, i64::from(*after) - i64::from(*before), self.task.multiple) > 0.0
+            unevenness(*before, i64::from(*after) - i64::from(*before), self.task.corners) > 0.0
         };
         let uneven = shaped.iter().copied().filter(|step| uneven(step)).count();
         let even = steps.len() - shaped.len();
@@ -155,7 +155,7 @@ pub(super) fn impossible(task: &Task, first: u32, place: Option<Place>, names: (
         Entry::First { .. } => 1,
         Entry::After { .. } => 0,
     };
-    for (round, ways) in task.shaped.iter().enumerate().skip(start) {
+    for (round, ways) in task.ways.iter().enumerate().skip(start) {
         if round == 0 && *ways == Ways::Even {
             continue;
         }

@@ -14,14 +14,46 @@ use super::round::Op;
 use super::shaping::{Pattern, balanced, stacked};
 use crate::design::{Preference, Shaping};
 use crate::stitch::Stitch;
+use crate::units::EPSILON;
 
 /// Shaped rounds that are looked back at.
 const MEMORY: usize = 3;
 /// Demerit of shaping on shaping.
 const STACKED: f64 = 4.0;
-/// Demerit of a repeat that begins with its shaping, and of a round that begins within a repeat.
+/// Demerit of a repeat that begins with its shaping, more where that falls on a turning chain that counts.
 const BEGINS: f64 = 0.1;
+const BEGINS_ON_CHAIN: f64 = 0.4;
+/// Demerit of a round that begins within a repeat.
 const SPLIT: f64 = 0.25;
+
+/// How the rounds of a part are shaped.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Manner {
+    /// Scattered or stacked.
+    pub(super) shaping: Shaping,
+    /// Weighs the length of the instruction.
+    pub(super) prefer: Preference,
+    /// True where a turning chain stands for the first stitch.
+    pub(super) chain_counts: bool,
+}
+
+impl Manner {
+    /// Demerit of beginning a round this far into a repeat.
+    fn price(&self, offset: u32) -> f64 {
+        let dear = match self.prefer {
+            Preference::Easy => 2.0,
+            Preference::Balanced => 1.0,
+            Preference::Close => 0.5,
+        };
+        let price = match offset {
+            0 => 0.0,
+            1 if self.chain_counts => BEGINS_ON_CHAIN,
+            1 => BEGINS,
+            _ => SPLIT,
+        };
+        dear * price
+    }
+}
 
 /// What is remembered of the rounds worked so far.
 #[derive(Clone, Debug, Default)]
@@ -43,52 +75,48 @@ impl Memory {
     }
 
     /// The operations of a round from one count to another.
-    pub(super) fn round(&mut self, stitch: Stitch, before: u32, after: u32, how: (Shaping, Preference)) -> Vec<Op> {
+    pub(super) fn round(&mut self, stitch: Stitch, before: u32, after: u32, manner: &Manner) -> Vec<Op> {
         if before == after {
             self.made = vec![false; after as usize];
             return (0..after).map(|_| Op::plain(stitch)).collect();
         }
-        let (shaping, prefer) = how;
-        let cornered = match shaping {
+        let cornered = match manner.shaping {
             Shaping::Corners(n) => self.cornered(before, after, n),
             Shaping::Scattered => None,
         };
-        let pattern = cornered.unwrap_or_else(|| self.scattered(before, after, prefer));
-        self.made = pattern.marks().1;
+        let pattern = cornered.unwrap_or_else(|| {
+            self.corners.clear();
+            self.scattered(before, after, manner)
+        });
+        self.made = pattern.made();
         self.turns.insert(0, pattern.turns());
         self.turns.truncate(MEMORY);
         pattern.ops(stitch)
     }
 
     /// The balanced pattern that stacks least.
-    fn scattered(&self, before: u32, after: u32, prefer: Preference) -> Pattern {
+    fn scattered(&self, before: u32, after: u32, manner: &Manner) -> Pattern {
         let (length, change) = (before.min(after), after.abs_diff(before));
-        let period = if change >= length { 1 } else { length.div_ceil(change.max(1)) };
-        let dear = match prefer {
-            Preference::Easy => 2.0,
-            Preference::Balanced => 1.0,
-            Preference::Close => 0.5,
-        };
-        let mut best: Option<(f64, Pattern)> = None;
-        for offset in 0..period {
-            let pattern = balanced(before, after, offset);
-            let price = match offset {
-                0 => 0.0,
-                1 => BEGINS,
-                _ => SPLIT,
-            };
-            let demerit = self.demerit(&pattern) + dear * price;
-            if best.as_ref().is_none_or(|(least, _)| demerit + 1e-9 < *least) {
-                best = Some((demerit, pattern));
+        let even = balanced(before, after, 0);
+        if change >= length {
+            return even;
+        }
+        let mut best = (f64::INFINITY, 0);
+        for offset in 0..length.div_ceil(change.max(1)) {
+            let demerit = self.demerit(&even, offset) + manner.price(offset);
+            if demerit + EPSILON < best.0 {
+                best = (demerit, offset);
             }
         }
-        best.map_or_else(|| balanced(before, after, 0), |(_, pattern)| pattern)
+        even.turned(best.1)
     }
 
-    fn demerit(&self, pattern: &Pattern) -> f64 {
-        let turns = pattern.turns();
-        let mut demerit = STACKED * stacked_share(&self.made, &pattern.marks().0);
-        let mut weight = 1.0;
+    fn demerit(&self, pattern: &Pattern, offset: u32) -> f64 {
+        let turned = pattern.turned(offset);
+        let taken = turned.taken();
+        let on = taken.iter().filter(|stitch| self.made.get(**stitch as usize).is_some_and(|made| *made)).count();
+        let mut demerit = STACKED * on as f64 / taken.len().max(1) as f64;
+        let (turns, mut weight) = (turned.turns(), 1.0);
         for before in &self.turns {
             weight /= 2.0;
             demerit += weight * nearness(&turns, before);
@@ -130,13 +158,6 @@ impl Memory {
         self.leading = !self.leading;
         Some(stacked(before, after, places, each))
     }
-}
-
-/// Share of the shaping operations' stitches that were themselves made by shaping.
-fn stacked_share(made: &[bool], taken: &[bool]) -> f64 {
-    let shaping = taken.iter().filter(|taken| **taken).count();
-    let both = taken.iter().zip(made).filter(|(taken, made)| **taken && **made).count();
-    if shaping == 0 { 0.0 } else { both as f64 / shaping as f64 }
 }
 
 /// Mean nearness of some turns to others, 1 where they fall together, 0 where they lie halfway between.

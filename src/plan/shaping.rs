@@ -74,22 +74,31 @@ impl Pattern {
         (0..self.length).map(op).collect()
     }
 
-    /// For every stitch the round takes up whether a shaping operation takes it, and for every stitch it makes whether
-    /// a shaping operation makes it.
-    pub(super) fn marks(&self) -> (Vec<bool>, Vec<bool>) {
-        let (mut taken, mut made) = (Vec::new(), Vec::new());
+    /// The same begun `offset` operations earlier.
+    pub(super) fn turned(&self, offset: u32) -> Self {
+        let mut places: Vec<u32> = self.places.iter().map(|place| (place + offset) % self.length.max(1)).collect();
+        places.sort_unstable();
+        Self { places, ..self.clone() }
+    }
+
+    /// Stitches of the round below that shaping operations take up.
+    pub(super) fn taken(&self) -> Vec<u32> {
+        let takes = if self.grows { 1 } else { self.size };
+        let before = |index: usize| index as u32 * (takes - 1);
+        let places = self.places.iter().enumerate();
+        places.flat_map(|(index, place)| (0..takes).map(move |i| place + before(index) + i)).collect()
+    }
+
+    /// For every stitch the round makes whether a shaping operation makes it.
+    pub(super) fn made(&self) -> Vec<bool> {
+        let mut made = Vec::new();
         let mut shaping = self.places.iter().zip(&self.extra).peekable();
         for place in 0..self.length {
             let size = shaping.next_if(|(at, _)| **at == place).map(|(_, extra)| self.size + u32::from(*extra));
-            let (takes, makes) = match size {
-                Some(size) if self.grows => (1, size),
-                Some(size) => (size, 1),
-                None => (1, 1),
-            };
-            taken.extend(std::iter::repeat_n(size.is_some(), takes as usize));
+            let makes = if self.grows { size.unwrap_or(1) } else { 1 };
             made.extend(std::iter::repeat_n(size.is_some(), makes as usize));
         }
-        (taken, made)
+        made
     }
 
     /// Places of the shaping as shares of the round, ascending.

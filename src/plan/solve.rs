@@ -4,7 +4,7 @@ use super::choose::{Choice, Entry, FEWEST, Task, Ways, choose};
 use super::explain::{self, Solved};
 use super::finish::step_down;
 use super::gauges::gauges;
-use super::phase::Memory;
+use super::phase::{Manner, Memory};
 use super::profile::{Base, Outline, factor};
 use super::recount::recount;
 use super::round::{Begin, Close, Op, Round};
@@ -290,11 +290,11 @@ impl<'a> Solver<'a> {
             ways(&bands, entrance.real / width, rounds.saturating_sub(profile.settle), &profile.shape, rewidened);
         Task {
             tolerance: bands.iter().map(tolerance).collect(),
-            shaped: ways,
+            ways,
             bands,
             entry,
             most: profile.most.max(1),
-            multiple: match self.design.shaping {
+            corners: match self.design.shaping {
                 Shaping::Corners(n) => n.max(1),
                 Shaping::Scattered => 1,
             },
@@ -320,14 +320,19 @@ impl<'a> Solver<'a> {
         let width = gauge.width.mm();
         let first = self.rounds.len() as u32 + 1;
         let colours = self.colours(part, choice.counts.len() as u32);
+        let begin = self.begin(part.stitch, first == 1);
+        let manner = Manner {
+            shaping: self.design.shaping,
+            prefer: self.design.prefer,
+            chain_counts: matches!(begin, Begin::Chain { counts: true, .. }),
+        };
         for (index, (count, colour)) in choice.counts.iter().copied().zip(colours).enumerate() {
             let before = self.standing.map_or(0, |standing| standing.count);
             let target = f64::from(count) - task.distance(index, count);
             let loops = if index == 0 { part.loops } else { Default::default() };
-            let how = (self.design.shaping, self.design.prefer);
             let ops: Vec<Op> = match before {
                 0 => (0..count).map(|_| Op::into_ring(part.stitch)).collect(),
-                _ => self.memory.round(part.stitch, before, count, how),
+                _ => self.memory.round(part.stitch, before, count, &manner),
             };
             let change = i64::from(count) - i64::from(before);
             let repeat = if change == 0 { self.standing.map_or(0, |standing| standing.repeat) } else { change };
