@@ -6,15 +6,14 @@ impl Task {
     /// For every round the lowest and the highest count no more than `far` tolerances off its band that the limits can
     /// get to. A window with nothing in it has its lowest above its highest.
     pub(super) fn windows(&self, far: f64) -> Vec<(u32, u32)> {
-        let reached = self.reached();
-        let bands = self.bands.iter().zip(&self.tolerance).zip(reached);
-        let window = |((band, tolerance), within): ((&(f64, f64), &f64), (u32, u32))| {
+        let mut windows = self.reached();
+        for (window, (band, tolerance)) in windows.iter_mut().zip(self.bands.iter().zip(&self.tolerance)) {
             let reach = far * tolerance.max(1.0);
             let lowest = (band.0 - reach).ceil().clamp(0.0, 1e9) as u32;
             let highest = (band.1 + reach).floor().clamp(0.0, 1e9) as u32;
-            (lowest.max(within.0).max(FEWEST), highest.min(within.1))
-        };
-        bands.map(window).collect()
+            *window = (lowest.max(window.0).max(FEWEST), highest.min(window.1));
+        }
+        windows
     }
 
     /// Fewest and most stitches that the limits can get to in every round, whatever the targets.
