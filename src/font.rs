@@ -22,6 +22,19 @@ pub enum Face {
     Italic,
 }
 
+/// One glyph of a line, measured in ems.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Glyph {
+    /// Its number in the font file.
+    pub id: u16,
+    /// How far it moves the pen.
+    pub advance: f64,
+    /// Where it stands from the pen, y upward.
+    pub offset: (f64, f64),
+    /// Bytes of the text it stands for.
+    pub bytes: std::ops::Range<usize>,
+}
+
 static REGULAR: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Regular.ttf");
 static BOLD: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Bold.ttf");
 static ITALIC: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Italic.ttf");
@@ -68,6 +81,7 @@ impl Face {
         path
     }
 
+<<<<<<< HEAD
     /// The glyphs of a line of `text` set at `size`, each with its point on a baseline that starts at (0, 0).
     pub fn glyphs(self, text: &str, size: f64) -> Vec<(u16, Point)> {
         let mut glyphs = Vec::with_capacity(text.len());
@@ -86,6 +100,29 @@ impl Face {
             );
         }
         path
+=======
+    /// The glyphs of a line of left-to-right `text`, in order.
+    pub fn glyphs(self, text: &str) -> Vec<Glyph> {
+        let Some(face) = self.shaper() else { return Vec::new() };
+        let em = f64::from(face.units_per_em());
+        let mut buffer = rustybuzz::UnicodeBuffer::new();
+        buffer.push_str(text);
+        buffer.set_direction(rustybuzz::Direction::LeftToRight);
+        let shaped = rustybuzz::shape(face, &[], buffer);
+        let clusters: Vec<usize> = shaped.glyph_infos().iter().map(|info| info.cluster as usize).collect();
+        let end_of = |start: usize| clusters.iter().copied().find(|&other| other > start).unwrap_or(text.len());
+        let glyphs = shaped.glyph_infos().iter().zip(shaped.glyph_positions());
+        let one = |(info, position): (&rustybuzz::GlyphInfo, &rustybuzz::GlyphPosition)| {
+            let start = info.cluster as usize;
+            Glyph {
+                id: info.glyph_id as u16,
+                advance: f64::from(position.x_advance) / em,
+                offset: (f64::from(position.x_offset) / em, f64::from(position.y_offset) / em),
+                bytes: start..end_of(start),
+            }
+        };
+        glyphs.map(one).collect()
+>>>>>>> 4395ea3 (Page model, papers from the standard's formula, and a tagged PDF writer from drawing items)
     }
 
     /// Height of a capital at `size`.
@@ -164,6 +201,15 @@ mod tests {
         assert!((2.0 * small - large).abs() < 1e-9);
         let ink = Face::Regular.outline("Round 12", 10.0).bounding_box();
         assert!((ink.x1 - large).abs() < 1.0 && ink.y0 < -6.0 && ink.y1 > -0.5);
+    }
+
+    #[test]
+    fn glyphs_cover_the_text_and_add_up_to_its_width() {
+        let text = "fine größe 12";
+        let glyphs = Face::Regular.glyphs(text);
+        let width: f64 = glyphs.iter().map(|glyph| glyph.advance).sum();
+        assert!((width * 10.0 - Face::Regular.width(text, 10.0)).abs() < 1e-9);
+        assert_eq!(glyphs.last().map(|glyph| glyph.bytes.end), Some(text.len()));
     }
 
     #[test]

@@ -5,6 +5,7 @@
 
 pub mod png;
 pub mod svg;
+pub mod pdf;
 
 /// A file to be written.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -1,0 +1,230 @@
+//! Drawing items onto a PDF surface: symbols are written once and placed many times.
+
+use std::collections::BTreeMap;
+
+use krilla::color::rgb;
+use krilla::geom::{Path, PathBuilder, Point as PdfPoint, Transform};
+use krilla::graphic::Graphic;
+use krilla::paint::{Fill, FillRule, LineCap, LineJoin, Stroke as PdfStroke, StrokeDash};
+use krilla::surface::Surface;
+use krilla::text::{Font, GlyphId, KrillaGlyph};
+use kurbo::{Affine, BezPath, PathEl, Point, Rect, Shape};
+
+use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, Stroke, Symbol, TextItem};
+use crate::font::Face;
+use crate::page::{Content, Piece};
+use crate::report::Diagnostic;
+use crate::units::{Angle, tidy};
+
+/// Fonts and symbols of one document.
+pub(super) struct InkWell {
+    fonts: [Font; 3],
+    symbols: BTreeMap<String, Vec<(Symbol, Graphic)>>,
+}
+
+impl InkWell {
+    pub(super) fn new() -> Result<Self, Diagnostic> {
+        let font = |face: Face| {
+            Font::new(face.data().into(), 0).ok_or_else(|| Diagnostic::error("font", "a built-in font can't be read"))
+        };
+        let fonts = [font(Face::Regular)?, font(Face::Bold)?, font(Face::Italic)?];
+        Ok(Self { fonts, symbols: BTreeMap::new() })
+    }
+
+    /// Draws a piece; the surface counts in millimetres.
+    pub(super) fn piece(&mut self, surface: &mut Surface<'_>, piece: &Piece) {
+        let clip = piece.clip.and_then(|area| path(&area.to_path(0.1)));
+        if let Some(clip) = &clip {
+            surface.push_clip_path(clip, &FillRule::NonZero);
+        }
+        let placed = piece.place != Affine::IDENTITY;
+        if placed {
+            surface.push_transform(&matrix(piece.place));
+        }
+        match &piece.content {
+            Content::Items(items) => self.items(surface, items, None, None),
+            Content::Drawing(drawing) => {
+                // Far from the clip nothing is written, so that a tile holds only what it shows.
+                let shown = piece.clip.map(|area| piece.place.inverse().transform_rect_bbox(area));
+                self.items(surface, &drawing.items, Some(drawing), shown);
+            }
+        }
+        if placed {
+            surface.pop();
+        }
+        if clip.is_some() {
+            surface.pop();
+        }
+    }
+
+    fn items(&mut self, surface: &mut Surface<'_>, items: &[Item], drawing: Option<&Drawing>, shown: Option<Rect>) {
+        let visible = |room: Rect| shown.is_none_or(|shown| overlaps(shown, room));
+        for item in items {
+            match item {
+                Item::Path(item) => {
+                    let reach = item.stroke.as_ref().map_or(0.0, |stroke| stroke.width);
+                    if visible(item.path.control_box().inflate(reach, reach)) {
+                        draw_path(surface, item);
+                    }
+                }
+                Item::Text(item) => {
+                    if visible(item.bounds().inflate(item.halo, item.halo)) {
+                        self.text(surface, item);
+                    }
+                }
+                Item::Symbol(item) => {
+                    let symbol = drawing.and_then(|drawing| drawing.symbols.get(&item.key));
+                    if let Some(symbol) = symbol.filter(|symbol| visible(item.place.transform_rect_bbox(symbol.bounds)))
+                    {
+                        let graphic = self.graphic(surface, &item.key, symbol);
+                        surface.push_transform(&matrix(item.place));
+                        surface.draw_graphic(graphic);
+                        surface.pop();
+                    }
+                }
+                Item::Group(group) => self.items(surface, &group.items, drawing, shown),
+            }
+        }
+    }
+
+    fn graphic(&mut self, surface: &mut Surface<'_>, key: &str, symbol: &Symbol) -> Graphic {
+        let known = self.symbols.get(key).and_then(|all| all.iter().find(|(other, _)| other == symbol));
+        if let Some((_, graphic)) = known {
+            return graphic.clone();
+        }
+        let mut builder = surface.stream_builder();
+        let mut inner = builder.surface();
+        for path in &symbol.paths {
+            draw_path(&mut inner, path);
+        }
+        inner.finish();
+        let graphic = Graphic::new(builder.finish(), false);
+        self.symbols.entry(key.to_owned()).or_default().push((symbol.clone(), graphic.clone()));
+        graphic
+    }
+
+    fn text(&self, surface: &mut Surface<'_>, item: &TextItem) {
+        let glyphs = item.face.glyphs(&item.text);
+        let width: f64 = glyphs.iter().map(|glyph| glyph.advance * item.size).sum();
+        let left = match item.anchor {
+            Anchor::Start => 0.0,
+            Anchor::Middle => -width / 2.0,
+            Anchor::End => -width,
+        };
+        let turned = item.turn != 0.0;
+        let start = if turned { Point::new(left, 0.0) } else { item.at + kurbo::Vec2::new(left, 0.0) };
+        if turned {
+            surface.push_transform(&matrix(turn_about(item.at, item.turn)));
+        }
+        if item.halo > 0.0 {
+            let halo = Stroke { width: 2.0 * item.halo, ink: Ink::WHITE, ends: Ends::Round, dashes: Vec::new() };
+            let path = Affine::translate(start.to_vec2()) * item.face.outline(&item.text, item.size);
+            draw_path(surface, &PathItem { path, fill: None, stroke: Some(halo) });
+        }
+        surface.set_fill(Some(fill(item.ink)));
+        surface.set_stroke(None);
+        let font = match item.face {
+            Face::Regular => &self.fonts[0],
+            Face::Bold => &self.fonts[1],
+            Face::Italic => &self.fonts[2],
+        };
+        let glyphs: Vec<KrillaGlyph> = glyphs.into_iter().map(pdf_glyph).collect();
+        let start = PdfPoint::from_xy(number(start.x), number(start.y));
+        surface.draw_glyphs(start, &glyphs, font.clone(), &item.text, number(item.size), false);
+        if turned {
+            surface.pop();
+        }
+    }
+}
+
+fn pdf_glyph(glyph: crate::font::Glyph) -> KrillaGlyph {
+    let (x, y) = (glyph.offset.0 as f32, glyph.offset.1 as f32);
+    KrillaGlyph::new(GlyphId::new(u32::from(glyph.id)), glyph.advance as f32, x, y, 0.0, glyph.bytes, None)
+}
+
+/// Turn by degrees clockwise about a point, by way of the crate's own sine.
+fn turn_about(at: Point, degrees: f64) -> Affine {
+    let turn = Angle::from_degrees(degrees);
+    let (sin, cos) = (turn.sin(), turn.cos());
+    Affine::new([cos, sin, -sin, cos, at.x, at.y])
+}
+
+fn overlaps(a: Rect, b: Rect) -> bool {
+    a.x0 <= b.x1 && b.x0 <= a.x1 && a.y0 <= b.y1 && b.y0 <= a.y1
+}
+
+fn draw_path(surface: &mut Surface<'_>, item: &PathItem) {
+    let Some(path) = path(&item.path) else { return };
+    if item.fill.is_none() && item.stroke.is_none() {
+        return;
+    }
+    surface.set_fill(item.fill.map(fill));
+    surface.set_stroke(item.stroke.as_ref().map(stroke));
+    surface.draw_path(&path);
+}
+
+fn fill(ink: Ink) -> Fill {
+    Fill { paint: colour(ink).into(), ..Fill::default() }
+}
+
+fn colour(ink: Ink) -> rgb::Color {
+    let [red, green, blue] = ink.0;
+    rgb::Color::new(red, green, blue)
+}
+
+fn stroke(stroke: &Stroke) -> PdfStroke {
+    let (line_cap, line_join) = match stroke.ends {
+        Ends::Butt => (LineCap::Butt, LineJoin::Miter),
+        Ends::Round => (LineCap::Round, LineJoin::Round),
+    };
+    let dashes: Vec<f32> = stroke.dashes.iter().map(|length| number(*length)).collect();
+    let dash = (!dashes.is_empty()).then_some(StrokeDash { array: dashes, offset: 0.0 });
+    PdfStroke {
+        paint: colour(stroke.ink).into(),
+        width: number(stroke.width),
+        line_cap,
+        line_join,
+        dash,
+        ..PdfStroke::default()
+    }
+}
+
+/// A number as it leaves for the file: four places of a millimetre.
+fn number(value: f64) -> f32 {
+    tidy(value, 4) as f32
+}
+
+/// A transform as krilla wants it; the turning part keeps six places.
+pub(super) fn matrix(affine: Affine) -> Transform {
+    let [a, b, c, d, e, f] = affine.as_coeffs();
+    let turn = |value: f64| tidy(value, 6) as f32;
+    Transform::from_row(turn(a), turn(b), turn(c), turn(d), number(e), number(f))
+}
+
+/// A path with finite points; nothing where there is nothing to draw.
+fn path(outline: &BezPath) -> Option<Path> {
+    let mut builder = PathBuilder::new();
+    let xy = |point: Point| (number(point.x), number(point.y));
+    for element in outline.elements() {
+        match *element {
+            PathEl::MoveTo(to) => {
+                let (x, y) = xy(to);
+                builder.move_to(x, y);
+            }
+            PathEl::LineTo(to) => {
+                let (x, y) = xy(to);
+                builder.line_to(x, y);
+            }
+            PathEl::QuadTo(control, to) => {
+                let ((x1, y1), (x, y)) = (xy(control), xy(to));
+                builder.quad_to(x1, y1, x, y);
+            }
+            PathEl::CurveTo(first, second, to) => {
+                let ((x1, y1), (x2, y2), (x, y)) = (xy(first), xy(second), xy(to));
+                builder.cubic_to(x1, y1, x2, y2, x, y);
+            }
+            PathEl::ClosePath => builder.close(),
+        }
+    }
+    builder.finish()
+}
