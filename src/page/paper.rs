@@ -114,7 +114,7 @@ impl Paper {
 
 fn squeeze(name: &str) -> String {
     name.chars()
-        .filter(|c| !c.is_whitespace() && *c != '-')
+        .filter(|c| !c.is_whitespace())
         .map(|c| if c == '×' { 'x' } else { c })
         .collect::<String>()
         .to_lowercase()

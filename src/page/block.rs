@@ -1,0 +1,159 @@
+//! What a pattern says, before it is laid out: sections of blocks. Pages and the plain text are both made of these.
+
+use std::sync::Arc;
+
+use crate::drawing::Drawing;
+use crate::font::Face;
+use crate::words::Language;
+
+/// Words of one cut and one language.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Run {
+    /// The words.
+    pub text: String,
+    /// Their cut.
+    pub face: Face,
+    /// Their language where it isn't the document's.
+    pub language: Option<Language>,
+}
+
+impl Run {
+    /// Upright words.
+    pub fn new(text: impl Into<String>) -> Self {
+        Self { text: text.into(), face: Face::Regular, language: None }
+    }
+
+    /// Bold words.
+    pub fn bold(text: impl Into<String>) -> Self {
+        Self { face: Face::Bold, ..Self::new(text) }
+    }
+}
+
+/// A part of the pattern under a heading of its own.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Section {
+    /// Short name, unique among the sections: what links point at.
+    pub id: &'static str,
+    /// Its heading.
+    pub title: String,
+    /// True where it takes the whole width; its heading then stands over it and not beside it.
+    pub wide: bool,
+    /// What it says.
+    pub blocks: Vec<Block>,
+}
+
+/// One block.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Block {
+    /// A paragraph.
+    Paragraph(Vec<Run>),
+    /// A heading within the section, with a bookmark.
+    Heading(String),
+    /// A list.
+    List {
+        /// True where its items are numbered.
+        numbered: bool,
+        /// The items.
+        items: Vec<Vec<Run>>,
+    },
+    /// A table.
+    Table(Table),
+    /// A picture.
+    Figure(Figure),
+}
+
+impl Block {
+    /// A paragraph of upright words.
+    pub fn text(text: impl Into<String>) -> Self {
+        Self::Paragraph(vec![Run::new(text)])
+    }
+}
+
+/// A picture with its caption.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figure {
+    /// The picture.
+    pub drawing: Arc<Drawing>,
+    /// A line under it; empty for none.
+    pub caption: String,
+    /// True where its scale must not change.
+    pub true_scale: bool,
+}
+
+/// A table.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Table {
+    /// What it holds, for a reader who can't see it.
+    pub summary: String,
+    /// Its columns.
+    pub columns: Vec<Column>,
+    /// True where the columns' titles are printed as a head row.
+    pub head: bool,
+    /// True where the first cell of every row is its head.
+    pub row_heads: bool,
+    /// Its rows; each has a cell for every column.
+    pub rows: Vec<Vec<Cell>>,
+}
+
+/// A column of a table.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Column {
+    /// Its title.
+    pub title: String,
+    /// True for numbers, which end at one edge.
+    pub right: bool,
+    /// True where it takes the room the others leave.
+    pub grows: bool,
+}
+
+impl Column {
+    /// A column of words.
+    pub fn words(title: impl Into<String>) -> Self {
+        Self { title: title.into(), right: false, grows: false }
+    }
+
+    /// A column of numbers.
+    pub fn numbers(title: impl Into<String>) -> Self {
+        Self { right: true, ..Self::words(title) }
+    }
+
+    /// The column that takes what is left.
+    pub fn wide(title: impl Into<String>) -> Self {
+        Self { grows: true, ..Self::words(title) }
+    }
+}
+
+/// A cell of a table.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Cell {
+    /// Its words.
+    pub runs: Vec<Run>,
+    /// A patch of yarn colour before them.
+    pub swatch: Option<[u8; 3]>,
+    /// Tick boxes in place of words.
+    pub ticks: u32,
+    /// A small picture in place of words, shown at its own size.
+    pub picture: Option<Arc<Drawing>>,
+}
+
+impl Cell {
+    /// A cell of upright words.
+    pub fn new(text: impl Into<String>) -> Self {
+        Self { runs: vec![Run::new(text)], ..Self::default() }
+    }
+
+    /// A cell of bold words.
+    pub fn bold(text: impl Into<String>) -> Self {
+        Self { runs: vec![Run::bold(text)], ..Self::default() }
+    }
+
+    /// A cell of `count` tick boxes.
+    pub fn ticks(count: u32) -> Self {
+        Self { ticks: count, ..Self::default() }
+    }
+
+    /// Its words without their cut.
+    pub fn text(&self) -> String {
+        self.runs.iter().map(|run| run.text.as_str()).collect()
+    }
+}

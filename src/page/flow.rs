@@ -1,0 +1,327 @@
+//! Blocks → slabs: slices of a page that are never split, each with what may happen above and below it.
+
+use std::sync::Arc;
+
+use kurbo::{Affine, Point, Rect, Shape};
+
+use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, Stroke, TextItem};
+use crate::font::Face;
+use crate::words::Language;
+
+use super::lines::{Line, wrap};
+use super::paginate::Extent;
+use super::{Artifact, Block, Document, Figure, Owner, Run, Section, Style, Tag};
+
+/// A slice of a page.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Slab {
+    pub(super) extent: Extent,
+    /// What it shows; heights from its top, sides from the edge of the sheet.
+    pub(super) bits: Vec<Bit>,
+    /// The head to repeat over it at the top of a page, by index.
+    pub(super) head: Option<usize>,
+    /// Bookmark and link target at its top: a name, a title and a level.
+    pub(super) anchor: Option<(String, String, u8)>,
+}
+
+/// Something shown in a slab.
+#[derive(Clone, Debug)]
+pub(super) struct Bit {
+    pub(super) owner: Owner,
+    pub(super) language: Option<Language>,
+    pub(super) shows: Shows,
+}
+
+/// What a bit shows.
+#[derive(Clone, Debug)]
+pub(super) enum Shows {
+    /// Items.
+    Items(Vec<Item>),
+    /// A drawing.
+    Drawing(Arc<Drawing>, Affine),
+    /// The number of the page an anchor is on, ending at this point.
+    PageOf(String, TextItem),
+    /// An area that leads to an anchor; nothing is shown.
+    LinkTo(String, Rect, String),
+}
+
+/// Slabs in the making.
+pub(super) struct Flow<'a> {
+    pub(super) style: &'a Style,
+    pub(super) document: &'a mut Document,
+    pub(super) slabs: Vec<Slab>,
+    /// Table heads to repeat, as artifacts, with their height.
+    pub(super) heads: Vec<(f64, Vec<Bit>)>,
+    /// Figures that had to be made smaller: title and scale.
+    pub(super) shrunk: Vec<(String, f64)>,
+    /// Left and right edge in force.
+    pub(super) frame: (f64, f64),
+    next_gap: f64,
+}
+
+/// Cost of ending a page inside a paragraph or list.
+const INSIDE_TEXT: f64 = 0.15;
+
+impl<'a> Flow<'a> {
+    pub(super) fn new(style: &'a Style, document: &'a mut Document) -> Self {
+        let frame = (style.left, style.right);
+        Self { style, document, slabs: Vec::new(), heads: Vec::new(), shrunk: Vec::new(), frame, next_gap: 0.0 }
+    }
+
+    /// Adds a section: a rule, its heading above or beside, and its blocks.
+    pub(super) fn section(&mut self, section: &Section, parent: usize) {
+        let style = self.style;
+        let element = self.document.element(Tag::Section, Some(parent));
+        let heading = self.document.element(Tag::Heading(2, section.title.clone()), Some(element));
+        let beside = style.has_side() && !section.wide;
+        let first = self.slabs.len();
+        self.gap(style.text * 2.6);
+        let mut rule = self.slab(style.text * 0.9, true);
+        rule.bits.push(ornament(vec![
+            bar(style.left, 0.0, style.right, style.hair, style.palette.rule),
+            bar(style.left, 0.0, style.left + 11.0, style.strong, style.palette.accent),
+        ]));
+        rule.anchor = Some((section.id.to_owned(), section.title.clone(), 2));
+        self.slabs.push(rule);
+        let width = if beside { style.column - style.left - 6.0 } else { style.width() };
+        let head = self.heading_lines(&section.title, style.heads[1], width);
+        let head_height = head.len() as f64 * style.heads[1] * HEAD_LEADING;
+        // Beside the text the heading's first line stands on the baseline of the text's first line.
+        let rise = if beside {
+            baseline(style.text, style.text * style.leading) - baseline(style.heads[1], style.heads[1] * HEAD_LEADING)
+        } else {
+            0.0
+        };
+        let bits = self.head_bits(&head, style.heads[1], heading, Point::new(style.left, rise));
+        if beside {
+            self.frame = (style.column, style.right);
+            self.blocks(&section.blocks, element);
+            self.beside(first + 1, bits, head_height);
+            self.frame = (style.left, style.right);
+        } else {
+            let mut slab = self.slab(head_height + style.text * 0.4, true);
+            slab.bits = bits;
+            self.slabs.push(slab);
+            self.next_gap = 0.0;
+            self.blocks(&section.blocks, element);
+        }
+    }
+
+    /// Hangs a side heading beside the slabs from `first` on, and makes room below where it is the longer.
+    fn beside(&mut self, first: usize, bits: Vec<Bit>, height: f64) {
+        let have: f64 = self.slabs.iter().skip(first).map(|slab| slab.extent.height + slab.extent.before).sum();
+        if self.slabs.len() == first {
+            let slab = self.slab(0.0, false);
+            self.slabs.push(slab);
+        }
+        let mut reached = 0.0;
+        for slab in self.slabs.iter_mut().skip(first) {
+            reached += slab.extent.height + slab.extent.before;
+            if reached >= height {
+                break;
+            }
+            slab.extent.keep = true;
+        }
+        if have < height {
+            let mut filler = Slab::default();
+            filler.extent.height = height - have;
+            self.slabs.push(filler);
+        }
+        if let Some(slab) = self.slabs.get_mut(first) {
+            // The heading is read before the words beside it; its element stands first in the tree already.
+            slab.bits.splice(0..0, bits);
+        }
+    }
+
+    /// Adds blocks in the frame in force.
+    pub(super) fn blocks(&mut self, blocks: &[Block], parent: usize) {
+        let style = self.style;
+        for block in blocks {
+            match block {
+                Block::Paragraph(runs) => {
+                    let element = self.document.element(Tag::Paragraph, Some(parent));
+                    self.paragraph(runs, element, self.frame.0, self.frame.0 + self.measure());
+                    self.gap(style.text * 0.6);
+                }
+                Block::Heading(title) => self.subheading(title, parent),
+                Block::List { numbered, items } => self.list(*numbered, items, parent),
+                Block::Table(table) => {
+                    self.table(table, parent);
+                    self.gap(style.text * 1.0);
+                }
+                Block::Figure(figure) => self.figure(figure, parent),
+            }
+        }
+    }
+
+    fn measure(&self) -> f64 {
+        self.style.measure.min(self.frame.1 - self.frame.0)
+    }
+
+    fn subheading(&mut self, title: &str, parent: usize) {
+        let style = self.style;
+        let size = style.heads[2];
+        let element = self.document.element(Tag::Heading(3, title.to_owned()), Some(parent));
+        let lines = self.heading_lines(title, size, self.frame.1 - self.frame.0);
+        self.gap(style.text * 1.1);
+        let mut slab = self.slab(lines.len() as f64 * size * HEAD_LEADING + style.text * 0.25, true);
+        slab.bits = self.head_bits(&lines, size, element, Point::new(self.frame.0, 0.0));
+        slab.anchor = Some((String::new(), title.to_owned(), 3));
+        self.slabs.push(slab);
+        self.next_gap = 0.0;
+    }
+
+    fn heading_lines(&self, title: &str, size: f64, width: f64) -> Vec<Line> {
+        wrap(&[Run::bold(title)], size, width)
+    }
+
+    fn head_bits(&self, lines: &[Line], size: f64, element: usize, from: Point) -> Vec<Bit> {
+        let mut bits = Vec::new();
+        for (i, line) in lines.iter().enumerate() {
+            let at = from + kurbo::Vec2::new(0.0, i as f64 * size * HEAD_LEADING + baseline(size, size * HEAD_LEADING));
+            self.put(&mut bits, line, at, size, self.style.palette.accent, element, i + 1 == lines.len());
+        }
+        bits
+    }
+
+    /// Adds the lines of a paragraph between two edges, without widows or orphans.
+    pub(super) fn paragraph(&mut self, runs: &[Run], element: usize, left: f64, right: f64) {
+        let style = self.style;
+        let lines = wrap(runs, style.text, right - left);
+        let height = style.text * style.leading;
+        let count = lines.len();
+        for (i, line) in lines.iter().enumerate() {
+            // Two lines stay together at either end, so that none is left alone.
+            let keep = i == 0 && count > 1 || i + 2 == count;
+            let mut slab = self.slab(height, keep);
+            slab.extent.cost = if i + 1 < count { INSIDE_TEXT } else { 0.0 };
+            let at = Point::new(left, baseline(style.text, height));
+            self.put(&mut slab.bits, line, at, style.text, style.palette.text, element, i + 1 == count);
+            self.slabs.push(slab);
+        }
+    }
+
+    fn list(&mut self, numbered: bool, items: &[Vec<Run>], parent: usize) {
+        let style = self.style;
+        let list = self.document.element(Tag::List(numbered), Some(parent));
+        let indent = style.text * if numbered { 1.9 } else { 1.2 };
+        for (i, item) in items.iter().enumerate() {
+            let element = self.document.element(Tag::ListItem, Some(list));
+            let label = self.document.element(Tag::Label, Some(element));
+            let body = self.document.element(Tag::Body, Some(element));
+            let first = self.slabs.len();
+            self.paragraph(item, body, self.frame.0 + indent, self.frame.0 + self.measure());
+            let at = Point::new(self.frame.0, baseline(style.text, style.text * style.leading));
+            let text = if numbered { format!("{}. ", i + 1) } else { "• ".to_owned() };
+            let ink = style.palette.accent;
+            let mark = Item::Text(TextItem { face: Face::Bold, ink, ..TextItem::new(text, at, style.text) });
+            if let Some(slab) = self.slabs.get_mut(first) {
+                slab.bits.push(Bit { owner: Owner::Element(label), language: None, shows: Shows::Items(vec![mark]) });
+            }
+            self.gap(style.text * 0.3);
+        }
+        self.gap(style.text * 0.6);
+    }
+
+    fn figure(&mut self, figure: &Figure, parent: usize) {
+        let style = self.style;
+        let bounds = figure.drawing.bounds;
+        let caption = self.caption_lines(&figure.caption);
+        let caption_height = caption.len() as f64 * style.small * style.leading;
+        let room = (self.frame.1 - self.frame.0, style.height() - caption_height - style.text * 5.0);
+        let scale =
+            if figure.true_scale { 1.0 } else { (room.0 / bounds.width()).min(room.1 / bounds.height()).min(1.0) };
+        if scale < 0.995 {
+            self.shrunk.push((figure.drawing.title.clone(), scale));
+        }
+        let element = self.document.element(Tag::Figure(figure.drawing.description.clone()), Some(parent));
+        let (width, height) = (bounds.width() * scale, bounds.height() * scale);
+        let left = self.frame.0 + if self.frame.0 > style.left { 0.0 } else { (room.0 - width).max(0.0) / 2.0 };
+        let place =
+            Affine::translate((left, 0.0)) * Affine::scale(scale) * Affine::translate(-bounds.origin().to_vec2());
+        self.gap(style.text * 0.8);
+        let gap = if caption.is_empty() { 0.0 } else { style.text * 0.5 };
+        let mut slab = self.slab(height + gap + caption_height, false);
+        slab.bits.push(Bit {
+            owner: Owner::Element(element),
+            language: Some(figure.drawing.language),
+            shows: Shows::Drawing(figure.drawing.clone(), place),
+        });
+        let words = self.document.element(Tag::Caption, Some(element));
+        for (i, line) in caption.iter().enumerate() {
+            let y = height + gap + (i as f64 + 0.5) * style.small * style.leading + CAP_MIDDLE * style.small;
+            let at = Point::new(self.frame.0, y);
+            self.put(&mut slab.bits, line, at, style.small, style.palette.quiet, words, i + 1 == caption.len());
+        }
+        self.slabs.push(slab);
+        self.gap(style.text * 1.2);
+    }
+
+    fn caption_lines(&self, caption: &str) -> Vec<Line> {
+        wrap(&[Run::new(caption)], self.style.small, self.measure())
+    }
+
+    /// A slab with the gap that was asked for above it.
+    pub(super) fn slab(&mut self, height: f64, keep: bool) -> Slab {
+        let before = std::mem::take(&mut self.next_gap);
+        Slab { extent: Extent { before, height, keep, ..Extent::default() }, ..Slab::default() }
+    }
+
+    /// Asks for room above the next slab; of several wishes the largest holds.
+    pub(super) fn gap(&mut self, gap: f64) {
+        self.next_gap = self.next_gap.max(gap);
+    }
+
+    /// Puts a line of words.
+    #[expect(clippy::too_many_arguments, reason = "a line needs its place, its look and its owner")]
+    pub(super) fn put(
+        &self,
+        bits: &mut Vec<Bit>,
+        line: &Line,
+        at: Point,
+        size: f64,
+        ink: Ink,
+        element: usize,
+        last: bool,
+    ) {
+        for (language, item) in line.items(at, size, ink, last) {
+            let joins = bits.last().is_some_and(|bit| bit.owner == Owner::Element(element) && bit.language == language);
+            match bits.last_mut().filter(|_| joins).map(|bit| &mut bit.shows) {
+                Some(Shows::Items(items)) => items.push(item),
+                _ => bits.push(Bit { owner: Owner::Element(element), language, shows: Shows::Items(vec![item]) }),
+            }
+        }
+    }
+}
+
+/// Line distance of headings.
+pub(super) const HEAD_LEADING: f64 = 1.2;
+/// From the middle of a line to its baseline, in ems: half a capital.
+pub(super) const CAP_MIDDLE: f64 = 0.334;
+
+/// Where the baseline of a line lies in its slab.
+pub(super) fn baseline(size: f64, height: f64) -> f64 {
+    height / 2.0 + CAP_MIDDLE * size
+}
+
+/// Ink that is not read out.
+pub(super) fn ornament(items: Vec<Item>) -> Bit {
+    Bit { owner: Owner::Artifact(Artifact::Ornament), language: None, shows: Shows::Items(items) }
+}
+
+/// A filled bar from a corner, `x1` to the right and `thick` down.
+pub(super) fn bar(x0: f64, y0: f64, x1: f64, thick: f64, ink: Ink) -> Item {
+    let path = Rect::new(x0, y0, x1, y0 + thick).to_path(0.1);
+    Item::Path(PathItem { path, fill: Some(ink), stroke: None })
+}
+
+/// An outlined box.
+pub(super) fn frame(area: Rect, width: f64, ink: Ink, fill: Option<Ink>) -> Item {
+    let stroke = Stroke { width, ink, ends: Ends::Butt, dashes: Vec::new() };
+    Item::Path(PathItem { path: area.to_path(0.1), fill, stroke: Some(stroke) })
+}
+
+/// A line of text that ends at a point.
+pub(super) fn ending_at(text: impl Into<String>, at: Point, size: f64, ink: Ink) -> TextItem {
+    TextItem { anchor: Anchor::End, ink, ..TextItem::new(text, at, size) }
+}

@@ -1,0 +1,130 @@
+//! Sharing slabs out over pages: a shortest path over the places where a page may end.
+
+/// What the choice of page ends needs to know of a slab.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(super) struct Extent {
+    /// Room above it, dropped at the top of a page.
+    pub(super) before: f64,
+    /// Its height.
+    pub(super) height: f64,
+    /// Height of the head repeated over it at the top of a page.
+    pub(super) repeat: f64,
+    /// True where no page may end after it.
+    pub(super) keep: bool,
+    /// Cost of ending a page after it, against a page's worth of paper.
+    pub(super) cost: f64,
+}
+
+/// A page less full than this, at the end, counts as nearly empty.
+const NEARLY_EMPTY: f64 = 0.3;
+
+/// Shares the slabs out over pages of `room` height and gives the index of the first slab of each page. Uses as few
+/// pages as the keeps allow, avoids dear page ends, and a nearly empty page at the end. Where keeps can't be met they
+/// give way. Nothing where one slab with its repeated head is higher than a page; its index is the error.
+pub(super) fn page_starts(slabs: &[Extent], room: f64) -> Result<Vec<usize>, usize> {
+    if let Some(tall) = slabs.iter().position(|slab| slab.height + slab.repeat > room + 1e-6) {
+        return Err(tall);
+    }
+    let count = slabs.len();
+    // best[i]: cheapest cost of everything before slab i with a page starting at i, and the page start before it.
+    let mut best: Vec<Option<(f64, usize)>> = vec![None; count + 1];
+    if let Some(first) = best.first_mut() {
+        *first = Some((0.0, 0));
+    }
+    for start in 0..count {
+        // A start that the keeps forbid everywhere else is opened when nothing later can be reached without it.
+        let Some((so_far, _)) = best[start] else { continue };
+        let ends = page_ends(slabs, start, room);
+        for (end, cost) in ends {
+            if best[end].is_none_or(|(known, _)| so_far + cost < known - 1e-12) {
+                best[end] = Some((so_far + cost, start));
+            }
+        }
+    }
+    let mut starts = Vec::new();
+    let mut at = count;
+    while at > 0 {
+        let Some((_, before)) = best[at] else { break };
+        starts.push(before);
+        at = before;
+    }
+    starts.reverse();
+    Ok(starts)
+}
+
+/// Where a page from `start` may end, each with its cost: one past its last slab.
+fn page_ends(slabs: &[Extent], start: usize, room: f64) -> Vec<(usize, f64)> {
+    let mut ends = Vec::new();
+    let mut height = slabs[start].repeat;
+    let mut furthest = start;
+    for (end, slab) in slabs.iter().enumerate().skip(start) {
+        height += slab.height + if end > start { slab.before } else { 0.0 };
+        if height > room + 1e-6 {
+            break;
+        }
+        furthest = end;
+        let last = end + 1 == slabs.len();
+        if slab.keep && !last {
+            continue;
+        }
+        ends.push((end + 1, 1.0 + page_cost(height / room, last, slab.cost)));
+    }
+    if ends.is_empty() {
+        ends.push((furthest + 1, 20.0));
+    }
+    ends
+}
+
+/// Empty paper costs by its square; the last page may be half empty for nothing, but not nearly empty.
+fn page_cost(fill: f64, last: bool, cost: f64) -> f64 {
+    if last {
+        return if fill < NEARLY_EMPTY { 4.0 * (NEARLY_EMPTY - fill) } else { 0.0 };
+    }
+    let empty = 1.0 - fill;
+    2.0 * empty * empty + cost
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn lines(count: usize) -> Vec<Extent> {
+        vec![Extent { height: 1.0, ..Extent::default() }; count]
+    }
+
+    #[test]
+    fn full_pages_are_filled() {
+        assert_eq!(page_starts(&lines(30), 10.0), Ok(vec![0, 10, 20]));
+    }
+
+    #[test]
+    fn the_last_page_is_not_nearly_empty() {
+        let starts = page_starts(&lines(21), 10.0).unwrap();
+        assert_eq!(starts.len(), 3);
+        assert!(21 - starts[2] >= 3, "{starts:?}");
+    }
+
+    #[test]
+    fn a_head_stays_with_what_follows() {
+        let mut slabs = lines(12);
+        slabs[9].keep = true;
+        assert_eq!(page_starts(&slabs, 10.0).unwrap().len(), 2);
+        assert!(page_starts(&slabs, 10.0).unwrap()[1] <= 9);
+    }
+
+    #[test]
+    fn a_repeated_head_takes_its_room() {
+        let slabs: Vec<Extent> = lines(20).into_iter().map(|slab| Extent { repeat: 2.0, ..slab }).collect();
+        let starts = page_starts(&slabs, 10.0).unwrap();
+        assert!(starts.windows(2).all(|pair| pair[1] - pair[0] <= 8), "{starts:?}");
+    }
+
+    #[test]
+    fn keeps_give_way_where_they_must_and_a_giant_is_named() {
+        let mut slabs = lines(15);
+        slabs.iter_mut().for_each(|slab| slab.keep = true);
+        assert!(page_starts(&slabs, 10.0).is_ok_and(|starts| starts.len() >= 2));
+        slabs[3].height = 11.0;
+        assert_eq!(page_starts(&slabs, 10.0), Err(3));
+    }
+}

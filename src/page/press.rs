@@ -1,0 +1,201 @@
+//! Slabs → pages: shares them out, repeats table heads, adds running heads and page numbers, resolves links.
+
+use std::collections::BTreeMap;
+
+use kurbo::{Affine, Point, Rect, Vec2};
+
+use crate::drawing::{Item, TextItem};
+use crate::report::Diagnostic;
+use crate::units::Mm;
+use crate::words::{Arg, Words};
+
+use super::flow::{Bit, Flow, Shows, Slab, bar, ending_at};
+use super::paginate::page_starts;
+use super::{Artifact, Bookmark, Content, Document, Link, Owner, Page, Paper, Piece, Style, Target};
+
+/// Running words of every page but the first.
+#[derive(Clone, Debug)]
+pub(super) struct Running {
+    /// At the head, left.
+    pub(super) left: String,
+    /// At the head, right.
+    pub(super) right: String,
+}
+
+/// Links and page numbers that wait until every anchor has its page.
+#[derive(Default)]
+struct Pending {
+    links: Vec<(usize, usize, String, Rect, String)>,
+    numbers: Vec<(usize, Owner, String, TextItem)>,
+}
+
+/// Puts the slabs on pages after those the document has.
+pub(super) fn print(flow: Flow<'_>, paper: &Paper) -> Result<(), Diagnostic> {
+    let (style, document, slabs, heads) = (flow.style, flow.document, flow.slabs, flow.heads);
+    let extents: Vec<_> = slabs.iter().map(|slab| slab.extent).collect();
+    let starts = page_starts(&extents, style.height()).map_err(|tall| too_tall(&slabs, tall, paper, style))?;
+    let mut pending = Pending::default();
+    let mut anchors: BTreeMap<String, Target> = BTreeMap::new();
+    for (i, &start) in starts.iter().enumerate() {
+        let end = starts.get(i + 1).copied().unwrap_or(slabs.len());
+        let mut page = Page::new(paper.width, paper.height);
+        let number = document.pages.len();
+        let mut y = style.top;
+        for (j, slab) in slabs.iter().enumerate().take(end).skip(start) {
+            if j > start {
+                y += slab.extent.before;
+            } else if let Some((height, bits)) = slab.head.and_then(|head| heads.get(head)) {
+                bits.iter().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
+                y += height;
+            }
+            if let Some((id, title, level)) = &slab.anchor {
+                let target = Target { page: number, top: Mm::new(y - 3.0) };
+                document.bookmarks.push(Bookmark { title: title.clone(), level: *level, target });
+                if !id.is_empty() {
+                    anchors.insert(id.clone(), target);
+                }
+            }
+            slab.bits.iter().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
+            y += slab.extent.height;
+        }
+        document.pages.push(page);
+    }
+    resolve(document, pending, &anchors);
+    Ok(())
+}
+
+fn too_tall(slabs: &[Slab], tall: usize, paper: &Paper, style: &Style) -> Diagnostic {
+    let height = slabs.get(tall).map_or(0.0, |slab| slab.extent.height + slab.extent.repeat);
+    let message = format!(
+        "something {height:.0} mm high can't be put on {} paper, which leaves {:.0} mm for text",
+        paper.name,
+        style.height()
+    );
+    Diagnostic::error("too-tall", message).help("choose a larger paper, or leave large print off")
+}
+
+fn place(bit: &Bit, y: f64, number: usize, page: &mut Page, pending: &mut Pending) {
+    let down = Affine::translate((0.0, y));
+    let piece = match &bit.shows {
+        Shows::Items(items) => Piece { place: down, ..Piece::items(bit.owner, items.clone()) },
+        Shows::Drawing(drawing, place) => Piece::drawing(bit.owner, drawing.clone(), down * *place),
+        Shows::PageOf(anchor, item) => {
+            let item = TextItem { at: item.at + Vec2::new(0.0, y), ..item.clone() };
+            pending.numbers.push((number, bit.owner, anchor.clone(), item));
+            return;
+        }
+        Shows::LinkTo(anchor, area, description) => {
+            if let Owner::Element(element) = bit.owner {
+                let area = *area + Vec2::new(0.0, y);
+                pending.links.push((number, element, anchor.clone(), area, description.clone()));
+            }
+            return;
+        }
+    };
+    page.pieces.push(Piece { language: bit.language.or(piece.language), ..piece });
+}
+
+fn resolve(document: &mut Document, pending: Pending, anchors: &BTreeMap<String, Target>) {
+    for (number, element, anchor, area, description) in pending.links {
+        let (Some(page), Some(target)) = (document.pages.get_mut(number), anchors.get(&anchor)) else { continue };
+        page.links.push(Link { area, target: *target, description, element });
+    }
+    for (number, owner, anchor, item) in pending.numbers {
+        let (Some(page), Some(target)) = (document.pages.get_mut(number), anchors.get(&anchor)) else { continue };
+        let item = TextItem { text: (target.page + 1).to_string(), ..item };
+        page.pieces.push(Piece::items(owner, vec![Item::Text(item)]));
+    }
+}
+
+/// Adds running heads and page numbers to every page from `first` on.
+pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, words: &Words, running: &Running) {
+    let count = document.pages.len();
+    let size = style.small;
+    for (i, page) in document.pages.iter_mut().enumerate().skip(first) {
+        let head = style.top - style.text * 2.2;
+        let (left, right) =
+            (fit(&running.left, size, style.width() * 0.6), fit(&running.right, size, style.width() * 0.38));
+        let mut items = vec![
+            Item::Text(TextItem {
+                ink: style.palette.accent,
+                face: crate::font::Face::Bold,
+                ..TextItem::new(left, Point::new(style.left, head), size)
+            }),
+            bar(style.left, head + size * 0.6, style.right, style.hair, style.palette.rule),
+        ];
+        if !right.is_empty() {
+            items.push(Item::Text(ending_at(right, Point::new(style.right, head), size, style.palette.quiet)));
+        }
+        page.pieces.push(Piece::items(Owner::Artifact(Artifact::Head), items));
+        let (number, of) = (i as u32 + 1, count as u32);
+        let words = words.with("page-number", &[("page", Arg::Count(number)), ("pages", Arg::Count(of))]);
+        // The page number stands low, but above the edge that printers can't reach.
+        let at = Point::new(style.right, page.height.mm() - super::FOOT_MARGIN.mm() - size * 0.1);
+        let number = ending_at(words, at, size, style.palette.quiet);
+        page.pieces.push(Piece::items(Owner::Artifact(Artifact::Foot), vec![Item::Text(number)]));
+    }
+}
+
+/// Text cut at its end, with an ellipsis, so that it is no wider than `width`.
+pub(super) fn fit(text: &str, size: f64, width: f64) -> String {
+    let face = crate::font::Face::Bold;
+    if face.width(text, size) <= width {
+        return text.to_owned();
+    }
+    let mut cut = String::new();
+    for c in text.chars() {
+        cut.push(c);
+        if face.width(&cut, size) + face.width("…", size) > width {
+            cut.pop();
+            break;
+        }
+    }
+    format!("{}…", cut.trim_end())
+}
+
+/// Replaces every character that the typeface lacks in a document, and gives the first text of each.
+pub(super) fn printable(document: &mut Document) -> BTreeMap<char, String> {
+    let mut lost = BTreeMap::new();
+    for piece in document.pages.iter_mut().flat_map(|page| &mut page.pieces) {
+        match &mut piece.content {
+            Content::Items(items) => items.iter_mut().for_each(|item| clean(item, &mut lost)),
+            Content::Drawing(drawing) => {
+                if drawing.items.iter().any(lacks) {
+                    let mut copy = (**drawing).clone();
+                    copy.items.iter_mut().for_each(|item| clean(item, &mut lost));
+                    *drawing = std::sync::Arc::new(copy);
+                }
+            }
+        }
+    }
+    lost
+}
+
+fn lacks(item: &Item) -> bool {
+    match item {
+        Item::Text(text) => text.text.chars().any(|c| c.is_control()) || text.face.missing(&text.text).is_some(),
+        Item::Group(group) => group.items.iter().any(lacks),
+        Item::Path(_) | Item::Symbol(_) => false,
+    }
+}
+
+fn clean(item: &mut Item, lost: &mut BTreeMap<char, String>) {
+    match item {
+        Item::Text(text) if text.text.chars().any(|c| c.is_control()) || text.face.missing(&text.text).is_some() => {
+            let words = text.text.clone();
+            let print = |c: char| {
+                if c.is_control() {
+                    return ' ';
+                }
+                if text.face.missing(c.encode_utf8(&mut [0; 4])).is_none() {
+                    return c;
+                }
+                lost.entry(c).or_insert_with(|| words.clone());
+                '?'
+            };
+            text.text = words.chars().map(print).collect();
+        }
+        Item::Group(group) => group.items.iter_mut().for_each(|item| clean(item, lost)),
+        Item::Text(_) | Item::Path(_) | Item::Symbol(_) => {}
+    }
+}

@@ -1,0 +1,217 @@
+//! How pages look: type sizes, line weights and the few colours, in the ordinary and the variant prints.
+
+use crate::drawing::Ink;
+use crate::units::Mm;
+
+use super::Paper;
+
+/// How ink is used.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Print {
+    /// One quiet accent colour and light tints.
+    #[default]
+    Colour,
+    /// No tints, thin rules, grey in place of the accent.
+    InkSaving,
+    /// Black only: no grey, no tints, no yarn colours.
+    Black,
+}
+
+/// The few colours of a page.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Palette {
+    /// Running text.
+    pub text: Ink,
+    /// Heads, and the bar over a section.
+    pub accent: Ink,
+    /// Captions, running heads, small print.
+    pub quiet: Ink,
+    /// Rules and the outlines of boxes.
+    pub rule: Ink,
+    /// Ground under table heads and facts; nothing where ink is saved.
+    pub tint: Option<Ink>,
+}
+
+impl Palette {
+    /// The colours of a print. All keep their order of darkness in grey.
+    pub const fn of(print: Print) -> Self {
+        match print {
+            Print::Colour => Self {
+                text: Ink([0x1c, 0x1c, 0x1c]),
+                accent: Ink([0x1b, 0x56, 0x5c]),
+                quiet: Ink([0x4f, 0x5a, 0x5a]),
+                rule: Ink([0x74, 0x82, 0x82]),
+                tint: Some(Ink([0xec, 0xf1, 0xf0])),
+            },
+            Print::InkSaving => Self {
+                text: Ink::BLACK,
+                accent: Ink([0x45, 0x45, 0x45]),
+                quiet: Ink([0x59, 0x59, 0x59]),
+                rule: Ink([0x8a, 0x8a, 0x8a]),
+                tint: None,
+            },
+            Print::Black => {
+                Self { text: Ink::BLACK, accent: Ink::BLACK, quiet: Ink::BLACK, rule: Ink::BLACK, tint: None }
+            }
+        }
+    }
+
+    /// Every colour that carries words, with every ground it may stand on.
+    pub fn text_pairs(&self) -> Vec<(Ink, Ink)> {
+        let grounds = [Some(Ink::WHITE), self.tint];
+        let grounds = grounds.into_iter().flatten();
+        grounds.flat_map(|ground| [self.text, self.accent, self.quiet].map(|ink| (ink, ground))).collect()
+    }
+}
+
+/// Measures of a page, all in millimetres.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Style {
+    /// Em height of running text.
+    pub text: f64,
+    /// Em height of tables.
+    pub table: f64,
+    /// Em height of captions and running heads.
+    pub small: f64,
+    /// Em heights of headings by level, from the title down.
+    pub heads: [f64; 3],
+    /// Line distance as a factor of the em height.
+    pub leading: f64,
+    /// Side of a tick box.
+    pub tick: f64,
+    /// Hair rule.
+    pub hair: f64,
+    /// Strong rule.
+    pub strong: f64,
+    /// Left edge of everything.
+    pub left: f64,
+    /// Right edge of everything.
+    pub right: f64,
+    /// Top of the text.
+    pub top: f64,
+    /// Foot of the text.
+    pub foot: f64,
+    /// Left edge of running text, right of the side heads; the same as `left` where there is no room for them.
+    pub column: f64,
+    /// Widest running text: about 66 characters.
+    pub measure: f64,
+    /// The colours.
+    pub palette: Palette,
+}
+
+/// Share of the em height that an average character of running text is wide in the built-in typeface.
+const CHARACTER: f64 = 0.49;
+/// Characters in a full line of running text.
+const LINE: f64 = 66.0;
+
+impl Style {
+    /// The measures for a paper and a print; large print is 18 points throughout with leading 1.5.
+    pub fn new(paper: &Paper, print: Print, large: bool) -> Self {
+        let pt = |points: f64| Mm::from_points(points).mm();
+        let (width, height) = (paper.width.mm(), paper.height.mm());
+        let side_margin = (width * 0.085).clamp(10.0, 18.0);
+        let (left, right) = (side_margin, width - side_margin);
+        let sizes = if large { [18.0, 18.0, 18.0] } else { [10.5, 10.0, 9.0] };
+        let [text, table, small] = sizes.map(pt);
+        let measure = text * CHARACTER * LINE;
+        // Side heads need room for themselves beside a column of at least 50 characters.
+        let side = 40.0;
+        let column = if right - left - side > measure * 50.0 / LINE { left + side } else { left };
+        let heads = if large { [32.0, 24.0, 20.0] } else { [30.0, 14.0, 11.0] };
+        Self {
+            text,
+            table,
+            small,
+            heads: heads.map(pt),
+            leading: if large { 1.5 } else { 1.42 },
+            tick: if large { 6.0 } else { 3.4 },
+            hair: if large { 0.35 } else { 0.18 },
+            strong: if large { 1.4 } else { 0.9 },
+            left,
+            right,
+            top: if large { 26.0 } else { 24.0 },
+            foot: height - if large { 27.0 } else { 22.0 },
+            column,
+            measure: measure.min(right - column),
+            palette: Palette::of(print),
+        }
+    }
+
+    /// Width of the whole print area.
+    pub fn width(&self) -> f64 {
+        self.right - self.left
+    }
+
+    /// Height of the print area between the running head and the page number.
+    pub fn height(&self) -> f64 {
+        self.foot - self.top
+    }
+
+    /// True where side heads stand beside the text.
+    pub fn has_side(&self) -> bool {
+        self.column > self.left
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn luminance(ink: Ink) -> f64 {
+        let channel = |value: u8| {
+            let c = f64::from(value) / 255.0;
+            if c <= 0.04045 { c / 12.92 } else { libm::pow((c + 0.055) / 1.055, 2.4) }
+        };
+        let [red, green, blue] = ink.0;
+        0.2126 * channel(red) + 0.7152 * channel(green) + 0.0722 * channel(blue)
+    }
+
+    /// Contrast by WCAG 2.2, “contrast ratio” and “relative luminance”.
+    fn contrast(a: Ink, b: Ink) -> f64 {
+        let (a, b) = (luminance(a), luminance(b));
+        (a.max(b) + 0.05) / (a.min(b) + 0.05)
+    }
+
+    /// The ratios that the W3C's own examples give: black on white 21, #767676 on white 4.54, #0000ff on white 8.59.
+    #[test]
+    fn the_formula_gives_the_published_ratios() {
+        assert!((contrast(Ink::BLACK, Ink::WHITE) - 21.0).abs() < 1e-9);
+        assert!((contrast(Ink([0x76; 3]), Ink::WHITE) - 4.54).abs() < 0.005);
+        assert!((contrast(Ink([0, 0, 255]), Ink::WHITE) - 8.59).abs() < 0.005);
+    }
+
+    #[test]
+    fn every_pair_of_colours_has_contrast_enough() {
+        for print in [Print::Colour, Print::InkSaving, Print::Black] {
+            let palette = Palette::of(print);
+            for (ink, ground) in palette.text_pairs() {
+                assert!(contrast(ink, ground) >= 4.5, "{print:?}: {ink:?} on {ground:?}");
+            }
+            for ground in [Some(Ink::WHITE), palette.tint].into_iter().flatten() {
+                assert!(contrast(palette.rule, ground) >= 3.0, "{print:?}: rule on {ground:?}");
+            }
+            assert!(
+                luminance(palette.accent) <= luminance(palette.quiet)
+                    && luminance(palette.quiet) <= luminance(palette.rule)
+            );
+        }
+    }
+
+    #[test]
+    fn a_full_line_holds_60_to_70_characters() {
+        let style = Style::new(&Paper::a4(), Print::Colour, false);
+        let sentence = "Work the first round into the ring and pull the tail until the hole has closed. ";
+        let width = crate::font::Face::Regular.width(&sentence.repeat(10), style.text) / (10.0 * sentence.len() as f64);
+        let characters = style.measure / width;
+        assert!((60.0..=70.0).contains(&characters), "{characters}");
+    }
+
+    #[test]
+    fn large_print_is_18_points_with_leading_1_5() {
+        let style = Style::new(&Paper::letter(), Print::Colour, true);
+        for size in [style.text, style.table, style.small] {
+            assert!(size >= Mm::from_points(18.0).mm() - 1e-9);
+        }
+        assert!(style.leading >= 1.5);
+    }
+}

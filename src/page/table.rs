@@ -1,0 +1,229 @@
+//! Tables → slabs: columns as wide as they need, rows never split, the head repeated on every page.
+
+use kurbo::{Affine, Point, Rect};
+
+use super::flow::{Bit, Flow, Shows, Slab, bar, baseline, frame, ornament};
+use super::lines::{least_width, natural_width, wrap};
+use super::{Artifact, Cell, Column, Owner, Run, Scope, Table, Tag};
+
+/// Cost of ending a page between two rows.
+const INSIDE_TABLE: f64 = 0.05;
+/// Share of the width that the growing column has at least, where there is one.
+const GROWN: f64 = 0.3;
+
+/// Where a column lies and how its words end.
+struct Rail {
+    left: f64,
+    width: f64,
+    right: bool,
+}
+
+impl Flow<'_> {
+    /// Adds a table in the frame in force.
+    pub(super) fn table(&mut self, table: &Table, parent: usize) {
+        let style = self.style;
+        let rails = self.rails(table);
+        let element = self.document.element(Tag::Table(table.summary.clone()), Some(parent));
+        let mut head = None;
+        if table.head {
+            let cells: Vec<Cell> = table.columns.iter().map(|column| Cell::bold(column.title.clone())).collect();
+            let part = self.document.element(Tag::TableHead, Some(element));
+            let mut slab = self.row(&cells, &rails, part, Some(Scope::Column), false);
+            slab.extent.keep = true;
+            if let Some(tint) = style.palette.tint {
+                slab.bits.insert(0, ornament(vec![bar(self.frame.0, 0.0, self.frame.1, slab.extent.height, tint)]));
+            }
+            slab.bits.push(ornament(vec![bar(
+                self.frame.0,
+                slab.extent.height - style.hair * 2.0,
+                self.frame.1,
+                style.hair * 2.0,
+                style.palette.accent,
+            )]));
+            let copy = slab.bits.iter().cloned().map(|bit| Bit { owner: Owner::Artifact(Artifact::Head), ..bit });
+            self.heads.push((slab.extent.height, copy.collect()));
+            head = Some(self.heads.len() - 1);
+            self.slabs.push(slab);
+        }
+        let part = self.document.element(Tag::TableBody, Some(element));
+        let count = table.rows.len();
+        for (i, cells) in table.rows.iter().enumerate() {
+            let mut slab = self.row(cells, &rails, part, None, table.row_heads);
+            let height = slab.extent.height;
+            slab.bits.push(ornament(vec![bar(
+                self.frame.0,
+                height - style.hair,
+                self.frame.1,
+                style.hair,
+                style.palette.rule,
+            )]));
+            // Two rows stay together at either end.
+            slab.extent.keep = i == 0 && count > 1 || i + 2 == count;
+            slab.extent.cost = if i + 1 < count { INSIDE_TABLE } else { 0.0 };
+            slab.head = head.filter(|_| i > 0);
+            slab.extent.repeat = slab.head.and_then(|head| self.heads.get(head)).map_or(0.0, |(height, _)| *height);
+            self.slabs.push(slab);
+        }
+    }
+
+    /// One row. `heads` makes every cell a head of its column; `first_head` makes the first cell the head of its row.
+    fn row(&mut self, cells: &[Cell], rails: &[Rail], part: usize, heads: Option<Scope>, first_head: bool) -> Slab {
+        let style = self.style;
+        let row = self.document.element(Tag::Row, Some(part));
+        let line = style.table * style.leading;
+        let pad = style.table * 0.28;
+        let mut height: f64 = line;
+        let mut slab = self.slab(0.0, false);
+        for (i, (cell, rail)) in cells.iter().zip(rails).enumerate() {
+            let tag = match heads {
+                Some(scope) => Tag::HeaderCell(scope),
+                None if first_head && i == 0 => Tag::HeaderCell(Scope::Row),
+                None => Tag::Cell,
+            };
+            let owner = self.document.element(tag, Some(row));
+            let content = if cell.ticks > 0 {
+                self.ticks(&mut slab, cell.ticks, rail, owner, pad)
+            } else if let Some(picture) = &cell.picture {
+                let place = Affine::translate((rail.left, pad)) * Affine::translate(-picture.bounds.origin().to_vec2());
+                let shows = Shows::Drawing(picture.clone(), place);
+                slab.bits.push(Bit { owner: Owner::Element(owner), language: None, shows });
+                picture.bounds.height()
+            } else {
+                self.cell_words(&mut slab, cell, rail, owner, pad)
+            };
+            height = height.max(content);
+        }
+        slab.extent.height = height + 2.0 * pad + style.hair;
+        slab
+    }
+
+    fn cell_words(&self, slab: &mut Slab, cell: &Cell, rail: &Rail, owner: usize, pad: f64) -> f64 {
+        let style = self.style;
+        let line = style.table * style.leading;
+        let indent = self.swatch_room(cell);
+        let lines = wrap(&cell.runs, style.table, (rail.width - indent).max(style.table));
+        if let Some(rgb) = cell.swatch {
+            let side = style.table * 0.8;
+            let top = pad + (line - side) / 2.0;
+            let area = Rect::new(rail.left, top, rail.left + side, top + side);
+            let item = frame(area, style.hair * 1.5, style.palette.text, Some(crate::drawing::Ink(rgb)));
+            slab.bits.push(ornament(vec![item]));
+        }
+        for (i, words) in lines.iter().enumerate() {
+            let left = if rail.right { rail.left + rail.width - words.width } else { rail.left + indent };
+            let at = Point::new(left, pad + i as f64 * line + baseline(style.table, line));
+            self.put(&mut slab.bits, words, at, style.table, style.palette.text, owner, i + 1 == lines.len());
+        }
+        lines.len() as f64 * line
+    }
+
+    fn swatch_room(&self, cell: &Cell) -> f64 {
+        if cell.swatch.is_some() { self.style.table * 1.2 } else { 0.0 }
+    }
+
+    fn ticks(&self, slab: &mut Slab, count: u32, rail: &Rail, owner: usize, pad: f64) -> f64 {
+        let style = self.style;
+        let pitch = style.tick * 1.35;
+        let line = (style.table * style.leading).max(pitch);
+        let across = self.ticks_across(rail.width);
+        let mut items = Vec::new();
+        for i in 0..count {
+            let (column, row) = (i % across, i / across);
+            let x = rail.left + f64::from(column) * pitch;
+            let y = pad + f64::from(row) * line + (line - style.tick) / 2.0;
+            let area = Rect::new(x, y, x + style.tick, y + style.tick);
+            items.push(frame(area, style.hair * 1.6, style.palette.text, None));
+        }
+        slab.bits.push(Bit { owner: Owner::Element(owner), language: None, shows: Shows::Items(items) });
+        f64::from(count.div_ceil(across)) * line
+    }
+
+    fn ticks_across(&self, width: f64) -> u32 {
+        let pitch = self.style.tick * 1.35;
+        (((width + 0.35 * self.style.tick + 1e-6) / pitch).floor() as u32).clamp(1, 12)
+    }
+
+    /// Shares the frame's width out among the columns.
+    fn rails(&self, table: &Table) -> Vec<Rail> {
+        let gap = self.style.table * 1.1;
+        let indent = self.style.table * 0.4;
+        let count = table.columns.len().max(1) as f64;
+        let room = self.frame.1 - self.frame.0 - gap * (count - 1.0) - 2.0 * indent;
+        let wants: Vec<(f64, f64)> =
+            table.columns.iter().enumerate().map(|(i, column)| self.wants(table, i, column)).collect();
+        let widths = share(&wants, &table.columns, room);
+        let mut left = self.frame.0 + indent;
+        let mut rails = Vec::new();
+        for (width, column) in widths.into_iter().zip(&table.columns) {
+            rails.push(Rail { left, width, right: column.right });
+            left += width + gap;
+        }
+        rails
+    }
+
+    /// The least and the natural width of a column.
+    fn wants(&self, table: &Table, index: usize, column: &Column) -> (f64, f64) {
+        let size = self.style.table;
+        let head = [Run::bold(column.title.clone())];
+        let mut least: f64 = if table.head { least_width(&head, size) } else { 0.0 };
+        let mut natural: f64 = if table.head { natural_width(&head, size).min(least * 1.6) } else { 0.0 };
+        for cell in table.rows.iter().filter_map(|row| row.get(index)) {
+            let extra = self.swatch_room(cell);
+            let ticks = self.style.tick * 1.35 * f64::from(cell.ticks.min(5));
+            let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
+            least =
+                least.max(least_width(&cell.runs, size) + extra).max(picture).max(ticks.min(self.style.tick * 1.35));
+            natural = natural.max(natural_width(&cell.runs, size) + extra).max(ticks).max(picture);
+        }
+        (least, natural.max(least))
+    }
+}
+
+/// Widths for columns that want (least, natural): natural where there is room, what is left to growing columns;
+/// otherwise between least and natural in one proportion; and where even the least is too much, shares of it.
+fn share(wants: &[(f64, f64)], columns: &[Column], room: f64) -> Vec<f64> {
+    let grows: Vec<bool> = columns.iter().map(|column| column.grows).collect();
+    let growing = grows.iter().filter(|grows| **grows).count() as f64;
+    let fixed: f64 = wants.iter().zip(&grows).filter(|(_, grows)| !**grows).map(|((_, natural), _)| natural).sum();
+    let least: f64 = wants.iter().map(|(least, _)| least).sum();
+    let growing_least: f64 = wants.iter().zip(&grows).filter(|(_, grows)| **grows).map(|((least, _), _)| *least).sum();
+    if growing > 0.0 && room - fixed >= growing_least.max(GROWN * room) {
+        let each = (room - fixed) / growing;
+        return wants.iter().zip(&grows).map(|((_, natural), grows)| if *grows { each } else { *natural }).collect();
+    }
+    let natural: f64 = wants.iter().map(|(_, natural)| natural).sum();
+    if natural <= room {
+        return wants.iter().map(|(_, natural)| *natural).collect();
+    }
+    if least >= room {
+        return wants.iter().map(|(width, _)| width * room / least.max(1e-9)).collect();
+    }
+    let ease = (room - least) / (natural - least).max(1e-9);
+    wants.iter().map(|(least, natural)| least + (natural - least) * ease).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn columns(grows: &[bool]) -> Vec<Column> {
+        grows.iter().map(|&grows| Column { grows, ..Column::words("x") }).collect()
+    }
+
+    #[test]
+    fn shared_widths_never_exceed_the_room() {
+        let cases: [&[(f64, f64)]; 3] =
+            [&[(10.0, 20.0), (20.0, 300.0)], &[(90.0, 90.0), (90.0, 95.0)], &[(5.0, 8.0), (5.0, 9.0)]];
+        for wants in cases {
+            for grows in [[false, false], [false, true]] {
+                let widths = share(wants, &columns(&grows), 100.0);
+                assert!(widths.iter().sum::<f64>() <= 100.0 + 1e-6, "{wants:?} {grows:?} {widths:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn the_growing_column_takes_what_is_left() {
+        assert_eq!(share(&[(10.0, 20.0), (20.0, 300.0)], &columns(&[false, true]), 100.0), [20.0, 80.0]);
+    }
+}
