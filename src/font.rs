@@ -81,7 +81,6 @@ impl Face {
         path
     }
 
-<<<<<<< HEAD
     /// The glyphs of a line of `text` set at `size`, each with its point on a baseline that starts at (0, 0).
     pub fn glyphs(self, text: &str, size: f64) -> Vec<(u16, Point)> {
         let mut glyphs = Vec::with_capacity(text.len());
@@ -100,9 +99,10 @@ impl Face {
             );
         }
         path
-=======
-    /// The glyphs of a line of left-to-right `text`, in order.
-    pub fn glyphs(self, text: &str) -> Vec<Glyph> {
+    }
+
+    /// The glyphs of a line of left-to-right `text` in order, measured in ems, each with the text it stands for.
+    pub fn shaped(self, text: &str) -> Vec<Glyph> {
         let Some(face) = self.shaper() else { return Vec::new() };
         let em = f64::from(face.units_per_em());
         let mut buffer = rustybuzz::UnicodeBuffer::new();
@@ -122,7 +122,6 @@ impl Face {
             }
         };
         glyphs.map(one).collect()
->>>>>>> 4395ea3 (Page model, papers from the standard's formula, and a tagged PDF writer from drawing items)
     }
 
     /// Height of a capital at `size`.
@@ -206,7 +205,7 @@ mod tests {
     #[test]
     fn glyphs_cover_the_text_and_add_up_to_its_width() {
         let text = "fine größe 12";
-        let glyphs = Face::Regular.glyphs(text);
+        let glyphs = Face::Regular.shaped(text);
         let width: f64 = glyphs.iter().map(|glyph| glyph.advance).sum();
         assert!((width * 10.0 - Face::Regular.width(text, 10.0)).abs() < 1e-9);
         assert_eq!(glyphs.last().map(|glyph| glyph.bytes.end), Some(text.len()));

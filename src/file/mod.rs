@@ -3,9 +3,9 @@
 //! Takes pages, drawings and plans. Gives bytes that depend on nothing but their input: no clock, no locale, no system
 //! font, no chance. One module, `save`, writes to disk: beside the old file first, then in its place.
 
+pub mod pdf;
 pub mod png;
 pub mod svg;
-pub mod pdf;
 
 /// A file to be written.
 #[derive(Clone, Debug, PartialEq, Eq)]

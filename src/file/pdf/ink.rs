@@ -104,7 +104,7 @@ impl InkWell {
     }
 
     fn text(&self, surface: &mut Surface<'_>, item: &TextItem) {
-        let glyphs = item.face.glyphs(&item.text);
+        let glyphs = item.face.shaped(&item.text);
         let width: f64 = glyphs.iter().map(|glyph| glyph.advance * item.size).sum();
         let left = match item.anchor {
             Anchor::Start => 0.0,
