@@ -70,6 +70,11 @@ impl<'a> Flow<'a> {
 
     /// Adds a section: a rule, its heading above or beside, and its blocks.
     pub(super) fn section(&mut self, section: &Section, parent: usize) {
+        self.section_with(section, parent, |flow, element| flow.blocks(&section.blocks, element));
+    }
+
+    /// Adds a section whose content is put by `fill` into the section's element.
+    pub(super) fn section_with(&mut self, section: &Section, parent: usize, fill: impl FnOnce(&mut Self, usize)) {
         let style = self.style;
         let element = self.document.element(Tag::Section, Some(parent));
         let heading = self.document.element(Tag::Heading(2, section.title.clone()), Some(element));
@@ -95,7 +100,7 @@ impl<'a> Flow<'a> {
         let bits = self.head_bits(&head, style.heads[1], heading, Point::new(style.left, rise));
         if beside {
             self.frame = (style.column, style.right);
-            self.blocks(&section.blocks, element);
+            fill(self, element);
             self.beside(first + 1, bits, head_height);
             self.frame = (style.left, style.right);
         } else {
@@ -103,7 +108,7 @@ impl<'a> Flow<'a> {
             slab.bits = bits;
             self.slabs.push(slab);
             self.next_gap = 0.0;
-            self.blocks(&section.blocks, element);
+            fill(self, element);
         }
     }
 
@@ -270,6 +275,23 @@ impl<'a> Flow<'a> {
     /// Asks for room above the next slab; of several wishes the largest holds.
     pub(super) fn gap(&mut self, gap: f64) {
         self.next_gap = self.next_gap.max(gap);
+    }
+
+    /// A row of dots from the end of a title to the place of its page number.
+    pub(super) fn dots(&self, title: &str, right: f64, y: f64) -> Bit {
+        let style = self.style;
+        let start = self.frame.0 + Face::Regular.width(title, style.text) + style.text * 0.6;
+        let end = right - style.text * 2.0;
+        let mut path = kurbo::BezPath::new();
+        path.move_to((start.min(end), y - style.hair));
+        path.line_to((end, y - style.hair));
+        let stroke = Stroke {
+            width: style.hair * 1.5,
+            ink: style.palette.rule,
+            ends: Ends::Butt,
+            dashes: vec![style.hair * 1.5, style.text * 0.4],
+        };
+        ornament(vec![Item::Path(PathItem { path, fill: None, stroke: Some(stroke) })])
     }
 
     /// Puts a line of words.

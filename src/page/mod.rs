@@ -4,16 +4,22 @@
 //! inside the printable area at 1 : 1, or says why it can't.
 
 mod block;
+pub mod booklet;
+mod cover;
 mod flow;
 mod lines;
 mod model;
+pub mod numbers;
+mod options;
 mod paginate;
 mod paper;
 mod press;
+pub mod story;
 mod style;
 mod table;
 
 pub use block::*;
 pub use model::*;
+pub use options::*;
 pub use paper::*;
 pub use style::*;

@@ -110,4 +110,120 @@ key-fasten-off = Faden abschneiden und sichern
 
 ## page
 
+page-number = Seite { $page } von { $pages }
+page-contents = Inhalt
+page-go-to = Zu { $title }
+page-designed-by = Entwurf: { $name }
+page-pattern = Häkelanleitung, in Runden gearbeitet
+page-facts = Die Anleitung in Kürze
+page-sizes = Größen
+page-size = Größe
+page-level = Schwierigkeit
+page-level-1 = Grundlagen: einfache Maschen, vielleicht mit einfachen Zu- und Abnahmen
+page-level-2 = Leicht: einfache Muster, Farbwechsel oder Formgebung
+page-level-3 = Mittel: anspruchsvollere Muster, Farbwechsel oder Formgebung
+page-level-4 = Anspruchsvoll: mehrere schwierige Techniken zugleich
+page-need = Das wird gebraucht
+page-yarn = Garn
+page-yarn-weight = Stärke { $number } ({ $name })
+page-weight-0 = Spitzengarn
+page-weight-1 = sehr fein
+page-weight-2 = fein
+page-weight-3 = leicht
+page-weight-4 = mittel
+page-weight-5 = dick
+page-weight-6 = sehr dick
+page-weight-7 = Riesengarn
+page-ball = { $grams } g = { $metres } m je Knäuel
+page-colours = Farben
+page-colour = Farbe
+page-hook = Häkelnadel
+page-hook-letter = { $size } mm (US { $letter })
+page-extras = Außerdem
+page-extras-list = Maschenmarkierer, Wollnadel, Maßband, Schere
+page-yarn-amounts = Garn je Größe
+page-grams = Gramm
+page-metres = Meter
+page-balls = Knäuel
+page-yarn-weighed = Die Mengen folgen aus der gewogenen Maschenprobe, mit { $percent } % Zugabe für Fadenenden und Unvorhergesehenes.
+page-yarn-estimated = Die Mengen sind nach der Garnstärke geschätzt, mit { $percent } % Zugabe. Eine gewogene Maschenprobe gibt genauere Werte.
+page-swatch = Maschenprobe
+page-gauge = { $stitches } { $stitch } und { $rounds } Runden auf { $square }
+page-gauge-assumed = (nach den üblichen Höhenverhältnissen angenommen: bitte auch hiervon eine Probe arbeiten)
+page-gauge-advice = Die Probe in Runden arbeiten, waschen und trocknen wie später das fertige Stück, dann messen. Mehr Maschen als angegeben: dickere Nadel nehmen. Weniger: dünnere.
+page-head = Kopf
+page-finished = Fertiger Umfang
+page-hat-size = Hutgröße US / UK
+page-stitches-total = Maschen insgesamt
+page-part = Teil
+page-around-wanted = Umfang, gewünscht
+page-around-worked = Umfang, gearbeitet
+page-length-wanted = Länge, gewünscht
+page-length-worked = Länge, gearbeitet
+page-measures = Maße der Teile
+page-measures-note = Der Umfang gilt am Ende des Teils, die Länge entlang der Häkelarbeit. „Gearbeitet“ ist, was die Maschenzahlen bei der Maschenprobe oben ergeben.
+page-size-source = Kopfmaße: { $source }
+page-working = So wird gearbeitet
+page-terms = Die Abkürzungen der Maschen stehen unten.
+page-joined = Jede Runde endet mit einer Kettmasche in ihre erste Masche. Diese Kettmasche zählt nie als Masche.
+page-chain-counts = Die Luftmaschen am Anfang der Runde zählen als erste Masche.
+page-chain-counts-not = Die Luftmaschen am Anfang der Runde zählen nicht als Masche.
+page-spiral = Die Runden laufen als Spirale weiter, ohne Schluss. Die erste Masche jeder Runde markieren und den Markierer mitnehmen.
+page-turned-never = Die Arbeit wird nie gewendet: die rechte Seite liegt immer vorn.
+page-hand-right = Häkelschriften werden von der Mitte nach außen gelesen, gegen den Uhrzeigersinn.
+page-hand-left = Häkelschriften sind für die linke Hand gezeichnet: von der Mitte nach außen lesen, im Uhrzeigersinn.
+page-repeats = In eckigen Klammern [ ] steht, was wiederholt wird; die Zahl dahinter sagt, wie oft es insgesamt gearbeitet wird.
+page-counts = Bei jeder Runde steht ihre Maschenzahl. Am Ende jeder Runde nachzählen.
+page-brackets = Wo sich die Größen unterscheiden, stehen die Zahlen als { $sizes }; ein Strich heißt: nicht für diese Größe.
+page-step-up = Ein Farbwechsel geschieht beim letzten Durchziehen der Masche davor.
+page-abbreviations = Abkürzungen
+page-short = Kurz
+page-meaning = Bedeutung
+page-us-term = US-Begriff
+page-st = M = Masche, Maschen
+page-rnd = Rd = Runde, Runden
+page-blo = hinteres Mgl = nur das hintere Maschenglied
+page-flo = vorderes Mgl = nur das vordere Maschenglied
+page-tog = zus abm = zusammen abmaschen: so viele Maschen zu einer
+page-tog-uk = zus abm = zusammen abmaschen: so viele Maschen zu einer
+page-skip = überspringen = die nächste Masche auslassen
+page-key = Zeichen
+page-chart = Häkelschrift
+page-schematic = Form
+page-rounds = Runden
+page-round = Runde
+page-instruction = Anleitung
+page-stitches = Maschen
+page-change = +/–
+page-across = Breite
+page-down = Tiefe
+page-done = Fertig
+page-rounds-of = Runden: { $part }
+page-part-size = { $part }, Größe { $size }
+page-measured = Breite und Tiefe gelten für das Stück, wie es nach der letzten Runde der Zeile liegt oder hängt, in { $unit }.
+page-plain-rounds = Die Runden in einfachen Worten
+page-finishing = Fertigstellen
+page-finish-off = Den Faden mit 20 cm Rest abschneiden und durch die letzte Schlinge ziehen.
+page-finish-edge = In jede Masche der letzten Runde locker eine Kettmasche arbeiten, dann den Faden mit 20 cm Rest abschneiden und durchziehen.
+page-finish-step-down = Die Spirale mit { $stitches } auslaufen lassen, je eine in die nächsten Maschen, damit der Rand gerade liegt. Dann den Faden mit 20 cm Rest abschneiden und durchziehen.
+page-finish-ring = Den Anfangsfaden des Rings anziehen, bis das Loch geschlossen ist, und gut sichern.
+page-finish-ends = Alle Fadenenden auf der Rückseite hin und zurück vernähen.
+page-finish-block = Nach der Banderole waschen, in die Maße oben bringen und liegend oder über einer Form trocknen lassen.
+page-cautions = Vorsicht
+page-care-cords = Keine Bänder, Schnüre oder Schlaufen um Hals oder Kopf von Kindern unter sieben Jahren: Sie können hängen bleiben und würgen.
+page-care-parts = Keine Knöpfe, Perlen, lose Bommeln oder andere Kleinteile für Kinder unter drei Jahren: Sie können abgehen und verschluckt werden.
+page-care-sleep = Babys zum Schlafen und in Räumen die Mütze abnehmen: Ein bedeckter Kopf kann überhitzen, und die Mütze kann übers Gesicht rutschen.
+page-care-ends = Fadenenden fest vernähen und das Stück vor jedem Gebrauch ansehen.
+page-care-sun = Eine Krempe gibt Schatten. Wie viel Sonne ein offenes Gewebe abhält, weiß man ohne Prüfung nicht.
+page-care-rules = Dies sind die üblichen Hinweise, keine Rechtsberatung. Es gelten die Vorschriften des Ortes, an dem das Stück hergestellt, verschenkt oder verkauft wird.
+page-tile = Blatt { $name }
+page-tile-of = Blatt { $name } von { $count }
+page-map = So gehören die Blätter zusammen
+page-map-how = Mit 100 % drucken (nicht an die Seite anpassen). An einer von je zwei Kanten schneiden, Marke auf Marke legen und zusammenkleben; die Blätter überlappen um { $overlap } mm.
+page-check-square = Dieses Quadrat misst 50 mm, wenn in wahrer Größe gedruckt wurde.
+page-check-short = 50 mm
+page-wall-alt = Wandtafel: { $title }
+
 ## file
+
+text-picture = Bild

@@ -198,4 +198,126 @@ key-fasten-off = fasten off
 
 ## page
 
+page-number = Page { $page } of { $pages }
+page-contents = Contents
+page-go-to = Go to { $title }
+page-designed-by = Designed by { $name }
+page-pattern = Crochet pattern, worked in the round
+page-facts = The pattern in short
+page-sizes = Sizes
+page-size = Size
+page-level = Level
+page-level-1 = Basic: basic stitches, perhaps with basic increases and decreases
+page-level-2 = Easy: simple stitch patterns, colour work or shaping
+page-level-3 = Intermediate: more involved stitch patterns, colour work or shaping
+page-level-4 = Complex: several demanding techniques at once
+page-need = What you need
+page-yarn = Yarn
+page-yarn-weight = weight { $number } ({ $name })
+page-weight-0 = lace
+page-weight-1 = super fine
+page-weight-2 = fine
+page-weight-3 = light
+page-weight-4 = medium
+page-weight-5 = bulky
+page-weight-6 = super bulky
+page-weight-7 = jumbo
+page-ball = { $grams } g = { $metres } m a ball
+page-colours = Colours
+page-colour = Colour
+page-hook = Hook
+page-hook-letter = { $size } mm (US { $letter })
+page-extras = Also
+page-extras-list = a stitch marker, a yarn needle, a tape measure, scissors
+page-yarn-amounts = Yarn for each size
+page-grams = Grams
+page-metres = Metres
+page-balls = Balls
+page-yarn-weighed = The amounts come from the weighed swatch, with { $percent } % added for tails and chance.
+page-yarn-estimated = The amounts are an estimate from the yarn weight, with { $percent } % added. A weighed swatch gives better figures.
+page-swatch = Gauge
+page-gauge = { $stitches } { $stitch } and { $rounds } rounds in { $square }
+page-gauge-assumed = (assumed from the usual height ratios: work a swatch of it too)
+page-gauge-advice = Work the swatch in the round, wash and dry it as the piece will be, then measure. More stitches than this: take a larger hook. Fewer: a smaller one.
+page-head = Head
+page-finished = Finished around
+page-hat-size = Hat size US / UK
+page-stitches-total = Stitches in all
+page-part = Part
+page-around-wanted = Around, wanted
+page-around-worked = Around, worked
+page-length-wanted = Length, wanted
+page-length-worked = Length, worked
+page-measures = Measures by part
+page-measures-note = Around is measured at the end of the part, length along the fabric. “Worked” is what the counts give at the gauge above.
+page-size-source = Head measurements: { $source }
+page-working = How it is worked
+page-terms = { $terms ->
+        [UK] Stitch names are UK terms.
+       *[US] Stitch names are US terms.
+    }
+page-joined = Every round ends with a slip stitch into its first stitch. That slip stitch never counts as a stitch.
+page-chain-counts = The chains at the start of a round count as its first stitch.
+page-chain-counts-not = The chains at the start of a round do not count as a stitch.
+page-spiral = The rounds run on in a spiral, without a join. Put a marker into the first stitch of each round and move it up.
+page-turned-never = The work is never turned: the right side faces you throughout.
+page-hand-right = Charts are read from the middle outward, anticlockwise.
+page-hand-left = Charts are drawn for the left hand: read them from the middle outward, clockwise.
+page-repeats = Square brackets [ ] hold what is repeated; the number after them is how often it is worked in all.
+page-counts = The number of stitches stands with every round. Count at the end of each one.
+page-brackets = Where sizes differ, the numbers stand as { $sizes }; a dash means none for that size.
+page-step-up = A change of colour is made on the last pull-through of the stitch before it.
+page-abbreviations = Abbreviations
+page-short = Short
+page-meaning = Meaning
+page-us-term = US term
+page-st = st, sts = stitch, stitches
+page-rnd = Rnd, Rnds = round, rounds
+page-blo = BLO = back loop only
+page-flo = FLO = front loop only
+page-tog = sc2tog, dc3tog … = that many stitches worked together into one
+page-tog-uk = dc2tog, tr3tog … = that many stitches worked together into one
+page-skip = { $terms ->
+        [UK] miss = leave the next stitch unworked
+       *[US] sk = skip: leave the next stitch unworked
+    }
+page-key = Symbols
+page-chart = Chart
+page-schematic = Shape
+page-rounds = Rounds
+page-round = Round
+page-instruction = Instruction
+page-stitches = Stitches
+page-change = +/–
+page-across = Across
+page-down = Down
+page-done = Done
+page-rounds-of = Rounds: { $part }
+page-part-size = { $part }, size { $size }
+page-measured = Across and down are the piece as it lies or hangs after the last round of the line, in { $unit }.
+page-plain-rounds = The rounds in plain words
+page-finishing = Finishing
+page-finish-off = Cut the yarn, leaving a tail of 20 cm (8 in), and draw it through the last loop.
+page-finish-edge = Work one slip stitch loosely into each stitch of the last round, then cut the yarn, leaving a tail of 20 cm (8 in), and draw it through.
+page-finish-step-down = Bring the spiral down with { $stitches }, one into each of the next stitches, so that the edge lies level. Then cut the yarn, leaving a tail of 20 cm (8 in), and draw it through.
+page-finish-ring = Pull the tail of the ring until the hole is closed and secure it well.
+page-finish-ends = Weave the tails in on the wrong side, there and back.
+page-finish-block = Wash as the yarn’s band says, shape to the measures above and let dry flat or over a form.
+page-cautions = Take care
+page-care-cords = No cords, ties or loops round the neck or head of a child under seven: they can catch and strangle.
+page-care-parts = No buttons, beads, loose bobbles or other small parts for a child under three: they can come off and be swallowed.
+page-care-sleep = Take the hat off a baby for sleep and indoors: a covered head can overheat, and a hat can slip over the face.
+page-care-ends = Fasten tails firmly and look at the piece before each use.
+page-care-sun = A brim gives shade. How much sun an open fabric holds back is not known without a test.
+page-care-rules = These are the usual cautions, not legal advice. Follow the rules of the place where the piece is made, given or sold.
+page-tile = Sheet { $name }
+page-tile-of = Sheet { $name } of { $count }
+page-map = How the sheets go together
+page-map-how = Print at 100 % (no fitting to the page). Cut along one of two meeting edges, lay mark on mark and stick the sheets together; they overlap by { $overlap } mm.
+page-check-square = This square measures 50 mm when printed at true size.
+page-check-short = 50 mm
+page-wall-alt = Wall chart: { $title }
+
 ## file
+
+text-picture = Picture

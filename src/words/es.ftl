@@ -110,4 +110,120 @@ key-fasten-off = cortar y rematar
 
 ## page
 
+page-number = Página { $page } de { $pages }
+page-contents = Contenido
+page-go-to = Ir a { $title }
+page-designed-by = Diseño: { $name }
+page-pattern = Patrón de ganchillo, tejido en redondo
+page-facts = El patrón en breve
+page-sizes = Tallas
+page-size = Talla
+page-level = Nivel
+page-level-1 = Básico: puntos básicos, quizá con aumentos y disminuciones sencillos
+page-level-2 = Fácil: motivos, colores o formas sencillos
+page-level-3 = Intermedio: motivos, colores o formas más elaborados
+page-level-4 = Complejo: varias técnicas exigentes a la vez
+page-need = Materiales
+page-yarn = Hilo
+page-yarn-weight = grosor { $number } ({ $name })
+page-weight-0 = encaje
+page-weight-1 = superfino
+page-weight-2 = fino
+page-weight-3 = ligero
+page-weight-4 = medio
+page-weight-5 = grueso
+page-weight-6 = supergrueso
+page-weight-7 = jumbo
+page-ball = { $grams } g = { $metres } m por ovillo
+page-colours = Colores
+page-colour = Color
+page-hook = Ganchillo
+page-hook-letter = { $size } mm (US { $letter })
+page-extras = Además
+page-extras-list = un marcador, una aguja lanera, una cinta métrica, unas tijeras
+page-yarn-amounts = Hilo para cada talla
+page-grams = Gramos
+page-metres = Metros
+page-balls = Ovillos
+page-yarn-weighed = Las cantidades salen de la muestra pesada, con un { $percent } % más para los cabos y los imprevistos.
+page-yarn-estimated = Las cantidades son una estimación según el grosor del hilo, con un { $percent } % más. Una muestra pesada da cifras mejores.
+page-swatch = Muestra
+page-gauge = { $stitches } { $stitch } y { $rounds } vueltas en { $square }
+page-gauge-assumed = (supuesto según las proporciones de altura habituales: haga también una muestra)
+page-gauge-advice = Teja la muestra en redondo, lávela y séquela como la pieza terminada y mídala después. Si salen más puntos, tome un ganchillo más grueso. Si salen menos, uno más fino.
+page-head = Cabeza
+page-finished = Contorno final
+page-hat-size = Talla de sombrero US / UK
+page-stitches-total = Puntos en total
+page-part = Parte
+page-around-wanted = Contorno, deseado
+page-around-worked = Contorno, obtenido
+page-length-wanted = Largo, deseado
+page-length-worked = Largo, obtenido
+page-measures = Medidas por partes
+page-measures-note = El contorno se mide al final de la parte y el largo a lo largo del tejido. «Obtenido» es lo que dan los puntos con la muestra de arriba.
+page-size-source = Medidas de cabeza: { $source }
+page-working = Cómo se teje
+page-terms = Las abreviaturas de los puntos se explican más abajo.
+page-joined = Cada vuelta se cierra con un punto deslizado en su primer punto. Ese punto deslizado nunca cuenta.
+page-chain-counts = Las cadenetas del principio de la vuelta cuentan como primer punto.
+page-chain-counts-not = Las cadenetas del principio de la vuelta no cuentan como punto.
+page-spiral = Las vueltas siguen en espiral, sin cerrar. Ponga un marcador en el primer punto de cada vuelta y vaya subiéndolo.
+page-turned-never = La labor nunca se gira: el derecho queda siempre a la vista.
+page-hand-right = Los gráficos se leen del centro hacia fuera, en sentido contrario a las agujas del reloj.
+page-hand-left = Los gráficos están dibujados para la mano izquierda: se leen del centro hacia fuera, en el sentido de las agujas del reloj.
+page-repeats = Los corchetes [ ] encierran lo que se repite; el número que sigue dice cuántas veces se hace en total.
+page-counts = Cada vuelta lleva su número de puntos. Cuéntelos al final de cada una.
+page-brackets = Donde las tallas difieren, los números van como { $sizes }; un guion significa: nada para esa talla.
+page-step-up = El cambio de color se hace en la última lazada del punto anterior.
+page-abbreviations = Abreviaturas
+page-short = Abreviatura
+page-meaning = Significado
+page-us-term = Término US
+page-st = p = punto, puntos
+page-rnd = vuelta = vuelta
+page-blo = hebra trasera = solo la hebra trasera del punto
+page-flo = hebra delantera = solo la hebra delantera del punto
+page-tog = juntos = tantos puntos cerrados en uno
+page-tog-uk = juntos = tantos puntos cerrados en uno
+page-skip = saltar = dejar el punto siguiente sin tejer
+page-key = Símbolos
+page-chart = Gráfico
+page-schematic = Forma
+page-rounds = Vueltas
+page-round = Vuelta
+page-instruction = Instrucciones
+page-stitches = Puntos
+page-change = +/–
+page-across = Ancho
+page-down = Alto
+page-done = Hecho
+page-rounds-of = Vueltas: { $part }
+page-part-size = { $part }, talla { $size }
+page-measured = Ancho y alto de la pieza tendida o colgada tras la última vuelta de la línea, en { $unit }.
+page-plain-rounds = Las vueltas en palabras sencillas
+page-finishing = Acabado
+page-finish-off = Corte el hilo dejando 20 cm y páselo por la última lazada.
+page-finish-edge = Haga un punto deslizado flojo en cada punto de la última vuelta; corte el hilo dejando 20 cm y páselo.
+page-finish-step-down = Termine la espiral con { $stitches }, uno en cada punto siguiente, para que el borde quede parejo. Corte el hilo dejando 20 cm y páselo.
+page-finish-ring = Tire del cabo del anillo hasta cerrar el agujero y asegúrelo bien.
+page-finish-ends = Remate los cabos por el revés, de ida y vuelta.
+page-finish-block = Lave según la etiqueta del hilo, dele las medidas de arriba y deje secar en plano o sobre una horma.
+page-cautions = Precauciones
+page-care-cords = Sin cordones, cintas ni lazos en el cuello o la cabeza de menores de siete años: pueden engancharse y estrangular.
+page-care-parts = Sin botones, cuentas, borlas sueltas ni otras piezas pequeñas antes de los tres años: pueden soltarse y tragarse.
+page-care-sleep = Quite el gorro al bebé para dormir y en interiores: la cabeza cubierta puede calentarse demasiado y el gorro resbalar sobre la cara.
+page-care-ends = Asegure bien los cabos y revise la pieza antes de cada uso.
+page-care-sun = Un ala da sombra. Sin una prueba no se sabe cuánto sol detiene un tejido abierto.
+page-care-rules = Son las precauciones habituales, no asesoramiento jurídico. Siga las normas del lugar donde la pieza se hace, se regala o se vende.
+page-tile = Hoja { $name }
+page-tile-of = Hoja { $name } de { $count }
+page-map = Cómo se unen las hojas
+page-map-how = Imprima al 100 % (sin ajustar a la página). Corte por uno de los dos bordes vecinos, haga coincidir las marcas y pegue; las hojas se solapan { $overlap } mm.
+page-check-square = Este cuadrado mide 50 mm impreso a tamaño real.
+page-check-short = 50 mm
+page-wall-alt = Gráfico mural: { $title }
+
 ## file
+
+text-picture = Imagen

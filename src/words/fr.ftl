@@ -110,4 +110,120 @@ key-fasten-off = arrêter le fil
 
 ## page
 
+page-number = Page { $page } sur { $pages }
+page-contents = Sommaire
+page-go-to = Aller à { $title }
+page-designed-by = Création : { $name }
+page-pattern = Modèle de crochet, travaillé en rond
+page-facts = Le modèle en bref
+page-sizes = Tailles
+page-size = Taille
+page-level = Niveau
+page-level-1 = Base : mailles de base, avec parfois des augmentations et diminutions simples
+page-level-2 = Facile : points, jeux de couleurs ou mises en forme simples
+page-level-3 = Intermédiaire : points, couleurs ou formes plus élaborés
+page-level-4 = Complexe : plusieurs techniques exigeantes à la fois
+page-need = Fournitures
+page-yarn = Fil
+page-yarn-weight = grosseur { $number } ({ $name })
+page-weight-0 = dentelle
+page-weight-1 = très fin
+page-weight-2 = fin
+page-weight-3 = léger
+page-weight-4 = moyen
+page-weight-5 = épais
+page-weight-6 = très épais
+page-weight-7 = géant
+page-ball = { $grams } g = { $metres } m la pelote
+page-colours = Couleurs
+page-colour = Couleur
+page-hook = Crochet
+page-hook-letter = { $size } mm (US { $letter })
+page-extras = Autre matériel
+page-extras-list = un marqueur, une aiguille à laine, un mètre ruban, des ciseaux
+page-yarn-amounts = Fil pour chaque taille
+page-grams = Grammes
+page-metres = Mètres
+page-balls = Pelotes
+page-yarn-weighed = Les quantités viennent de l’échantillon pesé, avec { $percent } % de plus pour les fils à rentrer et les imprévus.
+page-yarn-estimated = Les quantités sont estimées d’après la grosseur du fil, avec { $percent } % de plus. Un échantillon pesé donne des chiffres plus sûrs.
+page-swatch = Échantillon
+page-gauge = { $stitches } { $stitch } et { $rounds } tours pour { $square }
+page-gauge-assumed = (supposé d’après les rapports de hauteur habituels : faire aussi un échantillon)
+page-gauge-advice = Crocheter l’échantillon en rond, le laver et le sécher comme le sera l’ouvrage, puis mesurer. Plus de mailles : prendre un crochet plus gros. Moins : un plus fin.
+page-head = Tête
+page-finished = Tour fini
+page-hat-size = Taille de chapeau US / UK
+page-stitches-total = Mailles en tout
+page-part = Partie
+page-around-wanted = Tour, voulu
+page-around-worked = Tour, obtenu
+page-length-wanted = Longueur, voulue
+page-length-worked = Longueur, obtenue
+page-measures = Mesures par partie
+page-measures-note = Le tour est mesuré à la fin de la partie, la longueur le long de l’ouvrage. « Obtenu » est ce que donnent les nombres de mailles avec l’échantillon ci-dessus.
+page-size-source = Mesures de tête : { $source }
+page-working = Comment crocheter
+page-terms = Les abréviations des mailles sont expliquées plus bas.
+page-joined = Chaque tour se ferme par une maille coulée dans sa première maille. Cette maille coulée ne compte jamais.
+page-chain-counts = Les mailles en l’air du début du tour comptent comme première maille.
+page-chain-counts-not = Les mailles en l’air du début du tour ne comptent pas.
+page-spiral = Les tours s’enchaînent en spirale, sans fermeture. Placer un marqueur dans la première maille de chaque tour et le monter.
+page-turned-never = L’ouvrage n’est jamais retourné : l’endroit reste face à vous.
+page-hand-right = Les grilles se lisent du centre vers l’extérieur, dans le sens inverse des aiguilles d’une montre.
+page-hand-left = Les grilles sont dessinées pour la main gauche : elles se lisent du centre vers l’extérieur, dans le sens des aiguilles d’une montre.
+page-repeats = Les crochets [ ] entourent ce qui est répété ; le nombre qui suit est le nombre de fois en tout.
+page-counts = Le nombre de mailles est donné pour chaque tour. Compter à la fin de chacun.
+page-brackets = Quand les tailles diffèrent, les nombres se lisent { $sizes } ; un tiret veut dire : rien pour cette taille.
+page-step-up = Un changement de couleur se fait au dernier jeté de la maille précédente.
+page-abbreviations = Abréviations
+page-short = Abrégé
+page-meaning = Signification
+page-us-term = Terme US
+page-st = m = maille, mailles
+page-rnd = tour = tour
+page-blo = brin arrière = brin arrière de la maille seul
+page-flo = brin avant = brin avant de la maille seul
+page-tog = ens = ensemble : tant de mailles rabattues en une
+page-tog-uk = ens = ensemble : tant de mailles rabattues en une
+page-skip = sauter = laisser la maille suivante
+page-key = Symboles
+page-chart = Grille
+page-schematic = Forme
+page-rounds = Tours
+page-round = Tour
+page-instruction = Explications
+page-stitches = Mailles
+page-change = +/–
+page-across = Diamètre
+page-down = Hauteur
+page-done = Fait
+page-rounds-of = Tours : { $part }
+page-part-size = { $part }, taille { $size }
+page-measured = Diamètre et hauteur : l’ouvrage posé ou suspendu après le dernier tour de la ligne, en { $unit }.
+page-plain-rounds = Les tours en toutes lettres
+page-finishing = Finitions
+page-finish-off = Couper le fil à 20 cm et le passer dans la dernière boucle.
+page-finish-edge = Faire une maille coulée souple dans chaque maille du dernier tour, puis couper le fil à 20 cm et le passer dans la boucle.
+page-finish-step-down = Terminer la spirale par { $stitches }, une dans chacune des mailles suivantes, pour que le bord soit droit. Couper ensuite le fil à 20 cm et le passer.
+page-finish-ring = Tirer le fil du début jusqu’à fermer le cercle et bien l’arrêter.
+page-finish-ends = Rentrer les fils sur l’envers, dans un sens puis dans l’autre.
+page-finish-block = Laver selon la bande du fil, mettre aux mesures ci-dessus et laisser sécher à plat ou sur une forme.
+page-cautions = Précautions
+page-care-cords = Pas de cordons, de liens ni de boucles autour du cou ou de la tête d’un enfant de moins de sept ans : risque d’étranglement.
+page-care-parts = Pas de boutons, de perles, de pompons lâches ni d’autres petites pièces avant trois ans : elles peuvent se détacher et être avalées.
+page-care-sleep = Ôter le bonnet du bébé pour dormir et à l’intérieur : la tête couverte peut trop chauffer et le bonnet glisser sur le visage.
+page-care-ends = Arrêter solidement les fils et vérifier l’ouvrage avant chaque usage.
+page-care-sun = Un bord donne de l’ombre. Sans essai, on ne sait pas combien de soleil un tissu ajouré arrête.
+page-care-rules = Ce sont les précautions habituelles, pas un conseil juridique. Suivre les règles du lieu où l’ouvrage est fait, offert ou vendu.
+page-tile = Feuille { $name }
+page-tile-of = Feuille { $name } sur { $count }
+page-map = Assemblage des feuilles
+page-map-how = Imprimer à 100 % (sans ajuster à la page). Couper le long d’un des deux bords voisins, poser repère sur repère et coller ; les feuilles se recouvrent de { $overlap } mm.
+page-check-square = Ce carré mesure 50 mm à l’impression en vraie grandeur.
+page-check-short = 50 mm
+page-wall-alt = Grille murale : { $title }
+
 ## file
+
+text-picture = Image

@@ -110,4 +110,120 @@ key-fasten-off = afhechten
 
 ## page
 
+page-number = Pagina { $page } van { $pages }
+page-contents = Inhoud
+page-go-to = Ga naar { $title }
+page-designed-by = Ontwerp: { $name }
+page-pattern = Haakpatroon, in het rond gehaakt
+page-facts = Het patroon in het kort
+page-sizes = Maten
+page-size = Maat
+page-level = Niveau
+page-level-1 = Basis: basissteken, misschien met eenvoudige meerderingen en minderingen
+page-level-2 = Makkelijk: eenvoudige steekpatronen, kleuren of vormgeving
+page-level-3 = Gemiddeld: ingewikkelder steekpatronen, kleuren of vormgeving
+page-level-4 = Complex: meerdere veeleisende technieken tegelijk
+page-need = Benodigdheden
+page-yarn = Garen
+page-yarn-weight = dikte { $number } ({ $name })
+page-weight-0 = kant
+page-weight-1 = superfijn
+page-weight-2 = fijn
+page-weight-3 = licht
+page-weight-4 = medium
+page-weight-5 = dik
+page-weight-6 = superdik
+page-weight-7 = jumbo
+page-ball = { $grams } g = { $metres } m per bol
+page-colours = Kleuren
+page-colour = Kleur
+page-hook = Haaknaald
+page-hook-letter = { $size } mm (US { $letter })
+page-extras = Verder
+page-extras-list = een steekmarkeerder, een stompe naald, een meetlint, een schaar
+page-yarn-amounts = Garen per maat
+page-grams = Gram
+page-metres = Meter
+page-balls = Bollen
+page-yarn-weighed = De hoeveelheden volgen uit het gewogen proeflapje, met { $percent } % extra voor draadeinden en onvoorziene zaken.
+page-yarn-estimated = De hoeveelheden zijn geschat naar de garendikte, met { $percent } % extra. Een gewogen proeflapje geeft betere cijfers.
+page-swatch = Stekenproef
+page-gauge = { $stitches } { $stitch } en { $rounds } toeren in { $square }
+page-gauge-assumed = (aangenomen volgens de gebruikelijke hoogteverhoudingen: haak ook hiervan een proeflapje)
+page-gauge-advice = Haak het proeflapje in het rond, was en droog het zoals het werkstuk en meet daarna. Meer steken dan dit: neem een dikkere haaknaald. Minder: een dunnere.
+page-head = Hoofd
+page-finished = Omtrek na afwerking
+page-hat-size = Hoedmaat US / UK
+page-stitches-total = Steken in totaal
+page-part = Deel
+page-around-wanted = Omtrek, gewenst
+page-around-worked = Omtrek, gehaakt
+page-length-wanted = Lengte, gewenst
+page-length-worked = Lengte, gehaakt
+page-measures = Maten per deel
+page-measures-note = De omtrek geldt aan het eind van het deel, de lengte langs het haakwerk. “Gehaakt” is wat de steken bij de stekenproef hierboven geven.
+page-size-source = Hoofdmaten: { $source }
+page-working = Zo wordt gehaakt
+page-terms = De afkortingen van de steken staan hieronder.
+page-joined = Elke toer eindigt met een halve vaste in de eerste steek. Die halve vaste telt nooit mee.
+page-chain-counts = De lossen aan het begin van de toer tellen als eerste steek.
+page-chain-counts-not = De lossen aan het begin van de toer tellen niet als steek.
+page-spiral = De toeren lopen door in een spiraal, zonder sluiting. Zet een markeerder in de eerste steek van elke toer en neem hem mee omhoog.
+page-turned-never = Het werk wordt nooit gekeerd: de goede kant ligt altijd voor.
+page-hand-right = Schema’s worden van het midden naar buiten gelezen, tegen de klok in.
+page-hand-left = Schema’s zijn voor de linkerhand getekend: lees ze van het midden naar buiten, met de klok mee.
+page-repeats = Tussen vierkante haken [ ] staat wat herhaald wordt; het getal erachter zegt hoe vaak het in totaal gehaakt wordt.
+page-counts = Bij elke toer staat het aantal steken. Tel aan het eind van elke toer.
+page-brackets = Waar de maten verschillen, staan de getallen als { $sizes }; een streepje betekent: niet voor die maat.
+page-step-up = Van kleur wisselen gebeurt bij de laatste omslag van de steek ervoor.
+page-abbreviations = Afkortingen
+page-short = Afkorting
+page-meaning = Betekenis
+page-us-term = US-term
+page-st = steek, steken = steek, steken
+page-rnd = toer = toer
+page-blo = achterste lus = alleen de achterste lus
+page-flo = voorste lus = alleen de voorste lus
+page-tog = samen = zoveel steken tot één gehaakt
+page-tog-uk = samen = zoveel steken tot één gehaakt
+page-skip = overslaan = de volgende steek niet haken
+page-key = Symbolen
+page-chart = Schema
+page-schematic = Vorm
+page-rounds = Toeren
+page-round = Toer
+page-instruction = Aanwijzing
+page-stitches = Steken
+page-change = +/–
+page-across = Breedte
+page-down = Diepte
+page-done = Klaar
+page-rounds-of = Toeren: { $part }
+page-part-size = { $part }, maat { $size }
+page-measured = Breedte en diepte gelden voor het werk zoals het na de laatste toer van de regel ligt of hangt, in { $unit }.
+page-plain-rounds = De toeren in gewone woorden
+page-finishing = Afwerking
+page-finish-off = Knip de draad af op 20 cm en haal hem door de laatste lus.
+page-finish-edge = Haak losjes een halve vaste in elke steek van de laatste toer, knip de draad af op 20 cm en haal hem door.
+page-finish-step-down = Laat de spiraal aflopen met { $stitches }, één in elk van de volgende steken, zodat de rand vlak ligt. Knip dan de draad af op 20 cm en haal hem door.
+page-finish-ring = Trek de begindraad van de ring aan tot het gat dicht is en zet hem goed vast.
+page-finish-ends = Werk de draadeinden aan de achterkant heen en terug weg.
+page-finish-block = Was volgens het etiket, breng in de maten hierboven en laat liggend of over een vorm drogen.
+page-cautions = Voorzichtig
+page-care-cords = Geen koordjes, linten of lussen rond hals of hoofd van kinderen onder de zeven: ze kunnen blijven haken en wurgen.
+page-care-parts = Geen knopen, kralen, losse pompons of andere kleine onderdelen onder de drie jaar: ze kunnen loslaten en worden ingeslikt.
+page-care-sleep = Zet de muts van een baby af bij het slapen en binnenshuis: een bedekt hoofd kan oververhitten en de muts kan over het gezicht zakken.
+page-care-ends = Zet draadeinden stevig vast en kijk het werk voor elk gebruik na.
+page-care-sun = Een rand geeft schaduw. Hoeveel zon een open weefsel tegenhoudt, is zonder proef niet bekend.
+page-care-rules = Dit zijn de gebruikelijke waarschuwingen, geen juridisch advies. Volg de regels van de plaats waar het werk gemaakt, gegeven of verkocht wordt.
+page-tile = Blad { $name }
+page-tile-of = Blad { $name } van { $count }
+page-map = Zo horen de bladen bij elkaar
+page-map-how = Druk af op 100 % (niet aanpassen aan de pagina). Knip langs een van de twee aangrenzende randen, leg merk op merk en plak vast; de bladen overlappen { $overlap } mm.
+page-check-square = Dit vierkant meet 50 mm bij afdrukken op ware grootte.
+page-check-short = 50 mm
+page-wall-alt = Wandschema: { $title }
+
 ## file
+
+text-picture = Afbeelding

@@ -1,0 +1,102 @@
+//! The booklet: cover, contents, and the sections of the pattern.
+
+use kurbo::{Point, Rect};
+
+use crate::design::Design;
+use crate::drawing::{Item, TextItem};
+use crate::plan::Plan;
+use crate::report::{Diagnostic, Report};
+use crate::words::{Arg, Words};
+
+use super::flow::{Bit, Flow, Shows, baseline, ending_at};
+use super::press::{Running, furnish, print, printable};
+use super::story::Story;
+use super::{Document, Options, Owner, Pictures, Section, Style, Tag, cover};
+
+/// Lays a plan out as a booklet. Nothing, and errors in the report, where the paper can't hold it; warnings where a
+/// picture had to be made smaller or a character is not in the typeface.
+pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut Report) -> Option<Document> {
+    let design = &plan.design;
+    if let Err(complaint) = options.paper.check() {
+        report.add(complaint);
+        return None;
+    }
+    let words = Words::of(design.language);
+    let style = Style::new(&options.paper, options.print, options.large);
+    let story = Story { plan, pictures, options, words: &words };
+    let mut document = Document::new(title_of(design), design.language);
+    document.author = design.designer.clone();
+    let sections = story.sections();
+    let root = document.element(Tag::Section, None);
+    cover::add(&mut document, &story, &style, root);
+    let mut flow = Flow::new(&style, &mut document);
+    contents(&mut flow, &sections, &words, root);
+    for section in &sections {
+        flow.section(section, root);
+    }
+    for (title, scale) in std::mem::take(&mut flow.shrunk) {
+        let message = format!("“{title}” is printed at {:.0} % to fit {} paper", scale * 100.0, options.paper.name);
+        report.add(Diagnostic::warning("picture-shrunk", message).help("print on larger paper, or as a wall chart"));
+    }
+    if let Err(complaint) = print(flow, &options.paper) {
+        report.add(complaint);
+        return None;
+    }
+    let right = if plan.sizes.len() > 1 { story.size_names() } else { String::new() };
+    let running = Running { left: title_of(design), right };
+    furnish(&mut document, 1, &style, &words, &running);
+    complain_of_lost(&mut document, design, report);
+    Some(document)
+}
+
+/// The title, or a name for the nameless: a document must have one.
+pub(super) fn title_of(design: &Design) -> String {
+    let title = design.title.value.trim();
+    if title.is_empty() { "Roundelay".to_owned() } else { title.to_owned() }
+}
+
+/// Warns of every character that the typeface lacks, after putting a question mark in its place.
+pub(super) fn complain_of_lost(document: &mut Document, design: &Design, report: &mut Report) {
+    for (c, text) in printable(document) {
+        let message = format!("the typeface has no “{c}” (in “{}”): a question mark is printed", text.trim());
+        let place = design.title.place.filter(|_| design.title.value.contains(c));
+        report.add(Diagnostic::warning("no-such-glyph", message).at(place).help("write it with Latin letters"));
+    }
+}
+
+/// The table of contents: a link and a page number for every section.
+fn contents(flow: &mut Flow<'_>, sections: &[Section], words: &Words, parent: usize) {
+    let style = flow.style;
+    let heading = Section { id: "contents", title: words.say("page-contents"), wide: false, blocks: Vec::new() };
+    let height = style.text * style.leading * 1.08;
+    flow.section_with(&heading, parent, |flow, element| {
+        let list = flow.document.element(Tag::Contents, Some(element));
+        for section in sections {
+            let entry = flow.document.element(Tag::ContentsEntry, Some(list));
+            let reference = flow.document.element(Tag::Reference, Some(entry));
+            let link = flow.document.element(Tag::Link, Some(reference));
+            let owner = Owner::Element(link);
+            let right = flow.frame.0 + style.measure.min(flow.frame.1 - flow.frame.0).min(110.0);
+            let y = baseline(style.text, height);
+            let mut slab = flow.slab(height, true);
+            let title = TextItem {
+                ink: style.palette.text,
+                ..TextItem::new(format!("{} ", section.title), Point::new(flow.frame.0, y), style.text)
+            };
+            let number = ending_at("", Point::new(right, y), style.text, style.palette.text);
+            let area = Rect::new(flow.frame.0, 0.0, right, height);
+            let leads = words.with("page-go-to", &[("title", Arg::Text(&section.title))]);
+            let shows = [
+                Shows::Items(vec![Item::Text(title)]),
+                Shows::PageOf(section.id.to_owned(), number),
+                Shows::LinkTo(section.id.to_owned(), area, leads),
+            ];
+            slab.bits.extend(shows.map(|shows| Bit { owner, language: None, shows }));
+            slab.bits.push(flow.dots(&section.title, right, y));
+            flow.slabs.push(slab);
+        }
+        if let Some(last) = flow.slabs.last_mut() {
+            last.extent.keep = false;
+        }
+    });
+}

@@ -1,0 +1,164 @@
+//! The cover: title, picture, and the facts a maker looks for first.
+
+use kurbo::{Affine, Point};
+
+use crate::drawing::{Ink, Item};
+use crate::words::Arg;
+
+use super::booklet::title_of;
+use super::flow::{CAP_MIDDLE, HEAD_LEADING, bar};
+use super::lines::{Line, wrap};
+use super::story::Story;
+use super::{Artifact, Bookmark, Document, Owner, Page, Piece, Run, Style, Tag, Target};
+use crate::units::Mm;
+
+/// Most lines of the title at its full size; longer titles are set smaller.
+const TITLE_LINES: usize = 3;
+/// Least height of the cover picture; where less is left, it is left out.
+const LEAST_PICTURE: f64 = 40.0;
+
+/// A page in the making, filled from the top.
+struct Sheet<'a> {
+    style: &'a Style,
+    page: Page,
+    y: f64,
+}
+
+impl Sheet<'_> {
+    fn lines(&mut self, lines: &[Line], x: f64, size: f64, leading: f64, ink: Ink, element: usize) {
+        for (i, line) in lines.iter().enumerate() {
+            let at = Point::new(x, self.y + size * leading / 2.0 + CAP_MIDDLE * size);
+            for (language, item) in line.items(at, size, ink, i + 1 == lines.len()) {
+                self.page.pieces.push(Piece { language, ..Piece::items(Owner::Element(element), vec![item]) });
+            }
+            self.y += size * leading;
+        }
+    }
+
+    fn ornament(&mut self, items: Vec<Item>) {
+        self.page.pieces.push(Piece::items(Owner::Artifact(Artifact::Ornament), items));
+    }
+}
+
+/// Adds the cover as the next page.
+pub(super) fn add(document: &mut Document, story: &Story<'_>, style: &Style, root: usize) {
+    let paper = &story.options.paper;
+    let mut sheet = Sheet { style, page: Page::new(paper.width, paper.height), y: style.top - 4.0 };
+    head(document, &mut sheet, story, root);
+    let facts = Facts::measure(story, style, style.foot - sheet.y);
+    let top = style.foot - facts.height;
+    picture(document, &mut sheet, story, root, top - style.text * 1.6);
+    sheet.y = top;
+    facts.put(document, &mut sheet, story, root);
+    let number = document.pages.len();
+    document.bookmarks.push(Bookmark {
+        title: title_of(&story.plan.design),
+        level: 1,
+        target: Target { page: number, top: Mm::ZERO },
+    });
+    document.pages.push(sheet.page);
+}
+
+fn head(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root: usize) {
+    let style = sheet.style;
+    let design = &story.plan.design;
+    sheet.ornament(vec![bar(style.left, sheet.y, style.left + 26.0, style.strong * 1.6, style.palette.accent)]);
+    sheet.y += style.text * 1.4;
+    let title = title_of(design);
+    let element = document.element(Tag::Heading(1, title.clone()), Some(root));
+    let mut size = style.heads[0];
+    let mut lines = wrap(&[Run::bold(title.clone())], size, style.width());
+    while lines.len() > TITLE_LINES && size > style.text {
+        size = (size * 0.85).max(style.text);
+        lines = wrap(&[Run::bold(title.clone())], size, style.width());
+    }
+    sheet.lines(&lines, style.left, size, HEAD_LEADING, style.palette.accent, element);
+    sheet.y += style.text * 0.5;
+    let kind = document.element(Tag::Paragraph, Some(root));
+    let size = style.text * if style.text > 5.0 { 1.0 } else { 1.15 };
+    let lines = wrap(&[Run::new(story.words.say("page-pattern"))], size, style.width());
+    sheet.lines(&lines, style.left, size, style.leading, style.palette.text, kind);
+    if let Some(designer) = &design.designer {
+        let by = document.element(Tag::Paragraph, Some(root));
+        let text = story.words.with("page-designed-by", &[("name", Arg::Text(designer))]);
+        let lines = wrap(&[Run::new(text)], style.text, style.width());
+        sheet.lines(&lines, style.left, style.text, style.leading, style.palette.quiet, by);
+    }
+    if let Some(about) = &design.about {
+        sheet.y += style.text * 0.8;
+        let element = document.element(Tag::Paragraph, Some(root));
+        let lines = wrap(&[Run::new(about.trim())], style.text, style.measure);
+        sheet.lines(&lines, style.left, style.text, style.leading, style.palette.text, element);
+    }
+    sheet.y += style.text * 1.2;
+}
+
+fn picture(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root: usize, foot: f64) {
+    let Some(drawing) = &story.pictures.cover else { return };
+    let (style, bounds) = (sheet.style, drawing.bounds);
+    let room = foot - sheet.y;
+    if room < LEAST_PICTURE || bounds.width() <= 0.0 || bounds.height() <= 0.0 {
+        return;
+    }
+    let scale = (style.width() / bounds.width()).min(room / bounds.height());
+    let left = style.left + (style.width() - bounds.width() * scale) / 2.0;
+    let top = sheet.y + (room - bounds.height() * scale) / 2.0;
+    let place = Affine::translate((left, top)) * Affine::scale(scale) * Affine::translate(-bounds.origin().to_vec2());
+    let figure = document.element(Tag::Figure(drawing.description.clone()), Some(root));
+    sheet.page.pieces.push(Piece::drawing(Owner::Element(figure), drawing.clone(), place));
+}
+
+/// The facts at the foot of the cover, in columns, each a name over what is said of it.
+struct Facts {
+    rows: Vec<Vec<(Vec<Line>, Vec<Line>)>>,
+    columns: usize,
+    pitch: f64,
+    height: f64,
+}
+
+impl Facts {
+    fn measure(story: &Story<'_>, style: &Style, room: f64) -> Self {
+        let facts = story.facts();
+        let columns = if style.width() / style.text > 38.0 { 2 } else { 1 };
+        let gap = style.text * 1.6;
+        let pitch = (style.width() + gap) / columns as f64;
+        let lines = |(name, fact): &(String, String)| {
+            let fact = wrap(&[Run::new(fact.clone())], style.text, pitch - gap);
+            (wrap(&[Run::bold(name.clone())], style.small, pitch - gap), fact)
+        };
+        let mut rows: Vec<Vec<_>> = facts.chunks(columns).map(|row| row.iter().map(lines).collect()).collect();
+        let height = |rows: &[Vec<(Vec<Line>, Vec<Line>)>]| rows.iter().map(|row| row_height(row, style)).sum::<f64>();
+        while rows.len() > 1 && height(&rows) > room {
+            rows.pop();
+        }
+        let height = height(&rows);
+        Self { rows, columns, pitch, height }
+    }
+
+    fn put(&self, document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root: usize) {
+        let style = sheet.style;
+        debug_assert!(self.columns > 0 && !story.plan.sizes.is_empty());
+        let list = document.element(Tag::List(false), Some(root));
+        for row in &self.rows {
+            let top = sheet.y;
+            sheet.ornament(vec![bar(style.left, top, style.right, style.hair, style.palette.rule)]);
+            for (i, (name, fact)) in row.iter().enumerate() {
+                let item = document.element(Tag::ListItem, Some(list));
+                let label = document.element(Tag::Label, Some(item));
+                let body = document.element(Tag::Body, Some(item));
+                let x = style.left + i as f64 * self.pitch;
+                sheet.y = top + style.text * 0.45;
+                sheet.lines(name, x, style.small, style.leading, style.palette.accent, label);
+                sheet.lines(fact, x, style.text, style.leading, style.palette.text, body);
+            }
+            sheet.y = top + row_height(row, style);
+        }
+    }
+}
+
+fn row_height(row: &[(Vec<Line>, Vec<Line>)], style: &Style) -> f64 {
+    let height = |(name, fact): &(Vec<Line>, Vec<Line>)| {
+        (name.len() as f64 * style.small + fact.len() as f64 * style.text) * style.leading
+    };
+    row.iter().map(height).fold(0.0, f64::max) + style.text * 1.0
+}

@@ -1,0 +1,76 @@
+//! Numbers as a language writes them, and lengths in both unit systems.
+
+use crate::design::Units;
+use crate::units::{Mm, tidy};
+use crate::words::Language;
+
+/// A number with at most `places` decimals, without zeros at its end, with the language's decimal sign.
+pub fn decimal(value: f64, places: u32, language: Language) -> String {
+    let text = tidy(value, places).to_string();
+    match language {
+        Language::En => text,
+        Language::De | Language::Fr | Language::Es | Language::Nl => text.replace('.', ","),
+    }
+}
+
+/// Inches to the nearest quarter, `22½`; under 2 inches to the nearest eighth, `1 3/8`.
+pub fn inches(length: Mm) -> String {
+    let inches = length.inches();
+    let (parts, names) = if inches.abs() < 2.0 {
+        (8.0, ["", "1/8", "¼", "3/8", "½", "5/8", "¾", "7/8"].as_slice())
+    } else {
+        (4.0, ["", "¼", "½", "¾"].as_slice())
+    };
+    let count = (inches.max(0.0) * parts).round() as u64;
+    let (whole, rest) = (count / parts as u64, (count % parts as u64) as usize);
+    let fraction = names.get(rest).copied().unwrap_or_default();
+    match (whole, fraction) {
+        (whole, "") => whole.to_string(),
+        (0, fraction) => fraction.to_owned(),
+        (whole, fraction) if fraction.len() > 2 => format!("{whole}\u{a0}{fraction}"),
+        (whole, fraction) => format!("{whole}{fraction}"),
+    }
+}
+
+/// A length in both systems, the design's own first: `57 cm (22½ in)`.
+pub fn length(length: Mm, units: Units, language: Language) -> String {
+    let (cm, inches) = (decimal(length.cm(), 1, language), inches(length));
+    match units {
+        Units::Cm => format!("{cm}\u{a0}cm ({inches}\u{a0}in)"),
+        Units::Inches => format!("{inches}\u{a0}in ({cm}\u{a0}cm)"),
+    }
+}
+
+/// A length in the design's own unit, without its name.
+pub fn bare(length: Mm, units: Units, language: Language) -> String {
+    match units {
+        Units::Cm => decimal(length.cm(), 1, language),
+        Units::Inches => inches(length),
+    }
+}
+
+/// Name of the design's unit.
+pub const fn unit(units: Units) -> &'static str {
+    match units {
+        Units::Cm => "cm",
+        Units::Inches => "in",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lengths_stand_in_both_systems() {
+        assert_eq!(length(Mm::from_cm(57.0), Units::Cm, Language::En), "57\u{a0}cm (22½\u{a0}in)");
+        assert_eq!(length(Mm::from_inches(3.75), Units::Inches, Language::De), "3¾\u{a0}in (9,5\u{a0}cm)");
+        assert_eq!(length(Mm::from_inches(1.375), Units::Inches, Language::En), "1\u{a0}3/8\u{a0}in (3.5\u{a0}cm)");
+    }
+
+    #[test]
+    fn rounding_carries_into_the_whole() {
+        assert_eq!(inches(Mm::from_inches(2.99)), "3");
+        assert_eq!(inches(Mm::from_inches(0.02)), "0");
+    }
+}

@@ -1,0 +1,77 @@
+//! Finishing, and the cautions.
+
+use super::Story;
+use crate::design::{Finish, Kind, Shape};
+use crate::page::{Block, Run, Section};
+use crate::plan::Foundation;
+use crate::units::Mm;
+use crate::words::Arg;
+
+/// Age below which the cautions for small children are printed: cords are the longest, to seven years.
+const YOUNG_MONTHS: u32 = 84;
+/// Age of babies, who sleep in what they wear.
+const BABY_MONTHS: u32 = 36;
+/// Head circumferences that belong to these ages where no age is said: WHO Child Growth Standards, 97th percentile of
+/// boys at 36 months (52.1 cm) reaches into adult sizes, so the medians at 7 years (about 53 cm, UK 1990 reference)
+/// and 36 months (49.5 cm) stand for them.
+const YOUNG_HEAD: Mm = Mm::from_cm(53.0);
+const BABY_HEAD: Mm = Mm::from_cm(49.5);
+
+impl Story<'_> {
+    pub(super) fn finishing(&self) -> Section {
+        let mut items = Vec::new();
+        let first = self.plan.sizes.first();
+        let step_down = first.map(|size| size.step_down.as_slice()).unwrap_or_default();
+        items.push(match self.plan.design.finish.value {
+            Finish::StepDown if !step_down.is_empty() => {
+                let names: Vec<String> = step_down.iter().map(|stitch| self.writer().short(*stitch)).collect();
+                self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", ")))])
+            }
+            Finish::SlipStitchEdge => self.say("page-finish-edge"),
+            Finish::FastenOff | Finish::StepDown => self.say("page-finish-off"),
+        });
+        if first.is_some_and(|size| size.foundation == Foundation::Ring) {
+            items.push(self.say("page-finish-ring"));
+        }
+        items.push(self.say("page-finish-ends"));
+        items.push(self.say("page-finish-block"));
+        let items = items.into_iter().map(|item| vec![Run::new(item)]).collect();
+        self.section("finishing", "page-finishing", false, vec![Block::List { numbered: true, items }])
+    }
+
+    pub(super) fn cautions(&self) -> Section {
+        let worn = self.plan.design.kind == Kind::Hat;
+        let mut keys = Vec::new();
+        if worn && self.any_younger(YOUNG_MONTHS, YOUNG_HEAD) {
+            keys.push("page-care-cords");
+        }
+        if worn && self.any_younger(BABY_MONTHS, BABY_HEAD) {
+            keys.extend(["page-care-parts", "page-care-sleep", "page-care-ends"]);
+        }
+        if worn && self.has_brim() {
+            keys.push("page-care-sun");
+        }
+        if !keys.is_empty() {
+            keys.push("page-care-rules");
+        }
+        let items: Vec<Vec<Run>> = keys.into_iter().map(|key| vec![Run::new(self.say(key))]).collect();
+        let blocks = if items.is_empty() { Vec::new() } else { vec![Block::List { numbered: false, items }] };
+        self.section("cautions", "page-cautions", false, blocks)
+    }
+
+    fn any_younger(&self, months: u32, head: Mm) -> bool {
+        let sizes = &self.plan.design.sizes;
+        sizes.iter().any(|size| match (size.age_months, size.head) {
+            (Some((youngest, _)), _) => youngest < months,
+            (None, Some(around)) => around < head,
+            (None, None) => false,
+        })
+    }
+
+    fn has_brim(&self) -> bool {
+        self.plan.design.parts.iter().any(|part| match &part.body {
+            crate::design::Body::Profile(profile) => matches!(profile.shape, Shape::Flare { .. }),
+            crate::design::Body::Written(_) => false,
+        })
+    }
+}

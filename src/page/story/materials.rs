@@ -1,0 +1,172 @@
+//! What is needed, and the swatch.
+
+use super::Story;
+use crate::design::Colour;
+use crate::page::numbers::decimal;
+use crate::page::{Block, Cell, Column, Section, Table};
+use crate::plan::YarnUse;
+use crate::units::{Gauge, Mm};
+use crate::words::Arg;
+
+/// Side of the square in which a gauge is told.
+const SQUARE: Mm = Mm::from_cm(10.0);
+/// Hooks whose common letter or number is known: millimetres and name. Craft Yarn Council; makers differ, so
+/// millimetres come first.
+const HOOKS: &[(f64, &str)] = &[
+    (2.25, "B-1"),
+    (2.75, "C-2"),
+    (3.25, "D-3"),
+    (3.5, "E-4"),
+    (3.75, "F-5"),
+    (4.0, "G-6"),
+    (4.5, "7"),
+    (5.0, "H-8"),
+    (5.5, "I-9"),
+    (6.0, "J-10"),
+    (6.5, "K-10 1/2"),
+    (8.0, "L-11"),
+    (9.0, "M/N-13"),
+    (10.0, "N/P-15"),
+];
+
+impl Story<'_> {
+    pub(super) fn need(&self) -> Section {
+        let facts = [("page-yarn", self.yarn_fact()), ("page-hook", self.hook_fact())];
+        let mut rows: Vec<Vec<Cell>> = facts
+            .into_iter()
+            .filter_map(|(key, fact)| Some(vec![Cell::bold(self.say(key)), Cell::new(fact?)]))
+            .collect();
+        rows.push(vec![Cell::bold(self.say("page-extras")), Cell::new(self.say("page-extras-list"))]);
+        let facts = Table {
+            summary: self.say("page-need"),
+            columns: vec![Column::words(""), Column::wide("")],
+            head: false,
+            row_heads: true,
+            rows,
+        };
+        let mut blocks = vec![Block::Table(facts)];
+        if self.plan.sizes.iter().any(|size| !size.yarn.is_empty()) {
+            blocks.push(Block::Heading(self.say("page-yarn-amounts")));
+            blocks.push(Block::Table(self.amounts()));
+            let estimated = self.plan.sizes.iter().flat_map(|size| &size.yarn).any(|yarn| yarn.estimated);
+            let key = if estimated { "page-yarn-estimated" } else { "page-yarn-weighed" };
+            let percent = decimal(self.plan.design.yarn.allowance * 100.0, 0, self.words.language);
+            blocks.push(Block::text(self.words.with(key, &[("percent", Arg::Text(&percent))])));
+        }
+        self.section("need", "page-need", false, blocks)
+    }
+
+    pub(super) fn swatch(&self) -> Section {
+        let mut blocks: Vec<Block> = self.gauge_lines().into_iter().map(Block::text).collect();
+        if !blocks.is_empty() {
+            blocks.push(Block::text(self.say("page-gauge-advice")));
+        }
+        self.section("swatch", "page-swatch", false, blocks)
+    }
+
+    /// Weight, fibre and ball in one line; nothing where none is known.
+    pub(super) fn yarn_fact(&self) -> Option<String> {
+        let yarn = &self.plan.design.yarn;
+        let mut parts = Vec::new();
+        if let Some(weight) = yarn.weight {
+            let name = self.say(&format!("page-weight-{}", weight.value.min(7)));
+            let number = u32::from(weight.value);
+            parts.push(
+                self.words.with("page-yarn-weight", &[("number", Arg::Count(number)), ("name", Arg::Text(&name))]),
+            );
+        }
+        parts.extend(yarn.fibre.clone());
+        if let Some(ball) = yarn.ball {
+            let (grams, metres) = (self.number(ball.grams), self.number(ball.metres));
+            parts.push(self.words.with("page-ball", &[("grams", Arg::Text(&grams)), ("metres", Arg::Text(&metres))]));
+        }
+        (!parts.is_empty()).then(|| parts.join(", "))
+    }
+
+    /// The hook in millimetres, with its common letter.
+    pub(super) fn hook_fact(&self) -> Option<String> {
+        let hook = self.plan.design.hook?;
+        let size = decimal(hook.mm(), 2, self.words.language);
+        let letter = HOOKS.iter().find(|(mm, _)| (mm - hook.mm()).abs() < 0.02).map(|(_, letter)| *letter);
+        Some(match letter {
+            Some(letter) => {
+                self.words.with("page-hook-letter", &[("size", Arg::Text(&size)), ("letter", Arg::Text(letter))])
+            }
+            None => format!("{size} mm"),
+        })
+    }
+
+    /// One line a stitch: `18 sc and 20 rounds in 10 × 10 cm (4 × 4 in)`.
+    pub(super) fn gauge_lines(&self) -> Vec<String> {
+        let used = super::stitches(self.plan);
+        let gauges = self.plan.gauges.iter().filter(|(stitch, _)| used.contains(stitch));
+        gauges.map(|(stitch, gauge)| self.gauge_line(&self.writer().short(*stitch), gauge)).collect()
+    }
+
+    fn gauge_line(&self, stitch: &str, gauge: &Gauge) -> String {
+        let (stitches, rounds) = (self.half(SQUARE / gauge.width), self.half(SQUARE / gauge.height));
+        let square = "10 × 10 cm (4 × 4 in)";
+        let line = self.words.with(
+            "page-gauge",
+            &[
+                ("stitches", Arg::Text(&stitches)),
+                ("stitch", Arg::Text(stitch)),
+                ("rounds", Arg::Text(&rounds)),
+                ("square", Arg::Text(square)),
+            ],
+        );
+        if gauge.assumed { format!("{line} {}", self.say("page-gauge-assumed")) } else { line }
+    }
+
+    /// A count to the nearest half.
+    fn half(&self, value: f64) -> String {
+        decimal((value * 2.0).round() / 2.0, 1, self.words.language)
+    }
+
+    pub(super) fn number(&self, value: f64) -> String {
+        let places = if value < 20.0 { 1 } else { 0 };
+        decimal(value, places, self.words.language)
+    }
+
+    /// Yarn for each size and colour.
+    fn amounts(&self) -> Table {
+        let colours = !self.plan.design.yarn.colours.is_empty();
+        let balls = self.plan.sizes.iter().flat_map(|size| &size.yarn).any(|yarn| yarn.balls.is_some());
+        let mut columns = vec![Column::words(self.say("page-size"))];
+        if colours {
+            columns.push(Column::words(self.say("page-colour")));
+        }
+        columns.extend(["page-metres", "page-grams"].map(|key| Column::numbers(self.say(key))));
+        if balls {
+            columns.push(Column::numbers(self.say("page-balls")));
+        }
+        let mut rows = Vec::new();
+        for size in &self.plan.sizes {
+            for yarn in &size.yarn {
+                let mut row = vec![Cell::bold(size.name.clone())];
+                if colours {
+                    row.push(self.colour_cell(yarn.colour));
+                }
+                row.extend(self.amount_cells(yarn));
+                if balls {
+                    row.push(Cell::new(yarn.balls.map_or("–".to_owned(), |balls| balls.to_string())));
+                }
+                rows.push(row);
+            }
+        }
+        Table { summary: self.say("page-yarn-amounts"), columns, head: true, row_heads: true, rows }
+    }
+
+    fn amount_cells(&self, yarn: &YarnUse) -> [Cell; 2] {
+        // Never less than is needed: upward, and to the next five where it is much.
+        let up = |value: f64| if value < 20.0 { value.ceil() } else { (value / 5.0).ceil() * 5.0 };
+        [up(yarn.metres), up(yarn.grams)].map(|value| Cell::new(self.number(value)))
+    }
+
+    /// A colour's patch and name; a dash for the single unnamed colour.
+    pub(super) fn colour_cell(&self, colour: Option<usize>) -> Cell {
+        let known = colour.and_then(|colour| self.plan.design.yarn.colours.get(colour));
+        let patch = |colour: &Colour| (self.options.print != crate::page::Print::Black).then_some(colour.rgb);
+        known.map_or(Cell::new("–"), |colour| Cell { swatch: patch(colour), ..Cell::new(colour.name.clone()) })
+    }
+}

@@ -1,0 +1,138 @@
+//! What a pattern says, section by section. Booklet and plain text are both made of this, so that neither tells less.
+
+mod closing;
+mod materials;
+mod rounds;
+mod sizes;
+mod working;
+
+pub use rounds::round_tables;
+
+use std::sync::Arc;
+
+use crate::design::Terms;
+use crate::drawing::Drawing;
+use crate::notation::write::Writer;
+use crate::plan::Plan;
+use crate::stitch::{Build, Stitch};
+use crate::words::{Arg, Words};
+
+use super::{Block, Figure, Options, Pictures, Section};
+
+/// What the sections are made from.
+#[derive(Clone, Copy)]
+pub struct Story<'a> {
+    /// The plan.
+    pub plan: &'a Plan,
+    /// Its pictures.
+    pub pictures: &'a Pictures,
+    /// How it is to be printed.
+    pub options: &'a Options,
+    /// The words of its language.
+    pub words: &'a Words,
+}
+
+impl<'a> Story<'a> {
+    /// The sections in reading order; those with nothing to say are left out.
+    pub fn sections(&self) -> Vec<Section> {
+        let sections = [
+            self.need(),
+            self.swatch(),
+            self.sizes(),
+            self.working(),
+            self.abbreviations(),
+            self.key(),
+            self.charts(),
+            self.rounds(),
+            self.finishing(),
+            self.cautions(),
+        ];
+        sections.into_iter().filter(|section| !section.blocks.is_empty()).collect()
+    }
+
+    /// The facts of the cover: a name and what is to be said of it.
+    pub fn facts(&self) -> Vec<(String, String)> {
+        let design = &self.plan.design;
+        let mut facts = Vec::new();
+        if self.plan.sizes.len() > 1 || design.sizes.iter().any(|size| size.head.is_some()) {
+            facts.push((self.say("page-sizes"), self.size_names()));
+        }
+        let level = self.say(&format!("page-level-{}", level(self.plan)));
+        facts.push((self.say("page-level"), level));
+        facts.extend(self.yarn_fact().map(|yarn| (self.say("page-yarn"), yarn)));
+        facts.extend(self.hook_fact().map(|hook| (self.say("page-hook"), hook)));
+        facts.extend(self.gauge_lines().into_iter().next().map(|gauge| (self.say("page-swatch"), gauge)));
+        facts
+    }
+
+    /// Names of the sizes in a row; of many the first and the last.
+    pub fn size_names(&self) -> String {
+        let names: Vec<&str> = self.plan.sizes.iter().map(|size| size.name.as_str()).collect();
+        match names.as_slice() {
+            [first, .., last] if names.len() > 8 => format!("{first} – {last} ({})", names.len()),
+            names => names.join(" · "),
+        }
+    }
+
+    fn key(&self) -> Section {
+        let figure = |drawing: &Arc<Drawing>| {
+            Block::Figure(Figure { drawing: drawing.clone(), caption: String::new(), true_scale: false })
+        };
+        self.section("key", "page-key", true, self.pictures.key.iter().map(figure).collect())
+    }
+
+    fn charts(&self) -> Section {
+        self.section("chart", "page-chart", true, figures(&self.pictures.charts))
+    }
+
+    fn section(&self, id: &'static str, title: &str, wide: bool, blocks: Vec<Block>) -> Section {
+        Section { id, title: self.say(title), wide, blocks }
+    }
+
+    fn say(&self, key: &str) -> String {
+        let terms = match self.plan.design.terms {
+            Terms::Us => "US",
+            Terms::Uk => "UK",
+        };
+        self.words.with(key, &[("terms", Arg::Text(terms))])
+    }
+
+    fn writer(&self) -> Writer<'a> {
+        Writer { words: self.words, terms: self.plan.design.terms }
+    }
+}
+
+fn figures(drawings: &[(Arc<Drawing>, String)]) -> Vec<Block> {
+    let figure = |(drawing, caption): &(Arc<Drawing>, String)| Figure {
+        drawing: drawing.clone(),
+        caption: caption.clone(),
+        true_scale: false,
+    };
+    drawings.iter().map(figure).map(Block::Figure).collect()
+}
+
+/// Every stitch that the plan makes, in the table's order.
+fn stitches(plan: &Plan) -> Vec<Stitch> {
+    let ops = plan.sizes.iter().flat_map(|size| &size.rounds).flat_map(|round| &round.ops);
+    let made: Vec<Stitch> = ops.flat_map(|op| op.made.runs().map(|(stitch, _)| stitch)).collect();
+    Stitch::all().filter(|stitch| made.contains(stitch)).collect()
+}
+
+/// The project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.
+pub fn level(plan: &Plan) -> u8 {
+    let stitches = stitches(plan);
+    let plain = |stitch: &&Stitch| {
+        matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Cross | Build::Stem) && stitch.row().overs < 3
+    };
+    let special = stitches.len() - stitches.iter().filter(plain).count();
+    let colours = plan.design.yarn.colours.len() > 1;
+    let kinds = stitches.iter().filter(plain).filter(|stitch| stitch.row().build != Build::Chain).count();
+    let rounds = || plan.sizes.iter().flat_map(|size| &size.rounds);
+    let loops = rounds().any(|round| round.loops() != crate::stitch::Loops::Both);
+    match (special, colours || loops || kinds > 2) {
+        (0, false) => 1,
+        (0, true) => 2,
+        (1 | 2, _) => 3,
+        _ => 4,
+    }
+}

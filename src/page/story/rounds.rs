@@ -1,0 +1,140 @@
+//! The written rounds.
+
+use super::Story;
+use crate::geometry::{Measure, PartRows, RowLine, RowTable};
+use crate::notation::write::Writer;
+use crate::page::numbers::{bare, unit};
+use crate::page::{Block, Cell, Column, Options, Pictures, RoundsForm, Section, Table};
+use crate::plan::Plan;
+use crate::words::Arg;
+
+/// Most sizes that stand side by side.
+const MOST_IN_BRACKETS: usize = 5;
+/// Lines of the bracket form against lines of the longest size, above which sizes are too unlike to stand together.
+const ALIKE: f64 = 1.35;
+
+/// The row tables of a plan: one for all sizes, or one a size.
+pub fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options, writer: &Writer<'_>) -> Vec<RowTable> {
+    let one = |(i, size)| RowTable::of_size(plan, size, pictures.shapes.get(i), writer);
+    let each = || plan.sizes.iter().enumerate().map(one).collect::<Vec<_>>();
+    if plan.sizes.len() < 2 {
+        return each();
+    }
+    match options.rounds {
+        RoundsForm::PerSize => each(),
+        RoundsForm::Brackets => vec![RowTable::of_all(plan, writer)],
+        RoundsForm::Fitting => {
+            let (all, each) = (RowTable::of_all(plan, writer), each());
+            let longest = each.iter().map(RowTable::lines).max().unwrap_or_default();
+            let alike = all.lines() as f64 <= ALIKE * longest as f64 + 2.0;
+            if alike && plan.sizes.len() <= MOST_IN_BRACKETS { vec![all] } else { each }
+        }
+    }
+}
+
+impl Story<'_> {
+    pub(super) fn rounds(&self) -> Section {
+        let tables = round_tables(self.plan, self.pictures, self.options, &self.writer());
+        let mut blocks = Vec::new();
+        if tables.iter().flat_map(|table| &table.parts).flat_map(|part| &part.rows).any(|row| row.reached.is_some()) {
+            let unit = unit(self.plan.design.units);
+            blocks.push(Block::text(self.words.with("page-measured", &[("unit", Arg::Text(unit))])));
+        }
+        for table in &tables {
+            for part in &table.parts {
+                blocks.push(Block::Heading(self.part_title(part, table.size.as_deref())));
+                blocks.push(Block::Table(self.part_rounds(part)));
+            }
+        }
+        self.section("rounds", "page-rounds", true, blocks)
+    }
+
+    /// True where the rounds of all sizes stand side by side.
+    pub(super) fn in_brackets(&self) -> bool {
+        let tables = round_tables(self.plan, self.pictures, self.options, &self.writer());
+        tables.first().is_some_and(|table| table.size.is_none())
+    }
+
+    fn part_title(&self, part: &PartRows, size: Option<&str>) -> String {
+        let name = capital(&part.name);
+        match size.filter(|_| self.plan.sizes.len() > 1) {
+            Some(size) => self.words.with("page-part-size", &[("part", Arg::Text(&name)), ("size", Arg::Text(size))]),
+            None => name,
+        }
+    }
+
+    fn part_rounds(&self, part: &PartRows) -> Table {
+        let colours = self.plan.design.yarn.colours.len() > 1;
+        let measures = part.rows.iter().any(|row| row.reached.is_some());
+        let mut columns = vec![Column::words(self.say("page-round")), Column::wide(self.say("page-instruction"))];
+        columns.extend(["page-stitches", "page-change"].map(|key| Column::numbers(self.say(key))));
+        if measures {
+            columns.push(Column::numbers(self.say(match part.measure {
+                Measure::Across => "page-across",
+                Measure::Down => "page-down",
+            })));
+        }
+        if colours {
+            columns.push(Column::words(self.say("page-colour")));
+        }
+        columns.push(Column::words(self.say("page-done")));
+        let rows = part.rows.iter().map(|row| self.round_cells(row, measures, colours)).collect();
+        let summary = self.words.with("page-rounds-of", &[("part", Arg::Text(&part.name))]);
+        Table { summary, columns, head: true, row_heads: true, rows }
+    }
+
+    fn round_cells(&self, row: &RowLine, measures: bool, colours: bool) -> Vec<Cell> {
+        let mut cells = vec![Cell::bold(row.label.clone()), Cell::new(row.instruction.clone())];
+        cells.push(Cell::bold(side_by_side(&row.counts, |count| count.to_string())));
+        cells.push(Cell::new(side_by_side(&row.changes, |change| signed(*change))));
+        if measures {
+            let reached = row.reached.map(|reached| bare(reached, self.plan.design.units, self.words.language));
+            cells.push(Cell::new(reached.unwrap_or("–".to_owned())));
+        }
+        if colours {
+            cells.push(self.colour_cell(row.colour));
+        }
+        cells.push(Cell::ticks(row.rounds));
+        cells
+    }
+}
+
+/// The trade's bracket form, `72 (80, 88)`; one value where all are the same, a dash where a size has none.
+pub(crate) fn side_by_side<T: PartialEq>(values: &[Option<T>], show: impl Fn(&T) -> String) -> String {
+    let show = |value: &Option<T>| value.as_ref().map_or("–".to_owned(), &show);
+    let mut known = values.iter().flatten();
+    let first = known.next();
+    if values.len() > 1 && !known.all(|value| Some(value) == first) {
+        let rest: Vec<String> = values.iter().skip(1).map(show).collect();
+        return format!("{} ({})", values.first().map(show).unwrap_or_default(), rest.join(", "));
+    }
+    values.iter().find(|value| value.is_some()).map_or("–".to_owned(), show)
+}
+
+fn signed(change: i64) -> String {
+    match change {
+        0 => "0".to_owned(),
+        up if up > 0 => format!("+{up}"),
+        down => format!("–{}", down.unsigned_abs()),
+    }
+}
+
+/// A name with its first letter as a capital.
+pub(crate) fn capital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sizes_stand_side_by_side() {
+        let show = |values: &[Option<u32>]| side_by_side(values, u32::to_string);
+        assert_eq!(show(&[Some(72), Some(80), Some(88)]), "72 (80, 88)");
+        assert_eq!(show(&[Some(72), Some(72)]), "72");
+        assert_eq!(show(&[None, Some(80), Some(88)]), "– (80, 88)");
+        assert_eq!(show(&[None, Some(80)]), "80");
+    }
+}

@@ -1,0 +1,85 @@
+//! Sizes and what the counts make of them.
+
+use super::{Story, figures};
+use crate::design::Kind;
+use crate::page::numbers::length;
+use crate::page::{Block, Cell, Column, Section, Table};
+use crate::plan::{PartPlan, SizePlan};
+use crate::units::Mm;
+use crate::words::Arg;
+
+impl Story<'_> {
+    pub(super) fn sizes(&self) -> Section {
+        let mut blocks = vec![Block::Table(self.size_table())];
+        let design = &self.plan.design;
+        let mut sources: Vec<&str> = design.sizes.iter().map(|size| size.source.as_str()).collect();
+        sources.dedup();
+        if design.kind == Kind::Hat && sources.iter().any(|source| !source.is_empty() && *source != "measured") {
+            let source = sources.join(", ");
+            blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
+        }
+        blocks.extend(figures(&self.pictures.schematics));
+        blocks.push(Block::Heading(self.say("page-measures")));
+        blocks.push(Block::Table(self.part_table()));
+        blocks.push(Block::text(self.say("page-measures-note")));
+        self.section("sizes", "page-sizes", true, blocks)
+    }
+
+    fn size_table(&self) -> Table {
+        let heads = self.plan.sizes.iter().any(|size| size.head.is_some());
+        let mut columns = vec![Column::words(self.say("page-size"))];
+        if heads {
+            columns.push(Column::words(self.say("page-head")));
+        }
+        columns.push(Column::words(self.say("page-finished")));
+        if heads {
+            columns.push(Column::words(self.say("page-hat-size")));
+        }
+        columns.extend(["page-rounds", "page-stitches-total"].map(|key| Column::numbers(self.say(key))));
+        let row = |size: &SizePlan| {
+            let mut row = vec![Cell::bold(size.name.clone())];
+            if heads {
+                row.push(self.length_cell(size.head));
+            }
+            row.push(self.length_cell(Some(size.finished)));
+            if heads {
+                row.push(Cell::new(size.head.map_or("–".to_owned(), hat_size)));
+            }
+            row.push(Cell::new(size.rounds.len().to_string()));
+            row.push(Cell::new(size.stitches().to_string()));
+            row
+        };
+        let rows = self.plan.sizes.iter().map(row).collect();
+        Table { summary: self.say("page-sizes"), columns, head: true, row_heads: true, rows }
+    }
+
+    fn part_table(&self) -> Table {
+        let keys = ["page-around-wanted", "page-around-worked", "page-length-wanted", "page-length-worked"];
+        let mut columns = vec![Column::words(self.say("page-size")), Column::words(self.say("page-part"))];
+        columns.extend(keys.map(|key| Column::words(self.say(key))));
+        let row = |(size, part): (&SizePlan, &PartPlan)| {
+            let mut row = vec![Cell::bold(size.name.clone()), Cell::new(part.name.clone())];
+            let lengths = [Some(part.target), Some(part.reached), part.wanted_length, Some(part.length)];
+            row.extend(lengths.map(|length| self.length_cell(length)));
+            row
+        };
+        let parts = self.plan.sizes.iter().flat_map(|size| size.parts.iter().map(move |part| (size, part)));
+        let rows = parts.map(row).collect();
+        Table { summary: self.say("page-measures"), columns, head: true, row_heads: true, rows }
+    }
+
+    fn length_cell(&self, value: Option<Mm>) -> Cell {
+        Cell::new(value.map_or("–".to_owned(), |value| length(value, self.plan.design.units, self.words.language)))
+    }
+}
+
+/// Hat size labels, US / UK: head circumference in inches over π to the nearest eighth, and an eighth less. Common
+/// practice; some sources print the same label for both.
+fn hat_size(head: Mm) -> String {
+    let eighths = (head.inches() / core::f64::consts::PI * 8.0).round().max(1.0) as u64;
+    let label = |eighths: u64| {
+        let fraction = ["", " 1/8", " 1/4", " 3/8", " 1/2", " 5/8", " 3/4", " 7/8"].get((eighths % 8) as usize);
+        format!("{}{}", eighths / 8, fraction.copied().unwrap_or_default())
+    };
+    format!("{} / {}", label(eighths), label(eighths - 1))
+}

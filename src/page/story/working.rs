@@ -1,0 +1,115 @@
+//! How the piece is worked, and the abbreviations.
+
+use super::{Story, stitches};
+use crate::design::{Hand, Terms, Work};
+use crate::page::{Block, Cell, Column, Run, Section, Table};
+use crate::plan::{Begin, Close, Op, Spot};
+use crate::stitch::{Build, Loops, Stitch};
+use crate::words::{Arg, Language};
+
+impl Story<'_> {
+    pub(super) fn working(&self) -> Section {
+        let design = &self.plan.design;
+        let mut keys = vec!["page-terms"];
+        match design.work {
+            Work::Joined { .. } => keys.push("page-joined"),
+            Work::Spiral => keys.push("page-spiral"),
+        }
+        match self.turning_chain() {
+            Some(true) => keys.push("page-chain-counts"),
+            Some(false) => keys.push("page-chain-counts-not"),
+            None => {}
+        }
+        keys.push("page-turned-never");
+        keys.push("page-repeats");
+        keys.push("page-counts");
+        if design.yarn.colours.len() > 1 {
+            keys.push("page-step-up");
+        }
+        if !self.pictures.charts.is_empty() {
+            keys.push(match design.hand {
+                Hand::Right => "page-hand-right",
+                Hand::Left => "page-hand-left",
+            });
+        }
+        let mut items: Vec<Vec<Run>> = keys.into_iter().map(|key| vec![Run::new(self.say(key))]).collect();
+        if self.in_brackets() && self.plan.sizes.len() > 1 {
+            let names: Vec<&str> = self.plan.sizes.iter().map(|size| size.name.as_str()).collect();
+            let shown =
+                names.split_first().map_or(String::new(), |(first, rest)| format!("{first} ({})", rest.join(", ")));
+            items.push(vec![Run::new(self.words.with("page-brackets", &[("sizes", Arg::Text(&shown))]))]);
+        }
+        self.section("working", "page-working", false, vec![Block::List { numbered: false, items }])
+    }
+
+    /// Whether the turning chain counts; nothing where no round begins with one.
+    fn turning_chain(&self) -> Option<bool> {
+        let mut rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
+        rounds.find_map(|round| match round.begin {
+            Begin::Chain { counts, .. } => Some(counts),
+            Begin::Spiral | Begin::Plain => None,
+        })
+    }
+
+    pub(super) fn abbreviations(&self) -> Section {
+        let writer = self.writer();
+        let foreign = self.words.language != Language::En;
+        let mut columns = vec![Column::words(self.say("page-short")), Column::wide(self.say("page-meaning"))];
+        if foreign {
+            columns.push(Column::words(self.say("page-us-term")));
+        }
+        let mut rows = Vec::new();
+        for stitch in self.named_stitches() {
+            let mut row = vec![Cell::bold(writer.short(stitch)), Cell::new(writer.name(stitch))];
+            if foreign {
+                let english = Run { language: Some(Language::En), ..Run::new(stitch.row().us) };
+                row.push(Cell { runs: vec![english], ..Cell::default() });
+            }
+            rows.push(row);
+        }
+        for key in self.general_terms() {
+            let text = self.say(key);
+            let (short, meaning) = text.split_once(" = ").unwrap_or((&text, ""));
+            let mut row = vec![Cell::bold(short), Cell::new(meaning)];
+            if foreign {
+                row.push(Cell::new("–"));
+            }
+            rows.push(row);
+        }
+        let summary = self.say("page-abbreviations");
+        let table = Table { summary, columns, head: true, row_heads: true, rows };
+        self.section("abbreviations", "page-abbreviations", false, vec![Block::Table(table)])
+    }
+
+    /// The stitches that the instructions name: those made, the chains that begin rounds, the slip stitch that joins.
+    fn named_stitches(&self) -> Vec<Stitch> {
+        let made = stitches(self.plan);
+        let rounds = || self.plan.sizes.iter().flat_map(|size| &size.rounds);
+        let chains = rounds().any(|round| matches!(round.begin, Begin::Chain { .. }));
+        let joins = rounds().any(|round| round.close == Close::Join);
+        let named = |stitch: &Stitch| {
+            made.contains(stitch)
+                || (chains && stitch.row().build == Build::Chain)
+                || (joins && stitch.row().build == Build::Slip)
+        };
+        Stitch::all().filter(named).collect()
+    }
+
+    fn general_terms(&self) -> Vec<&'static str> {
+        let ops = || self.plan.sizes.iter().flat_map(|size| &size.rounds).flat_map(|round| &round.ops);
+        let any = |test: fn(&Op) -> bool| ops().any(test);
+        let together = match self.plan.design.terms {
+            Terms::Us => "page-tog",
+            Terms::Uk => "page-tog-uk",
+        };
+        let terms = [
+            ("page-st", true),
+            ("page-rnd", true),
+            (together, any(|op| op.into == Spot::Together)),
+            ("page-skip", any(|op| op.into == Spot::Skip)),
+            ("page-blo", any(|op| op.loops == Loops::Back)),
+            ("page-flo", any(|op| op.loops == Loops::Front)),
+        ];
+        terms.into_iter().filter_map(|(key, used)| used.then_some(key)).collect()
+    }
+}
