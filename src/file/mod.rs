@@ -6,6 +6,7 @@
 pub mod pdf;
 pub mod png;
 pub mod svg;
+pub mod text;
 
 /// A file to be written.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -21,8 +21,21 @@ pub struct PartRows {
     pub name: String,
     /// What its lines give the measure of.
     pub measure: Measure,
+    /// What the lines of a stretch of rounds all begin and end with, said once.
+    pub every: Option<Every>,
     /// The lines in working order.
     pub rows: Vec<RowLine>,
+}
+
+/// What every line of a stretch of rounds begins and ends with.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Every {
+    /// `Rnds 2–16`.
+    pub rounds: String,
+    /// How each begins; empty for nothing in common.
+    pub begin: String,
+    /// How each ends.
+    pub end: String,
 }
 
 /// What is measured as a part grows.
@@ -37,6 +50,8 @@ pub enum Measure {
 /// One line: a round, or a range of rounds that say the same.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RowLine {
+    /// Numbers of its first and last round, by size; nothing where a size has no such round.
+    pub numbers: Vec<Option<(u32, u32)>>,
     /// `Rnd 5`, `Rnds 8–14`, `Rnd 12 (13, 13)`.
     pub label: String,
     /// What to do, without the count.
@@ -64,6 +79,7 @@ impl RowTable {
             part.rows.push(RowLine {
                 instruction: without_count(&line.text).to_owned(),
                 label: line.label,
+                numbers: vec![Some((line.first, line.last))],
                 counts: vec![Some(line.count)],
                 changes: vec![at(line.first).map(|round| round.change())],
                 colour: line.colour,
@@ -72,6 +88,7 @@ impl RowTable {
             });
         }
         parts.retain(|part| !part.rows.is_empty());
+        parts.iter_mut().for_each(|part| say_once(part, writer));
         Self { size: Some(size.name.clone()), parts }
     }
 
@@ -90,6 +107,7 @@ impl RowTable {
                 instruction: without_count(&line.text).to_owned(),
                 rounds: spans.max().unwrap_or(1),
                 changes: plan.sizes.iter().zip(&line.first).map(change).collect(),
+                numbers: line.first.iter().zip(&line.last).map(|(first, last)| first.zip(*last)).collect(),
                 label: line.label,
                 counts: line.counts,
                 colour: line.colour,
@@ -97,7 +115,15 @@ impl RowTable {
             });
         }
         parts.retain(|part| !part.rows.is_empty());
+        parts.iter_mut().for_each(|part| say_once(part, writer));
         Self { size: None, parts }
+    }
+
+    /// Share of the lines that hold for some sizes only.
+    pub fn split(&self) -> f64 {
+        let rows = self.parts.iter().flat_map(|part| &part.rows);
+        let split = rows.filter(|row| row.counts.iter().any(Option::is_none)).count();
+        split as f64 / self.lines().max(1) as f64
     }
 
     /// Lines in all parts.
@@ -110,7 +136,12 @@ impl RowTable {
 fn parts_of(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Vec<PartRows> {
     let part = |(i, part): (usize, &crate::plan::PartPlan)| {
         let name = plan.design.parts.get(i).map_or(part.name.clone(), |said| said.name.value.clone());
-        PartRows { name, measure: shape.map_or(Measure::Down, |shape| flat_or_upright(shape, part)), rows: Vec::new() }
+        PartRows {
+            name,
+            measure: shape.map_or(Measure::Down, |shape| flat_or_upright(shape, part)),
+            every: None,
+            rows: Vec::new(),
+        }
     };
     size.parts.iter().enumerate().map(part).collect()
 }
@@ -129,6 +160,56 @@ fn measured(round: &RoundShape, measure: Measure) -> Mm {
     match measure {
         Measure::Across => round.radius * 2.0,
         Measure::Down => round.height,
+    }
+}
+
+/// Takes what the longest stretch of lines begins and ends with out of each and says it once for all of them, where
+/// that stretch has three lines or more. Lines outside the stretch stay as they are.
+fn say_once(part: &mut PartRows, writer: &Writer<'_>) {
+    let ends: Vec<(String, String)> = part.rows.iter().map(|row| begin_and_end(&row.instruction)).collect();
+    let mut best = 0..0;
+    let mut start = 0;
+    for at in 0..ends.len() {
+        let same = |a: usize| ends.get(a) == ends.get(at) && ends.get(at).is_some_and(|(_, end)| !end.is_empty());
+        if !same(start) {
+            start = at;
+        }
+        if same(start) && at + 1 - start > best.len() {
+            best = start..at + 1;
+        }
+    }
+    if best.len() < 3 {
+        return;
+    }
+    let Some((begin, end)) = ends.get(best.start).cloned() else { return };
+    let Some(rows) = part.rows.get_mut(best) else { return };
+    let numbers = |rows: &[RowLine], last: bool| -> Vec<Option<u32>> {
+        let row = if last { rows.last() } else { rows.first() };
+        let pick = |(first, end): (u32, u32)| if last { end } else { first };
+        row.map(|row| row.numbers.iter().map(|numbers| numbers.map(pick)).collect()).unwrap_or_default()
+    };
+    let rounds = writer.label(&numbers(rows, false), &numbers(rows, true));
+    for row in rows.iter_mut() {
+        let bare = row.instruction.strip_suffix(&format!(", {end}")).unwrap_or(&row.instruction);
+        let bare = if begin.is_empty() { bare } else { bare.strip_prefix(&format!("{begin}, ")).unwrap_or(bare) };
+        row.instruction = bare.to_owned();
+    }
+    part.every = Some(Every { rounds, begin, end });
+}
+
+/// The first and the last clause of an instruction with three clauses or more, brackets not taken apart.
+fn begin_and_end(text: &str) -> (String, String) {
+    let mut depth = 0_i32;
+    let mut cuts = Vec::new();
+    for (at, c) in text.char_indices() {
+        depth += i32::from(matches!(c, '(' | '[')) - i32::from(matches!(c, ')' | ']'));
+        if depth == 0 && text[at..].starts_with(", ") {
+            cuts.push(at);
+        }
+    }
+    match cuts.as_slice() {
+        [first, .., last] => (text[..*first].to_owned(), text[last + 2..].to_owned()),
+        _ => (String::new(), String::new()),
     }
 }
 

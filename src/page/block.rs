@@ -67,6 +67,14 @@ impl Block {
     pub fn text(text: impl Into<String>) -> Self {
         Self::Paragraph(vec![Run::new(text)])
     }
+
+    /// The table, where it is one.
+    pub fn table(&self) -> Option<&Table> {
+        match self {
+            Self::Table(table) => Some(table),
+            Self::Paragraph(_) | Self::Heading(_) | Self::List { .. } | Self::Figure(_) => None,
+        }
+    }
 }
 
 /// A picture with its caption.
@@ -93,6 +101,14 @@ pub struct Table {
     pub row_heads: bool,
     /// Its rows; each has a cell for every column.
     pub rows: Vec<Vec<Cell>>,
+}
+
+impl Table {
+    /// True where the other has columns of the same kinds, so that the two can stand on the same rails.
+    pub fn like(&self, other: &Self) -> bool {
+        let kinds = |table: &Self| table.columns.iter().map(|column| (column.right, column.grows)).collect::<Vec<_>>();
+        self.head == other.head && kinds(self) == kinds(other)
+    }
 }
 
 /// A column of a table.

@@ -10,7 +10,7 @@ use crate::words::Language;
 
 use super::lines::{Line, wrap};
 use super::paginate::Extent;
-use super::{Artifact, Block, Document, Figure, Owner, Run, Section, Style, Tag};
+use super::{Artifact, Block, Document, Figure, Owner, Run, Section, Style, Table, Tag};
 
 /// A slice of a page.
 #[derive(Clone, Debug, Default)]
@@ -141,6 +141,7 @@ impl<'a> Flow<'a> {
     /// Adds blocks in the frame in force.
     pub(super) fn blocks(&mut self, blocks: &[Block], parent: usize) {
         let style = self.style;
+        let tables: Vec<&Table> = blocks.iter().filter_map(Block::table).collect();
         for block in blocks {
             match block {
                 Block::Paragraph(runs) => {
@@ -151,7 +152,7 @@ impl<'a> Flow<'a> {
                 Block::Heading(title) => self.subheading(title, parent),
                 Block::List { numbered, items } => self.list(*numbered, items, parent),
                 Block::Table(table) => {
-                    self.table(table, parent);
+                    self.table(table, &tables, parent);
                     self.gap(style.text * 1.0);
                 }
                 Block::Figure(figure) => self.figure(figure, parent),

@@ -9,7 +9,7 @@ use crate::report::Diagnostic;
 use crate::units::Mm;
 use crate::words::{Arg, Words};
 
-use super::flow::{Bit, Flow, Shows, Slab, bar, ending_at};
+use super::flow::{Bit, Flow, Shows, Slab, ending_at};
 use super::paginate::page_starts;
 use super::{Artifact, Bookmark, Content, Document, Link, Owner, Page, Paper, Piece, Style, Target};
 
@@ -115,14 +115,11 @@ pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, word
         let head = style.top - style.text * 2.2;
         let (left, right) =
             (fit(&running.left, size, style.width() * 0.6), fit(&running.right, size, style.width() * 0.38));
-        let mut items = vec![
-            Item::Text(TextItem {
-                ink: style.palette.accent,
-                face: crate::font::Face::Bold,
-                ..TextItem::new(left, Point::new(style.left, head), size)
-            }),
-            bar(style.left, head + size * 0.6, style.right, style.hair, style.palette.rule),
-        ];
+        let mut items = vec![Item::Text(TextItem {
+            ink: style.palette.accent,
+            face: crate::font::Face::Bold,
+            ..TextItem::new(left, Point::new(style.left, head), size)
+        })];
         if !right.is_empty() {
             items.push(Item::Text(ending_at(right, Point::new(style.right, head), size, style.palette.quiet)));
         }

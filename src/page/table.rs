@@ -11,6 +11,11 @@ const INSIDE_TABLE: f64 = 0.05;
 /// Share of the width that the growing column has at least, where there is one.
 const GROWN: f64 = 0.3;
 
+/// Room left and right of a table's words, in ems.
+const INDENT: f64 = 0.4;
+/// Most that a column is widened by, in ems, where the table is narrower than the page.
+const SPREAD: f64 = 2.0;
+
 /// Where a column lies and how its words end.
 struct Rail {
     left: f64,
@@ -19,10 +24,11 @@ struct Rail {
 }
 
 impl Flow<'_> {
-    /// Adds a table in the frame in force.
-    pub(super) fn table(&mut self, table: &Table, parent: usize) {
+    /// Adds a table in the frame in force. Its columns stand where those of its like among `beside` stand.
+    pub(super) fn table(&mut self, table: &Table, beside: &[&Table], parent: usize) {
         let style = self.style;
-        let rails = self.rails(table);
+        let rails = self.rails(table, beside);
+        let right = rails.last().map_or(self.frame.1, |rail| rail.left + rail.width + style.table * INDENT);
         let element = self.document.element(Tag::Table(table.summary.clone()), Some(parent));
         let mut head = None;
         if table.head {
@@ -31,12 +37,12 @@ impl Flow<'_> {
             let mut slab = self.row(&cells, &rails, part, Some(Scope::Column), false);
             slab.extent.keep = true;
             if let Some(tint) = style.palette.tint {
-                slab.bits.insert(0, ornament(vec![bar(self.frame.0, 0.0, self.frame.1, slab.extent.height, tint)]));
+                slab.bits.insert(0, ornament(vec![bar(self.frame.0, 0.0, right, slab.extent.height, tint)]));
             }
             slab.bits.push(ornament(vec![bar(
                 self.frame.0,
                 slab.extent.height - style.hair * 2.0,
-                self.frame.1,
+                right,
                 style.hair * 2.0,
                 style.palette.accent,
             )]));
@@ -53,7 +59,7 @@ impl Flow<'_> {
             slab.bits.push(ornament(vec![bar(
                 self.frame.0,
                 height - style.hair,
-                self.frame.1,
+                right,
                 style.hair,
                 style.palette.rule,
             )]));
@@ -143,15 +149,24 @@ impl Flow<'_> {
         (((width + 0.35 * self.style.tick + 1e-6) / pitch).floor() as u32).clamp(1, 12)
     }
 
-    /// Shares the frame's width out among the columns.
-    fn rails(&self, table: &Table) -> Vec<Rail> {
+    /// Shares the frame's width out among the columns, as wide as this table and its like need them.
+    fn rails(&self, table: &Table, beside: &[&Table]) -> Vec<Rail> {
         let gap = self.style.table * 1.1;
-        let indent = self.style.table * 0.4;
-        let count = table.columns.len().max(1) as f64;
-        let room = self.frame.1 - self.frame.0 - gap * (count - 1.0) - 2.0 * indent;
-        let wants: Vec<(f64, f64)> =
-            table.columns.iter().enumerate().map(|(i, column)| self.wants(table, i, column)).collect();
-        let widths = share(&wants, &table.columns, room);
+        let indent = self.style.table * INDENT;
+        let count = table.columns.len();
+        let room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
+        let like = beside.iter().filter(|other| other.like(table));
+        let wants = like.fold(self.wants_of(table), |most, other| {
+            let wider = |(a, b): (&(f64, f64), (f64, f64))| (a.0.max(b.0), a.1.max(b.1));
+            most.iter().zip(self.wants_of(other)).map(wider).collect()
+        });
+        let mut widths = share(&wants, &table.columns, room);
+        // What no column grows into is shared out, a little to each.
+        let left_over = (room - widths.iter().sum::<f64>()).max(0.0);
+        let each = (left_over / count.max(1) as f64).min(self.style.table * SPREAD);
+        if count > 2 {
+            widths.iter_mut().for_each(|width| *width += each);
+        }
         let mut left = self.frame.0 + indent;
         let mut rails = Vec::new();
         for (width, column) in widths.into_iter().zip(&table.columns) {
@@ -159,6 +174,10 @@ impl Flow<'_> {
             left += width + gap;
         }
         rails
+    }
+
+    fn wants_of(&self, table: &Table) -> Vec<(f64, f64)> {
+        table.columns.iter().enumerate().map(|(i, column)| self.wants(table, i, column)).collect()
     }
 
     /// The least and the natural width of a column.

@@ -2,33 +2,16 @@
 
 use super::Story;
 use crate::design::Colour;
+use crate::design::hooks::us_hook;
 use crate::page::numbers::decimal;
 use crate::page::{Block, Cell, Column, Section, Table};
 use crate::plan::YarnUse;
+use crate::stitch::{Build, Stitch};
 use crate::units::{Gauge, Mm};
 use crate::words::Arg;
 
 /// Side of the square in which a gauge is told.
 const SQUARE: Mm = Mm::from_cm(10.0);
-/// Hooks whose common letter or number is known: millimetres and name. Craft Yarn Council; makers differ, so
-/// millimetres come first.
-const HOOKS: &[(f64, &str)] = &[
-    (2.25, "B-1"),
-    (2.75, "C-2"),
-    (3.25, "D-3"),
-    (3.5, "E-4"),
-    (3.75, "F-5"),
-    (4.0, "G-6"),
-    (4.5, "7"),
-    (5.0, "H-8"),
-    (5.5, "I-9"),
-    (6.0, "J-10"),
-    (6.5, "K-10 1/2"),
-    (8.0, "L-11"),
-    (9.0, "M/N-13"),
-    (10.0, "N/P-15"),
-];
-
 impl Story<'_> {
     pub(super) fn need(&self) -> Section {
         let facts = [("page-yarn", self.yarn_fact()), ("page-hook", self.hook_fact())];
@@ -87,8 +70,7 @@ impl Story<'_> {
     pub(super) fn hook_fact(&self) -> Option<String> {
         let hook = self.plan.design.hook?;
         let size = decimal(hook.mm(), 2, self.words.language);
-        let letter = HOOKS.iter().find(|(mm, _)| (mm - hook.mm()).abs() < 0.02).map(|(_, letter)| *letter);
-        Some(match letter {
+        Some(match us_hook(hook) {
             Some(letter) => {
                 self.words.with("page-hook-letter", &[("size", Arg::Text(&size)), ("letter", Arg::Text(letter))])
             }
@@ -99,7 +81,8 @@ impl Story<'_> {
     /// One line a stitch: `18 sc and 20 rounds in 10 × 10 cm (4 × 4 in)`.
     pub(super) fn gauge_lines(&self) -> Vec<String> {
         let used = super::stitches(self.plan);
-        let gauges = self.plan.gauges.iter().filter(|(stitch, _)| used.contains(stitch));
+        let swatched = |stitch: &Stitch| !matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Picot);
+        let gauges = self.plan.gauges.iter().filter(|(stitch, _)| used.contains(stitch) && swatched(stitch));
         gauges.map(|(stitch, gauge)| self.gauge_line(&self.writer().short(*stitch), gauge)).collect()
     }
 

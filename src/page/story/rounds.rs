@@ -1,17 +1,17 @@
 //! The written rounds.
 
 use super::Story;
-use crate::geometry::{Measure, PartRows, RowLine, RowTable};
+use crate::geometry::{Every, Measure, PartRows, RowLine, RowTable};
 use crate::notation::write::Writer;
 use crate::page::numbers::{bare, unit};
-use crate::page::{Block, Cell, Column, Options, Pictures, RoundsForm, Section, Table};
+use crate::page::{Block, Cell, Column, Options, Pictures, RoundsForm, Run, Section, Table};
 use crate::plan::Plan;
 use crate::words::Arg;
 
 /// Most sizes that stand side by side.
 const MOST_IN_BRACKETS: usize = 5;
-/// Lines of the bracket form against lines of the longest size, above which sizes are too unlike to stand together.
-const ALIKE: f64 = 1.35;
+/// Share of lines for some sizes only, above which sizes are too unlike to stand together.
+const SPLIT: f64 = 0.12;
 
 /// The row tables of a plan: one for all sizes, or one a size.
 pub fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options, writer: &Writer<'_>) -> Vec<RowTable> {
@@ -24,10 +24,9 @@ pub fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options, writer:
         RoundsForm::PerSize => each(),
         RoundsForm::Brackets => vec![RowTable::of_all(plan, writer)],
         RoundsForm::Fitting => {
-            let (all, each) = (RowTable::of_all(plan, writer), each());
-            let longest = each.iter().map(RowTable::lines).max().unwrap_or_default();
-            let alike = all.lines() as f64 <= ALIKE * longest as f64 + 2.0;
-            if alike && plan.sizes.len() <= MOST_IN_BRACKETS { vec![all] } else { each }
+            let all = RowTable::of_all(plan, writer);
+            let alike = all.split() <= SPLIT;
+            if alike && plan.sizes.len() <= MOST_IN_BRACKETS { vec![all] } else { each() }
         }
     }
 }
@@ -43,6 +42,7 @@ impl Story<'_> {
         for table in &tables {
             for part in &table.parts {
                 blocks.push(Block::Heading(self.part_title(part, table.size.as_deref())));
+                blocks.extend(part.every.as_ref().map(|every| Block::text(self.every_round(every))));
                 blocks.push(Block::Table(self.part_rounds(part)));
             }
         }
@@ -61,6 +61,12 @@ impl Story<'_> {
             Some(size) => self.words.with("page-part-size", &[("part", Arg::Text(&name)), ("size", Arg::Text(size))]),
             None => name,
         }
+    }
+
+    fn every_round(&self, every: &Every) -> String {
+        let key = if every.begin.is_empty() { "page-each-round-end" } else { "page-each-round" };
+        let (rounds, begin, end) = (Arg::Text(&every.rounds), Arg::Text(&every.begin), Arg::Text(&every.end));
+        self.words.with(key, &[("rounds", rounds), ("begin", begin), ("end", end)])
     }
 
     fn part_rounds(&self, part: &PartRows) -> Table {
@@ -84,7 +90,14 @@ impl Story<'_> {
     }
 
     fn round_cells(&self, row: &RowLine, measures: bool, colours: bool) -> Vec<Cell> {
-        let mut cells = vec![Cell::bold(row.label.clone()), Cell::new(row.instruction.clone())];
+        let mut instruction = vec![Run::new(row.instruction.clone())];
+        if row.counts.iter().any(Option::is_none) {
+            let sizes = self.plan.sizes.iter().zip(&row.counts).filter(|(_, count)| count.is_some());
+            let names: Vec<&str> = sizes.map(|(size, _)| size.name.as_str()).collect();
+            let only = self.words.with("page-only", &[("sizes", Arg::Text(&names.join(", ")))]);
+            instruction.insert(0, Run::bold(format!("{only} ")));
+        }
+        let mut cells = vec![Cell::bold(row.label.clone()), Cell { runs: instruction, ..Cell::default() }];
         cells.push(Cell::bold(side_by_side(&row.counts, |count| count.to_string())));
         cells.push(Cell::new(side_by_side(&row.changes, |change| signed(*change))));
         if measures {

@@ -2,6 +2,7 @@
 
 use super::{Story, figures};
 use crate::design::Kind;
+use crate::design::hats::{uk_hat_size, us_hat_size};
 use crate::page::numbers::length;
 use crate::page::{Block, Cell, Column, Section, Table};
 use crate::plan::{PartPlan, SizePlan};
@@ -73,13 +74,7 @@ impl Story<'_> {
     }
 }
 
-/// Hat size labels, US / UK: head circumference in inches over π to the nearest eighth, and an eighth less. Common
-/// practice; some sources print the same label for both.
+/// Hat size labels, US / UK.
 fn hat_size(head: Mm) -> String {
-    let eighths = (head.inches() / core::f64::consts::PI * 8.0).round().max(1.0) as u64;
-    let label = |eighths: u64| {
-        let fraction = ["", " 1/8", " 1/4", " 3/8", " 1/2", " 5/8", " 3/4", " 7/8"].get((eighths % 8) as usize);
-        format!("{}{}", eighths / 8, fraction.copied().unwrap_or_default())
-    };
-    format!("{} / {}", label(eighths), label(eighths - 1))
+    format!("{} / {}", us_hat_size(head), uk_hat_size(head))
 }

@@ -1,0 +1,159 @@
+//! Plain text: the whole pattern, good enough to work from alone, to be read by a screen reader or sent by mail.
+
+use std::fmt::Write as _;
+
+use crate::page::story::Story;
+use crate::page::{Block, Cell, Options, Pictures, Run, Section, Table};
+use crate::plan::Plan;
+use crate::words::{Arg, Words};
+
+/// Widest line, in characters.
+const WIDTH: usize = 78;
+
+/// Writes the whole pattern as plain text of at most 78 characters a line. Pictures are told in words.
+pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
+    let words = Words::of(plan.design.language);
+    let story = Story { plan, pictures, options, words: &words };
+    let mut text = String::new();
+    let title = plan.design.title.value.trim();
+    paragraph(&mut text, &title.to_uppercase(), "", "");
+    line(&mut text, &"=".repeat(title.chars().count().clamp(3, WIDTH)));
+    paragraph(&mut text, &words.say("page-pattern"), "", "");
+    if let Some(designer) = &plan.design.designer {
+        paragraph(&mut text, &words.with("page-designed-by", &[("name", Arg::Text(designer))]), "", "");
+    }
+    if let Some(about) = &plan.design.about {
+        line(&mut text, "");
+        paragraph(&mut text, about.trim(), "", "");
+    }
+    line(&mut text, "");
+    for (name, fact) in story.facts() {
+        paragraph(&mut text, &format!("{name}: {fact}"), "", "  ");
+    }
+    for part in story.sections() {
+        section(&mut text, &part, &words);
+    }
+    text
+}
+
+fn section(text: &mut String, section: &Section, words: &Words) {
+    line(text, "");
+    line(text, "");
+    line(text, &section.title.to_uppercase());
+    line(text, &"-".repeat(section.title.chars().count().clamp(3, WIDTH)));
+    for block in &section.blocks {
+        match block {
+            Block::Paragraph(runs) => {
+                line(text, "");
+                paragraph(text, &plain(runs), "", "");
+            }
+            Block::Heading(title) => {
+                line(text, "");
+                paragraph(text, &format!("* {title}"), "", "  ");
+            }
+            Block::List { numbered, items } => list(text, *numbered, items),
+            Block::Table(rows) => table(text, rows),
+            Block::Figure(figure) => {
+                line(text, "");
+                let what = format!("[{}: {}]", words.say("text-picture"), figure.drawing.description);
+                paragraph(text, &what, "", "  ");
+                if !figure.caption.is_empty() {
+                    paragraph(text, &figure.caption, "  ", "  ");
+                }
+            }
+        }
+    }
+}
+
+fn list(text: &mut String, numbered: bool, items: &[Vec<Run>]) {
+    line(text, "");
+    for (i, item) in items.iter().enumerate() {
+        let label = if numbered { format!("{}. ", i + 1) } else { "- ".to_owned() };
+        let indent = " ".repeat(label.chars().count());
+        paragraph(text, &plain(item), &label, &indent);
+    }
+}
+
+/// A table as lines that can be read one after another: narrow ones in columns, wide ones as `head: cell` sentences.
+fn table(text: &mut String, table: &Table) {
+    line(text, "");
+    let cells = |row: &Vec<Cell>| row.iter().map(spoken).collect::<Vec<_>>();
+    let mut rows: Vec<Vec<String>> = table.rows.iter().map(cells).collect();
+    if table.head {
+        rows.insert(0, table.columns.iter().map(|column| column.title.clone()).collect());
+    }
+    let widest = |column: usize| rows.iter().filter_map(|row| row.get(column)).map(|cell| cell.chars().count()).max();
+    let widths: Vec<usize> = (0..table.columns.len()).map(|column| widest(column).unwrap_or_default()).collect();
+    if widths.iter().sum::<usize>() + 3 * widths.len().saturating_sub(1) <= WIDTH {
+        return columns(text, table, &rows, &widths);
+    }
+    let heads: Vec<&str> = table.columns.iter().map(|column| column.title.as_str()).collect();
+    for row in rows.iter().skip(usize::from(table.head)) {
+        paragraph(text, &sentence(row, &heads, table.head), "", "    ");
+    }
+}
+
+fn columns(text: &mut String, table: &Table, rows: &[Vec<String>], widths: &[usize]) {
+    for (i, row) in rows.iter().enumerate() {
+        let mut out = String::new();
+        for ((cell, width), column) in row.iter().zip(widths).zip(&table.columns) {
+            let pad = " ".repeat(width.saturating_sub(cell.chars().count()));
+            let (before, after) = if column.right { (pad.as_str(), "") } else { ("", pad.as_str()) };
+            let _ = write!(out, "{before}{cell}{after}   ");
+        }
+        line(text, out.trim_end());
+        if i == 0 && table.head {
+            let rule: Vec<String> = widths.iter().map(|width| "-".repeat(*width)).collect();
+            line(text, &rule.join("   "));
+        }
+    }
+}
+
+/// The first cell leads; what has a short name is called by it, the longest cell needs none.
+fn sentence(row: &[String], heads: &[&str], named: bool) -> String {
+    let longest = row.iter().enumerate().skip(1).max_by_key(|(_, cell)| cell.chars().count()).map(|(i, _)| i);
+    let mut out = String::new();
+    for (i, cell) in row.iter().enumerate().filter(|(_, cell)| !cell.is_empty()) {
+        let head = heads.get(i).copied().unwrap_or_default();
+        let separator = match i {
+            0 => "",
+            1 => ": ",
+            _ => "; ",
+        };
+        let plain = i == 0 || Some(i) == longest || !named || head.is_empty();
+        let _ = if plain { write!(out, "{separator}{cell}") } else { write!(out, "{separator}{head} {cell}") };
+    }
+    out
+}
+
+fn spoken(cell: &Cell) -> String {
+    if cell.ticks > 0 { "[ ]".repeat(cell.ticks as usize) } else { cell.text().replace('\u{a0}', " ") }
+}
+
+fn plain(runs: &[Run]) -> String {
+    runs.iter().map(|run| run.text.replace('\u{a0}', " ")).collect()
+}
+
+/// Words broken into lines; the first begins with `first`, the others with `rest`.
+fn paragraph(text: &mut String, words: &str, first: &str, rest: &str) {
+    let mut out = first.to_owned();
+    let mut empty = true;
+    for word in words.replace('\u{a0}', " ").split_whitespace() {
+        if !empty && out.chars().count() + 1 + word.chars().count() > WIDTH {
+            line(text, &out);
+            rest.clone_into(&mut out);
+            empty = true;
+        }
+        if !empty {
+            out.push(' ');
+        }
+        out.push_str(word);
+        empty = false;
+    }
+    line(text, &out);
+}
+
+fn line(text: &mut String, words: &str) {
+    text.push_str(words);
+    text.push('\n');
+}
