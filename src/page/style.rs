@@ -100,7 +100,7 @@ pub struct Style {
 }
 
 /// Share of the em height that an average character of running text is wide in the built-in typeface.
-const CHARACTER: f64 = 0.49;
+const CHARACTER: f64 = 0.425;
 /// Characters in a full line of running text.
 const LINE: f64 = 66.0;
 
@@ -111,7 +111,7 @@ impl Style {
         let (width, height) = (paper.width.mm(), paper.height.mm());
         let side_margin = (width * 0.085).clamp(10.0, 18.0);
         let (left, right) = (side_margin, width - side_margin);
-        let sizes = if large { [18.0, 18.0, 18.0] } else { [10.5, 10.0, 9.0] };
+        let sizes = if large { [18.0, 18.0, 18.0] } else { [11.0, 10.0, 9.0] };
         let [text, table, small] = sizes.map(pt);
         let measure = text * CHARACTER * LINE;
         // Side heads need room for themselves beside a column of at least 50 characters.

@@ -131,7 +131,9 @@ impl Flow<'_> {
         let style = self.style;
         let pitch = style.tick * 1.35;
         let line = (style.table * style.leading).max(pitch);
-        let across = self.ticks_across(rail.width);
+        // Rows of boxes as even as they can be.
+        let rows = count.div_ceil(self.ticks_across(rail.width));
+        let across = count.div_ceil(rows.max(1)).max(1);
         let mut items = Vec::new();
         for i in 0..count {
             let (column, row) = (i % across, i / across);
@@ -188,7 +190,7 @@ impl Flow<'_> {
         let mut natural: f64 = if table.head { natural_width(&head, size).min(least * 1.6) } else { 0.0 };
         for cell in table.rows.iter().filter_map(|row| row.get(index)) {
             let extra = self.swatch_room(cell);
-            let ticks = self.style.tick * 1.35 * f64::from(cell.ticks.min(5));
+            let ticks = self.style.tick * 1.35 * f64::from(cell.ticks.min(4));
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             least =
                 least.max(least_width(&cell.runs, size) + extra).max(picture).max(ticks.min(self.style.tick * 1.35));
