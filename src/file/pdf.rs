@@ -33,7 +33,7 @@ pub fn write(document: &Document) -> Result<Vec<u8>, Diagnostic> {
         return Err(Diagnostic::error("no-pages", "there are no pages to write"));
     }
     let mut pdf = Pdf::new_with(settings()?);
-    let mut well = InkWell::new()?;
+    let mut well = InkWell::new(document)?;
     let mut leaves: Vec<Vec<Identifier>> = vec![Vec::new(); document.elements.len()];
     for page in &document.pages {
         write_page(&mut pdf, document, page, &mut well, &mut leaves)?;
@@ -166,12 +166,10 @@ fn branch(document: &Document, rest: &mut &[Bookmark], level: u8) -> Option<Outl
 }
 
 fn refused(error: KrillaError) -> Diagnostic {
-    let reason = match &error {
-        KrillaError::Validation(reasons) => {
-            let reasons: Vec<String> = reasons.iter().map(|(reason, _)| format!("{reason:?}")).collect();
-            reasons.join("; ")
-        }
-        other => other.to_string(),
+    let reason = if let KrillaError::Validation(reasons) = &error {
+        reasons.iter().map(|(reason, _)| format!("{reason:?}")).collect::<Vec<_>>().join("; ")
+    } else {
+        error.to_string()
     };
     Diagnostic::error("pdf", format!("the PDF can't be written: {reason}"))
 }

@@ -13,7 +13,7 @@ const WIDTH: usize = 78;
 /// Writes the whole pattern as plain text of at most 78 characters a line. Pictures are told in words.
 pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
     let words = Words::of(plan.design.language);
-    let story = Story { plan, pictures, options, words: &words };
+    let story = Story::new(plan, pictures, options, &words);
     let mut text = String::new();
     let title = plan.design.title.value.trim();
     paragraph(&mut text, &title.to_uppercase(), "", "");

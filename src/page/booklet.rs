@@ -23,7 +23,7 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
     }
     let words = Words::of(design.language);
     let style = Style::new(&options.paper, options.print, options.large);
-    let story = Story { plan, pictures, options, words: &words };
+    let story = Story::new(plan, pictures, options, &words);
     let mut document = Document::new(title_of(design), design.language);
     document.author = design.designer.clone();
     let sections = story.sections();

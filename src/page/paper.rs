@@ -139,11 +139,10 @@ fn iso_size(series: char, number: u32) -> Paper {
 }
 
 fn custom(plain: &str) -> Option<Paper> {
-    let units: [(&str, fn(f64) -> Mm); 4] =
-        [("mm", Mm::new), ("cm", Mm::from_cm), ("in", Mm::from_inches), ("", Mm::new)];
+    let units = [("mm", Mm::new(1.0)), ("cm", Mm::from_cm(1.0)), ("in", Mm::from_inches(1.0)), ("", Mm::new(1.0))];
     let (rest, unit) = units.into_iter().find_map(|(name, unit)| plain.strip_suffix(name).map(|rest| (rest, unit)))?;
     let (width, height) = rest.split_once('x')?;
-    let length = |text: &str| text.parse::<f64>().ok().filter(|v| v.is_finite() && *v > 0.0).map(unit);
+    let length = |text: &str| text.parse::<f64>().ok().filter(|v| v.is_finite() && *v > 0.0).map(|v| unit * v);
     let (width, height) = (length(width)?, length(height)?);
     Some(Paper { name: format!("{} × {} mm", width.mm().round(), height.mm().round()), width, height })
 }

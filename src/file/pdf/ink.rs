@@ -1,6 +1,7 @@
 //! Drawing items onto a PDF surface: symbols are written once and placed many times.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use krilla::color::rgb;
 use krilla::geom::{Path, PathBuilder, Point as PdfPoint, Transform};
@@ -12,7 +13,7 @@ use kurbo::{Affine, BezPath, PathEl, Point, Rect, Shape};
 
 use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, Stroke, Symbol, TextItem};
 use crate::font::Face;
-use crate::page::{Content, Piece};
+use crate::page::{Content, Document, Piece};
 use crate::report::Diagnostic;
 use crate::units::{Angle, tidy};
 
@@ -20,15 +21,17 @@ use crate::units::{Angle, tidy};
 pub(super) struct InkWell {
     fonts: [Font; 3],
     symbols: BTreeMap<String, Vec<(Symbol, Graphic)>>,
+    /// Drawings that several pieces show whole: written once, by their address.
+    shared: Vec<(Arc<Drawing>, Option<Graphic>)>,
 }
 
 impl InkWell {
-    pub(super) fn new() -> Result<Self, Diagnostic> {
+    pub(super) fn new(document: &Document) -> Result<Self, Diagnostic> {
         let font = |face: Face| {
             Font::new(face.data().into(), 0).ok_or_else(|| Diagnostic::error("font", "a built-in font can't be read"))
         };
         let fonts = [font(Face::Regular)?, font(Face::Bold)?, font(Face::Italic)?];
-        Ok(Self { fonts, symbols: BTreeMap::new() })
+        Ok(Self { fonts, symbols: BTreeMap::new(), shared: shared(document) })
     }
 
     /// Draws a piece; the surface counts in millimetres.
@@ -44,17 +47,38 @@ impl InkWell {
         match &piece.content {
             Content::Items(items) => self.items(surface, items, None, None),
             Content::Drawing(drawing) => {
+                if let Some(index) = self.shared.iter().position(|(other, _)| Arc::ptr_eq(other, drawing)) {
+                    let graphic = self.whole(surface, index);
+                    surface.draw_graphic(graphic);
+                    return self.leave(surface, placed, clip.is_some());
+                }
                 // Far from the clip nothing is written, so that a tile holds only what it shows.
                 let shown = piece.clip.map(|area| piece.place.inverse().transform_rect_bbox(area));
                 self.items(surface, &drawing.items, Some(drawing), shown);
             }
         }
-        if placed {
+        self.leave(surface, placed, clip.is_some());
+    }
+
+    fn leave(&self, surface: &mut Surface<'_>, placed: bool, clipped: bool) {
+        for _ in 0..u8::from(placed) + u8::from(clipped) {
             surface.pop();
         }
-        if clip.is_some() {
-            surface.pop();
+    }
+
+    /// A drawing that is shown several times.
+    fn whole(&mut self, surface: &mut Surface<'_>, index: usize) -> Graphic {
+        let (drawing, graphic) = self.shared[index].clone();
+        if let Some(graphic) = graphic {
+            return graphic;
         }
+        let mut builder = surface.stream_builder();
+        let mut inner = builder.surface();
+        self.items(&mut inner, &drawing.items, Some(&drawing), None);
+        inner.finish();
+        let graphic = Graphic::new(builder.finish(), false);
+        self.shared[index].1 = Some(graphic.clone());
+        graphic
     }
 
     fn items(&mut self, surface: &mut Surface<'_>, items: &[Item], drawing: Option<&Drawing>, shown: Option<Rect>) {
@@ -135,6 +159,19 @@ impl InkWell {
             surface.pop();
         }
     }
+}
+
+/// The drawings that more than one piece shows unclipped.
+fn shared(document: &Document) -> Vec<(Arc<Drawing>, Option<Graphic>)> {
+    let mut seen: Vec<(Arc<Drawing>, u32)> = Vec::new();
+    for piece in document.pages.iter().flat_map(|page| &page.pieces).filter(|piece| piece.clip.is_none()) {
+        let Content::Drawing(drawing) = &piece.content else { continue };
+        match seen.iter_mut().find(|(other, _)| Arc::ptr_eq(other, drawing)) {
+            Some((_, count)) => *count += 1,
+            None => seen.push((drawing.clone(), 1)),
+        }
+    }
+    seen.into_iter().filter(|(_, count)| *count > 1).map(|(drawing, _)| (drawing, None)).collect()
 }
 
 fn pdf_glyph(glyph: crate::font::Glyph) -> KrillaGlyph {

@@ -6,12 +6,11 @@ mod rounds;
 mod sizes;
 mod working;
 
-pub use rounds::round_tables;
-
 use std::sync::Arc;
 
 use crate::design::Terms;
 use crate::drawing::Drawing;
+use crate::geometry::RowTable;
 use crate::notation::write::Writer;
 use crate::plan::Plan;
 use crate::stitch::{Build, Stitch};
@@ -20,7 +19,6 @@ use crate::words::{Arg, Words};
 use super::{Block, Figure, Options, Pictures, Section};
 
 /// What the sections are made from.
-#[derive(Clone, Copy)]
 pub struct Story<'a> {
     /// The plan.
     pub plan: &'a Plan,
@@ -30,9 +28,18 @@ pub struct Story<'a> {
     pub options: &'a Options,
     /// The words of its language.
     pub words: &'a Words,
+    /// The written rounds: one table for all sizes, or one a size.
+    tables: Vec<RowTable>,
 }
 
 impl<'a> Story<'a> {
+    /// Gathers what the sections are made from and writes the rounds.
+    pub fn new(plan: &'a Plan, pictures: &'a Pictures, options: &'a Options, words: &'a Words) -> Self {
+        let writer = Writer { words, terms: plan.design.terms };
+        let tables = rounds::round_tables(plan, pictures, options, &writer);
+        Self { plan, pictures, options, words, tables }
+    }
+
     /// The sections in reading order; those with nothing to say are left out.
     pub fn sections(&self) -> Vec<Section> {
         let sections = [

@@ -14,7 +14,7 @@ const MOST_IN_BRACKETS: usize = 5;
 const SPLIT: f64 = 0.12;
 
 /// The row tables of a plan: one for all sizes, or one a size.
-pub fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options, writer: &Writer<'_>) -> Vec<RowTable> {
+pub(super) fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options, writer: &Writer<'_>) -> Vec<RowTable> {
     let one = |(i, size)| RowTable::of_size(plan, size, pictures.shapes.get(i), writer);
     let each = || plan.sizes.iter().enumerate().map(one).collect::<Vec<_>>();
     if plan.sizes.len() < 2 {
@@ -33,13 +33,13 @@ pub fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options, writer:
 
 impl Story<'_> {
     pub(super) fn rounds(&self) -> Section {
-        let tables = round_tables(self.plan, self.pictures, self.options, &self.writer());
+        let tables = &self.tables;
         let mut blocks = Vec::new();
         if tables.iter().flat_map(|table| &table.parts).flat_map(|part| &part.rows).any(|row| row.reached.is_some()) {
             let unit = unit(self.plan.design.units);
             blocks.push(Block::text(self.words.with("page-measured", &[("unit", Arg::Text(unit))])));
         }
-        for table in &tables {
+        for table in tables {
             for part in &table.parts {
                 blocks.push(Block::Heading(self.part_title(part, table.size.as_deref())));
                 blocks.extend(part.every.as_ref().map(|every| Block::text(self.every_round(every))));
@@ -51,8 +51,7 @@ impl Story<'_> {
 
     /// True where the rounds of all sizes stand side by side.
     pub(super) fn in_brackets(&self) -> bool {
-        let tables = round_tables(self.plan, self.pictures, self.options, &self.writer());
-        tables.first().is_some_and(|table| table.size.is_none())
+        self.tables.first().is_some_and(|table| table.size.is_none())
     }
 
     fn part_title(&self, part: &PartRows, size: Option<&str>) -> String {
