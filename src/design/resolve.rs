@@ -98,9 +98,22 @@ pub(super) fn printed(text: &Text, report: &mut Report) -> String {
     if let Some(missing) = Face::Regular.missing(&text.text) {
         let message = format!("the typeface of the pages has no character `{missing}`");
         let help = "write it another way; what is printed would have a gap there";
-        report.add(Diagnostic::warning("missing-character", message).at(text.place).help(help));
+        report.add(Diagnostic::warning("missing-character", message).at(place_in(text, missing)).help(help));
     }
     text.text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
+}
+
+/// The place of a character of a text; of the whole text where quotes stand around it.
+fn place_in(text: &Text, character: char) -> Place {
+    match text.text.find(character) {
+        Some(at) if text.text.len() == text.place.length => Place {
+            column: text.place.column + text.text[..at].chars().count(),
+            offset: text.place.offset + at,
+            length: character.len_utf8(),
+            ..text.place
+        },
+        Some(_) | None => text.place,
+    }
 }
 
 fn said(text: &Text, report: &mut Report) -> Said<String> {

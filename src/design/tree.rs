@@ -202,6 +202,11 @@ fn complaint(text: &str, error: &serde_saphyr::Error) -> Diagnostic {
         Place::in_text(text, offset, text[floor(text, offset)..].chars().next().map_or(0, char::len_utf8))
     });
     let line = place.and_then(|place| text.lines().nth(place.line.saturating_sub(1))).unwrap_or_default();
+    if let Some(colour) = place.and_then(|place| bare_colour(text, place.offset)) {
+        let message = "a colour without quotation marks: the # makes a remark of the rest of its line";
+        let help = "put the value in quotes, such as \"#2f6f8f\"";
+        return Diagnostic::error("not-yaml", message).at(colour).help(help);
+    }
     let message = if said.contains("budget") || said.contains("depth") || said.contains("nesting") {
         "the file is nested too deeply or has too many values to be a design".to_owned()
     } else {
@@ -234,6 +239,23 @@ fn cure(said: &str, line: &str) -> &'static str {
     } else {
         "look at the indentation and the colons here; `roundelay new` writes a file to compare with"
     }
+}
+
+/// A hexadecimal colour without quotes inside braces, which swallows the closing brace and lets the parser complain of
+/// something further down.
+fn bare_colour(text: &str, before: usize) -> Option<Place> {
+    let mut start = 0;
+    for line in text.split_inclusive('\n').take_while(|line| {
+        start += line.len();
+        start - line.len() <= before
+    }) {
+        let Some(at) = line.find(": #").map(|at| at + 2) else { continue };
+        let figures = line[at + 1..].bytes().take_while(u8::is_ascii_hexdigit).count();
+        if (figures == 3 || figures == 6) && line[..at].contains('{') {
+            return Some(Place::in_text(text, start - line.len() + at, figures + 1));
+        }
+    }
+    None
 }
 
 /// The parser complains of a tab where the value before it began; this is the tab itself.
@@ -313,6 +335,7 @@ mod tests {
             ("w:\n  - Rnd 3: *sc in next st\n", 2, "written: |"),
             ("w:\n  - [sc, inc] 6 times\n", 2, "written: |"),
             ("a: \"open\n", 1, "quot"),
+            ("y: {c: {t: #2f6f8f}}\nz: {a: 1}\n", 1, "in quotes"),
         ] {
             let mut report = Report::new();
             assert_eq!(parse(text, &mut report), None, "{text}");

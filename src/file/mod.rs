@@ -3,8 +3,12 @@
 //! Takes pages, drawings and plans. Gives bytes that depend on nothing but their input: no clock, no locale, no system
 //! font, no chance. One module, `save`, writes to disk: beside the old file first, then in its place.
 
+pub mod csv;
+pub mod json;
+pub mod listing;
 pub mod pdf;
 pub mod png;
+pub mod save;
 pub mod svg;
 pub mod text;
 

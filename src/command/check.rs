@@ -1,0 +1,63 @@
+//! `check`: read, solve or recount, report.
+
+use std::path::{Path, PathBuf};
+
+use roundelay::report::{Diagnostic, Report};
+
+use super::input::{self, Solved, Source};
+use super::output::data;
+use super::{CheckFormat, Outcome, show};
+
+/// Checks every file, and ends as the worst of them does.
+pub(super) fn run(files: &[PathBuf], format: CheckFormat) -> Outcome {
+    let checked: Vec<(Source, Option<Solved>, Outcome)> = files.iter().map(|file| check(file)).collect();
+    let worst = checked.iter().map(|(.., outcome)| *outcome).max().unwrap_or(Outcome::Done);
+    let printed = match format {
+        CheckFormat::Text => {
+            let mut text = String::new();
+            for (source, solved, _) in &checked {
+                show::complaints(source);
+                if let Some(solved) = solved {
+                    text += &summary(&source.name, solved);
+                }
+            }
+            data(&text)
+        }
+        CheckFormat::Json => {
+            let all: Vec<_> = checked.iter().flat_map(|(source, ..)| show::json(source)).collect();
+            data(&(serde_json::to_string_pretty(&all).unwrap_or_default() + "\n"))
+        }
+    };
+    worst.max(printed)
+}
+
+fn check(file: &Path) -> (Source, Option<Solved>, Outcome) {
+    match input::bytes(file) {
+        Ok((name, bytes)) => {
+            let (source, solved) = input::solve(name, &bytes);
+            let outcome = if source.report.has_errors() { Outcome::DesignErrors } else { Outcome::Done };
+            (source, solved, outcome)
+        }
+        Err(error) => {
+            let mut report = Report::new();
+            let help = "give the path of a design file, or `-` for standard input";
+            report.add(Diagnostic::error("cannot-read", format!("the file can't be read: {error}")).help(help));
+            let source = Source { name: file.display().to_string(), text: String::new(), report };
+            (source, None, Outcome::CouldNotRun)
+        }
+    }
+}
+
+/// `hat.yaml: 3 sizes, 48 to 52 rounds, 5210 to 6120 stitches`.
+fn summary(name: &str, solved: &Solved) -> String {
+    let sizes = &solved.plan.sizes;
+    let range = |values: Vec<u64>| match (values.iter().min(), values.iter().max()) {
+        (Some(least), Some(most)) if least < most => format!("{least} to {most}"),
+        (Some(least), _) => least.to_string(),
+        (None, _) => "0".to_owned(),
+    };
+    let rounds = range(sizes.iter().map(|size| size.rounds.len() as u64).collect());
+    let stitches = range(sizes.iter().map(|size| size.stitches()).collect());
+    let count = if sizes.len() == 1 { "1 size".to_owned() } else { format!("{} sizes", sizes.len()) };
+    format!("{name}: {count}, {rounds} rounds, {stitches} stitches\n")
+}

@@ -1,0 +1,92 @@
+//! Reading design files as far as a job needs them.
+
+use std::fs::File;
+use std::io::{self, Read};
+use std::path::Path;
+
+use roundelay::design::{self, Design, MOST_BYTES};
+use roundelay::geometry::{self, SideShape};
+use roundelay::plan::{self, Plan};
+use roundelay::report::{Diagnostic, Report};
+
+/// A file as read, with its complaints.
+pub(super) struct Source {
+    /// Its name in complaints.
+    pub(super) name: String,
+    /// Its text, as the places of complaints count it; empty where it is no text.
+    pub(super) text: String,
+    /// The complaints.
+    pub(super) report: Report,
+}
+
+/// A design solved, with the predicted shape of every size.
+pub(super) struct Solved {
+    pub(super) plan: Plan,
+    pub(super) shapes: Vec<SideShape>,
+}
+
+/// Reads a file, or standard input for `-`, up to a byte more than a design may have.
+pub(super) fn bytes(path: &Path) -> io::Result<(String, Vec<u8>)> {
+    let mut bytes = Vec::new();
+    let most = MOST_BYTES as u64 + 1;
+    if path == Path::new("-") {
+        io::stdin().lock().take(most).read_to_end(&mut bytes)?;
+        return Ok(("standard input".to_owned(), bytes));
+    }
+    File::open(path)?.take(most).read_to_end(&mut bytes)?;
+    Ok((path.display().to_string(), bytes))
+}
+
+/// Reads and resolves a design.
+pub(super) fn design(name: String, bytes: &[u8]) -> (Source, Option<Design>) {
+    let mut report = Report::new();
+    let text = design::text_of(bytes, &mut report).map(str::to_owned);
+    let design = text.as_deref().and_then(|text| design::read(text, &mut report));
+    (Source { name, text: text.unwrap_or_default(), report }, design)
+}
+
+/// Reads, resolves and solves a design, and predicts the shape of every size.
+pub(super) fn solve(name: String, bytes: &[u8]) -> (Source, Option<Solved>) {
+    let (mut source, design) = design(name, bytes);
+    let plan = design.and_then(|design| plan::solve(&design, &mut source.report));
+    // Half a plan is of no use: errors found on the way stop the job.
+    let plan = plan.filter(|_| !source.report.has_errors());
+    let solved = plan.map(|plan| {
+        let shapes: Vec<SideShape> = plan.sizes.iter().map(|size| geometry::predict(&plan, size)).collect();
+        findings(&plan, &shapes, &mut source.report);
+        Solved { plan, shapes }
+    });
+    (source, solved)
+}
+
+/// What the predicted shape has to say becomes warnings at the part it is about; sizes that share a sentence share a
+/// warning.
+fn findings(plan: &Plan, shapes: &[SideShape], report: &mut Report) {
+    let mut told: Vec<(&str, usize, Vec<&str>)> = Vec::new();
+    for (size, shape) in plan.sizes.iter().zip(shapes) {
+        for finding in &shape.findings {
+            let part = size.rounds.iter().find(|round| round.number == finding.first).map_or(0, |round| round.part);
+            match told.iter_mut().find(|(sentence, of, _)| (*sentence, *of) == (&finding.sentence, part)) {
+                Some((.., sizes)) => sizes.push(&size.name),
+                None => told.push((&finding.sentence, part, vec![&size.name])),
+            }
+        }
+    }
+    for (sentence, part, sizes) in told {
+        let place = plan.design.parts.get(part).and_then(|part| part.name.place);
+        let of = if sizes.len() == plan.sizes.len() { String::new() } else { format!("size {}: ", sizes.join(", ")) };
+        let message = format!("{of}{}", sentence.trim_end_matches('.'));
+        report.add(Diagnostic::warning("shape", message).at(place));
+    }
+}
+
+/// The size of this name, or a complaint on how to name it.
+pub(super) fn known_size(plan: &Plan, name: Option<&str>) -> Result<(), (String, String)> {
+    let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
+    match name {
+        Some(name) if !names.contains(&name) => {
+            Err((format!("the design has no size `{name}`"), format!("its sizes are {}", names.join(", "))))
+        }
+        Some(_) | None => Ok(()),
+    }
+}

@@ -1,0 +1,111 @@
+//! The five commands.
+
+mod check;
+mod draw;
+mod input;
+mod new;
+mod output;
+mod plan;
+mod publish;
+mod show;
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand, ValueEnum};
+
+/// Designs crochet worked in the round: solves the rounds, predicts the shape, draws and lays out the pattern.
+#[derive(Debug, Parser)]
+#[command(name = "roundelay", version, max_term_width = 100)]
+struct Cli {
+    #[command(subcommand)]
+    job: Job,
+}
+
+#[derive(Debug, Subcommand)]
+enum Job {
+    /// Write a commented starter design; a file that exists is never overwritten
+    New {
+        /// File to write [default: standard output]
+        file: Option<PathBuf>,
+    },
+    /// Read designs, solve or recount them, and report
+    Check {
+        /// Design files; `-` reads standard input
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
+        /// How to report
+        #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
+        format: CheckFormat,
+    },
+    /// Print the rounds of every size
+    Plan {
+        /// Design file; `-` reads standard input
+        file: PathBuf,
+        /// Only this size, by its name
+        #[arg(long)]
+        size: Option<String>,
+        /// How to print
+        #[arg(long, value_enum, default_value_t = PlanFormat::Table)]
+        format: PlanFormat,
+    },
+    /// Draw one picture
+    Draw(draw::Draw),
+    /// Make everything: booklet, pictures, tables, text
+    Publish(publish::Publish),
+}
+
+/// How `check` reports.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum CheckFormat {
+    /// A line for each file on standard output, complaints on standard error
+    Text,
+    /// A list of complaints on standard output
+    Json,
+}
+
+/// How `plan` prints.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum PlanFormat {
+    /// Each size as a table of rounds, with what its parts reach and the yarn
+    Table,
+    /// The written pattern, all sizes side by side
+    Text,
+    /// Everything, for other programs
+    Json,
+    /// One row a round, for spreadsheets
+    Csv,
+}
+
+/// How a job ended.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Outcome {
+    /// Done, perhaps with warnings.
+    Done,
+    /// A design has errors.
+    DesignErrors,
+    /// Could not run.
+    CouldNotRun,
+}
+
+impl From<Outcome> for ExitCode {
+    fn from(outcome: Outcome) -> Self {
+        Self::from(match outcome {
+            Outcome::Done => 0,
+            Outcome::DesignErrors => 1,
+            Outcome::CouldNotRun => 2,
+        })
+    }
+}
+
+/// Runs the job that the arguments ask for. Usage errors leave with status 2 by themselves.
+pub(crate) fn run() -> ExitCode {
+    let outcome = match Cli::parse().job {
+        Job::New { file } => new::run(file.as_deref()),
+        Job::Check { files, format } => check::run(&files, format),
+        Job::Plan { file, size, format } => plan::run(&file, size.as_deref(), format),
+        Job::Draw(wish) => draw::run(&wish),
+        Job::Publish(wish) => publish::run(&wish),
+    };
+    outcome.into()
+}

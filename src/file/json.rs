@@ -1,0 +1,173 @@
+//! A plan as JSON, for other programs.
+//!
+//! One object on one line. Fields may be added in later versions; those of the documentation stay. Lengths are
+//! millimetres with three decimals.
+
+use serde::Serialize;
+
+use crate::design::{Terms, abbreviation};
+use crate::geometry::SideShape;
+use crate::notation::write::instruction;
+use crate::plan::{PartPlan, Plan, Round, SizePlan, YarnUse};
+use crate::stitch::Loops;
+use crate::units::{Mm, tidy};
+use crate::words::Words;
+
+#[derive(Serialize)]
+struct PlanJson<'a> {
+    title: &'a str,
+    terms: &'static str,
+    language: &'static str,
+    sizes: Vec<SizeJson<'a>>,
+}
+
+#[derive(Serialize)]
+struct SizeJson<'a> {
+    name: &'a str,
+    /// Nothing for what isn't worn.
+    head_mm: Option<f64>,
+    source: &'a str,
+    finished_circumference_mm: f64,
+    rounds: Vec<RoundJson<'a>>,
+    parts: Vec<PartJson<'a>>,
+    yarn: Vec<YarnJson<'a>>,
+    warnings: &'a [String],
+}
+
+#[derive(Serialize)]
+struct RoundJson<'a> {
+    round: u32,
+    part: &'a str,
+    stitch: &'static str,
+    r#loop: &'static str,
+    stitches_in: u32,
+    stitches_out: u32,
+    instruction: String,
+    worked: Vec<[u32; 2]>,
+    colour: Option<&'a str>,
+    circumference_mm: f64,
+    radius_mm: f64,
+    height_mm: f64,
+    hoop_strain: f64,
+}
+
+#[derive(Serialize)]
+struct PartJson<'a> {
+    name: &'a str,
+    rounds: [u32; 2],
+    target_mm: f64,
+    reached_mm: f64,
+    deviation_percent: f64,
+    length_mm: f64,
+    growth_needed: f64,
+    growth_used: f64,
+    worst_mm: f64,
+    reasons: &'a [String],
+}
+
+#[derive(Serialize)]
+struct YarnJson<'a> {
+    colour: Option<&'a str>,
+    metres: f64,
+    grams: f64,
+    balls: Option<u32>,
+    estimated: bool,
+}
+
+/// The JSON text of a plan, with the predicted shape of each size in `shapes`, in the order of its sizes. `only` picks
+/// one size by its name; a name that there is not gives no sizes.
+pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
+    let words = Words::of(plan.design.language);
+    let sizes = plan.sizes.iter().zip(shapes).enumerate();
+    let wanted = sizes.filter(|(_, (size, _))| only.is_none_or(|only| only == size.name));
+    let json = PlanJson {
+        title: &plan.design.title.value,
+        terms: match plan.design.terms {
+            Terms::Us => "US",
+            Terms::Uk => "UK",
+        },
+        language: plan.design.language.tag(),
+        sizes: wanted.map(|(index, (one, shape))| size(plan, index, one, shape, &words)).collect(),
+    };
+    // Serializing plain structs of numbers and texts has nothing that can fail.
+    serde_json::to_string(&json).unwrap_or_default() + "\n"
+}
+
+fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape, words: &Words) -> SizeJson<'a> {
+    let source = plan.design.sizes.get(index).map_or("", |size| &size.source);
+    let rounds = size.rounds.iter().zip(&shape.rounds).map(|(one, at)| {
+        let (radius, height, strain) = (mm(at.radius), mm(at.height), tidy(at.hoop_strain, 4));
+        RoundJson { radius_mm: radius, height_mm: height, hoop_strain: strain, ..round(plan, size, one, words) }
+    });
+    SizeJson {
+        name: &size.name,
+        head_mm: size.head.map(mm),
+        source,
+        finished_circumference_mm: mm(size.finished),
+        rounds: rounds.collect(),
+        parts: size.parts.iter().map(part).collect(),
+        yarn: size.yarn.iter().map(|one| yarn(plan, one)).collect(),
+        warnings: &size.warnings,
+    }
+}
+
+/// A round without its predicted shape.
+fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, words: &Words) -> RoundJson<'a> {
+    RoundJson {
+        round: round.number,
+        part: &size.part_of(round).name,
+        stitch: abbreviation(round.stitch, plan.design.terms),
+        r#loop: loop_word(round.loops()),
+        stitches_in: round.before,
+        stitches_out: round.after,
+        instruction: instruction(round, size.foundation, words, plan.design.terms),
+        worked: round.ops.iter().map(|op| [op.consumed, op.count()]).collect(),
+        colour: colour(plan, round.colour),
+        circumference_mm: mm(plan.gauge(round.stitch).circumference(round.after)),
+        radius_mm: 0.0,
+        height_mm: 0.0,
+        hoop_strain: 0.0,
+    }
+}
+
+fn part(part: &PartPlan) -> PartJson<'_> {
+    PartJson {
+        name: &part.name,
+        rounds: [part.first, part.last],
+        target_mm: mm(part.target),
+        reached_mm: mm(part.reached),
+        deviation_percent: tidy(part.deviation_percent(), 3),
+        length_mm: mm(part.length),
+        growth_needed: tidy(part.growth_needed, 3),
+        growth_used: tidy(part.growth_used, 3),
+        worst_mm: mm(part.worst),
+        reasons: &part.reasons,
+    }
+}
+
+fn yarn<'a>(plan: &'a Plan, used: &YarnUse) -> YarnJson<'a> {
+    YarnJson {
+        colour: colour(plan, used.colour),
+        metres: tidy(used.metres, 1),
+        grams: tidy(used.grams, 1),
+        balls: used.balls,
+        estimated: used.estimated,
+    }
+}
+
+fn colour(plan: &Plan, index: Option<usize>) -> Option<&str> {
+    index.and_then(|index| plan.design.yarn.colours.get(index)).map(|colour| colour.name.as_str())
+}
+
+fn mm(length: Mm) -> f64 {
+    tidy(length.mm(), 3)
+}
+
+/// The loops of a round in one word: `both`, `back` or `front`.
+pub(super) fn loop_word(loops: Loops) -> &'static str {
+    match loops {
+        Loops::Both => "both",
+        Loops::Back => "back",
+        Loops::Front => "front",
+    }
+}

@@ -1,0 +1,152 @@
+//! A plan listed for the terminal: the written rounds, and a table with what its parts reach.
+
+use std::fmt::Write;
+
+use crate::design::{Terms, abbreviation};
+use crate::geometry::SideShape;
+use crate::notation::write::Writer;
+use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
+use crate::units::{Mm, tidy};
+use crate::words::Words;
+
+/// The written rounds of a plan, all sizes side by side in bracket form, or of one size. Lines end in a line feed.
+pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
+    let words = Words::of(plan.design.language);
+    let writer = Writer { words: &words, terms: plan.design.terms };
+    let mut text = plan.design.title.value.clone() + "\n";
+    let sizes: Vec<&SizePlan> = wanted(plan, only);
+    let names: Vec<String> = sizes.iter().map(|size| format!("{} ({} cm)", size.name, cm(size.finished))).collect();
+    push(&mut text, &names.join(", "));
+    let lines: Vec<(usize, String)> = match (only, &sizes[..]) {
+        (Some(_), [size]) => {
+            writer.rounds(size).into_iter().map(|line| (line.part, format!("{}: {}", line.label, line.text))).collect()
+        }
+        _ => writer.sizes(plan).into_iter().map(|line| (line.part, format!("{}: {}", line.label, line.text))).collect(),
+    };
+    let mut part = usize::MAX;
+    for (of, line) in lines {
+        if of != part {
+            part = of;
+            let name = plan.design.parts.get(part).map_or("", |part| &part.name.value);
+            push(&mut text, &format!("\n{name}"));
+        }
+        push(&mut text, &line);
+    }
+    text
+}
+
+/// Every size as a table of rounds, its parts with what was wanted and what was reached, and its yarn; or one size.
+pub fn table(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
+    let terms = match plan.design.terms {
+        Terms::Us => "US terms",
+        Terms::Uk => "UK terms",
+    };
+    let mut text = format!("{} ({terms})\n", plan.design.title.value);
+    for (size, shape) in plan.sizes.iter().zip(shapes).filter(|(size, _)| only.is_none_or(|only| only == size.name)) {
+        let head = size.head.map_or(String::new(), |head| format!(", head {} cm", cm(head)));
+        push(&mut text, &format!("\nSize {}: {} cm round{head}", size.name, cm(size.finished)));
+        push(&mut text, "");
+        rounds(plan, size, &mut text);
+        push(&mut text, "");
+        for part in &size.parts {
+            part_lines(part, size, shape, &mut text);
+        }
+        for used in &size.yarn {
+            push(&mut text, &yarn_line(plan, used));
+        }
+    }
+    text
+}
+
+fn wanted<'a>(plan: &'a Plan, only: Option<&str>) -> Vec<&'a SizePlan> {
+    plan.sizes.iter().filter(|size| only.is_none_or(|only| only == size.name)).collect()
+}
+
+fn push(text: &mut String, line: &str) {
+    // Writing to a string can't fail.
+    let _ = writeln!(text, "{line}");
+}
+
+fn cm(length: Mm) -> f64 {
+    tidy(length.cm(), 1)
+}
+
+fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
+    let words = Words::of(plan.design.language);
+    let writer = Writer { words: &words, terms: plan.design.terms };
+    let mut rows = vec![["round", "part", "stitch", "colour", "count", "instruction"].map(str::to_owned)];
+    for line in writer.rounds(size) {
+        let numbers =
+            if line.first == line.last { line.first.to_string() } else { format!("{}–{}", line.first, line.last) };
+        let stitch =
+            size.rounds.get(line.first as usize - 1).map_or("", |round| abbreviation(round.stitch, plan.design.terms));
+        let colour = line.colour.and_then(|index| plan.design.yarn.colours.get(index));
+        rows.push([
+            numbers,
+            size.parts.get(line.part).map_or_else(String::new, |part| part.name.clone()),
+            stitch.to_owned(),
+            colour.map_or_else(String::new, |colour| colour.name.clone()),
+            line.count.to_string(),
+            line.text,
+        ]);
+    }
+    columns(&rows, text);
+}
+
+/// Rows in columns as wide as their widest cell; the first and the fifth hold numbers and stand right.
+fn columns(rows: &[[String; 6]], text: &mut String) {
+    let width = |at: usize| rows.iter().map(|row| row[at].chars().count()).max().unwrap_or(0);
+    let widths: Vec<usize> = (0..6).map(width).collect();
+    for row in rows {
+        let cells = row.iter().zip(&widths).enumerate().filter(|(_, (_, width))| **width > 0);
+        let cells = cells.map(|(at, (cell, &width))| match at {
+            0 | 4 => format!("{cell:>width$}"),
+            _ => format!("{cell:<width$}"),
+        });
+        push(text, cells.collect::<Vec<_>>().join("  ").trim_end());
+    }
+}
+
+fn part_lines(part: &PartPlan, size: &SizePlan, shape: &SideShape, text: &mut String) {
+    let within =
+        size.rounds.iter().zip(&shape.rounds).filter(|(round, _)| (part.first..=part.last).contains(&round.number));
+    let strains = within.map(|(round, at)| (round.number, at.hoop_strain));
+    let strained = strains.max_by(|a, b| a.1.abs().total_cmp(&b.1.abs()));
+    push(
+        text,
+        &format!(
+            "{}: rounds {} to {}, {} cm long, ends {} cm round ({} cm wanted, {:+.1} mm, {:+.1} %)",
+            part.name,
+            part.first,
+            part.last,
+            cm(part.length),
+            cm(part.reached),
+            cm(part.target),
+            tidy((part.reached - part.target).mm(), 1),
+            tidy(part.deviation_percent(), 1)
+        ),
+    );
+    let growth = (part.growth_needed, part.growth_used);
+    if growth.0.abs() > 0.005 || growth.1.abs() > 0.005 {
+        push(text, &format!("  grows by {:.2} stitches a round where {:.2} are needed", growth.1, growth.0));
+    }
+    if let Some((round, strain)) = strained.filter(|(_, strain)| strain.abs() >= 0.005) {
+        let word = if strain < 0.0 { "squeezed" } else { "stretched" };
+        push(text, &format!("  round {round} is the most strained: {word} by {:.1} %", strain.abs() * 100.0));
+    }
+    for reason in &part.reasons {
+        push(text, &format!("  {reason}"));
+    }
+}
+
+fn yarn_line(plan: &Plan, used: &YarnUse) -> String {
+    let colour = used.colour.and_then(|index| plan.design.yarn.colours.get(index));
+    let name = colour.map_or("yarn", |colour| &colour.name);
+    let balls = match used.balls {
+        Some(1) => ", 1 ball".to_owned(),
+        Some(balls) => format!(", {balls} balls"),
+        None => String::new(),
+    };
+    let estimated = if used.estimated { ", estimated: no swatch was weighed" } else { "" };
+    format!("{name}: {:.0} g, {:.0} m{balls}{estimated}", used.grams, used.metres)
+}

@@ -1,0 +1,278 @@
+//! The five commands, as a person or a script meets them: the real binary, its exit status, its two outputs.
+
+#![allow(clippy::unwrap_used)]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+
+use serde_json::Value;
+
+const SUN_HAT: &str = "slipway-sun-hat.yaml";
+const EXAMPLES: [&str; 3] = [SUN_HAT, "ember-beanie.yaml", "millrace-basket.yaml"];
+
+fn example(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("examples").join(name)
+}
+
+fn roundelay(arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_roundelay")).args(arguments).stdin(Stdio::null()).output().unwrap()
+}
+
+/// Runs with `input` on standard input.
+fn fed(arguments: &[&str], input: &[u8]) -> Output {
+    use std::io::Write;
+    let mut child = Command::new(env!("CARGO_BIN_EXE_roundelay"))
+        .args(arguments)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    // A file that is too long is not read to its end: the pipe may break.
+    let _ = child.stdin.take().unwrap().write_all(input);
+    child.wait_with_output().unwrap()
+}
+
+fn status(output: &Output) -> i32 {
+    output.status.code().unwrap()
+}
+
+fn out(output: &Output) -> String {
+    String::from_utf8(output.stdout.clone()).unwrap()
+}
+
+fn err(output: &Output) -> String {
+    String::from_utf8(output.stderr.clone()).unwrap()
+}
+
+fn design_file(folder: &Path, text: &str) -> String {
+    let path = folder.join("design.yaml");
+    fs::write(&path, text).unwrap();
+    path.to_str().unwrap().to_owned()
+}
+
+fn path(name: &str) -> String {
+    example(name).to_str().unwrap().to_owned()
+}
+
+#[test]
+fn new_writes_a_design_that_checks() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("hat.yaml");
+    let file = file.to_str().unwrap();
+    assert_eq!(status(&roundelay(&["new", file])), 0);
+    let checked = roundelay(&["check", file]);
+    assert_eq!(status(&checked), 0, "{}", err(&checked));
+    assert!(out(&checked).contains("3 sizes"));
+}
+
+#[test]
+fn new_without_a_file_prints_what_it_would_write() {
+    let printed = roundelay(&["new"]);
+    assert_eq!(status(&printed), 0);
+    assert_eq!(status(&fed(&["check", "-"], &printed.stdout)), 0);
+}
+
+#[test]
+fn new_never_replaces_a_file() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = design_file(folder.path(), "mine\n");
+    let refused = roundelay(&["new", &file]);
+    assert_eq!(status(&refused), 2);
+    assert!(err(&refused).contains("exists and stays as it is"));
+    assert_eq!(fs::read_to_string(&file).unwrap(), "mine\n");
+}
+
+#[test]
+fn check_passes_every_example() {
+    for name in EXAMPLES {
+        let checked = roundelay(&["check", &path(name)]);
+        assert_eq!(status(&checked), 0, "{name}: {}", err(&checked));
+        assert!(out(&checked).contains("3 sizes"), "{name}");
+    }
+}
+
+#[test]
+fn check_shows_file_line_column_snippet_and_help() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = design_file(folder.path(), &fs::read_to_string(example(SUN_HAT)).unwrap().replace("hook:", "hok:"));
+    let checked = roundelay(&["check", &file]);
+    assert_eq!((status(&checked), out(&checked).as_str()), (1, ""));
+    let told = err(&checked);
+    for words in ["error[unknown-field]", "design.yaml:14:1", "hok: 4.5 mm", "did you mean `hook`", "1 error"] {
+        assert!(told.contains(words), "{words}: {told}");
+    }
+    assert!(!told.contains('\u{1b}'), "no colours where nobody looks: {told}");
+}
+
+#[test]
+fn check_json_has_every_field() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = design_file(folder.path(), "title: x\nparts: [crown]\nsizes: {S: {head: 0}}\nswatch: {}\n");
+    let checked = roundelay(&["check", "--format", "json", &file, &path(SUN_HAT)]);
+    assert_eq!((status(&checked), err(&checked).as_str()), (1, ""));
+    let complaints: Vec<Value> = serde_json::from_slice(&checked.stdout).unwrap();
+    let head = complaints.iter().find(|complaint| complaint["code"] == "out-of-range").unwrap();
+    assert_eq!((&head["line"], &head["column"]), (&Value::from(3), &Value::from(19)));
+    assert_eq!((head["severity"].as_str(), head["file"].as_str()), (Some("error"), Some(file.as_str())));
+    assert!(head["message"].is_string() && head["help"].is_string());
+    assert!(complaints.len() > 4, "many at a time: {complaints:#?}");
+}
+
+#[test]
+fn a_file_that_is_not_there_ends_with_2_and_the_others_are_still_checked() {
+    let checked = roundelay(&["check", "no-such-file.yaml", &path(SUN_HAT)]);
+    assert_eq!(status(&checked), 2);
+    assert!(err(&checked).contains("no-such-file.yaml"));
+    assert!(out(&checked).contains(SUN_HAT));
+    for arguments in [["plan", "no-such-file.yaml"], ["publish", "no-such-file.yaml"]] {
+        assert_eq!(status(&roundelay(&arguments)), 2, "{arguments:?}");
+    }
+}
+
+#[test]
+fn usage_errors_end_with_2_and_help_with_0() {
+    for arguments in
+        [&[][..], &["polish"], &["plan"], &["plan", "x", "--format", "xml"], &["draw", "x", "poem", "-o", "y.svg"]]
+    {
+        assert_eq!(status(&roundelay(arguments)), 2, "{arguments:?}");
+    }
+    for command in ["new", "check", "plan", "draw", "publish"] {
+        let help = roundelay(&[command, "--help"]);
+        assert_eq!(status(&help), 0, "{command}");
+        assert!(out(&help).contains("Usage: roundelay"), "{command}");
+    }
+}
+
+#[test]
+fn what_is_no_design_ends_with_1_and_a_message() {
+    for (input, words) in [
+        (&b""[..], "the file is empty"),
+        (b"\xff\xfe", "not UTF-8"),
+        (b"title: [", "YAML"),
+        (b"just words", "group of fields"),
+        (&vec![b'#'; 2_000_000], "at most 1048576"),
+    ] {
+        for command in ["check", "plan"] {
+            let ended = fed(&[command, "-"], input);
+            assert_eq!(status(&ended), 1, "{words}");
+            assert!(err(&ended).contains(words), "{words}: {}", err(&ended));
+        }
+    }
+}
+
+#[test]
+fn control_characters_of_a_file_don_t_reach_the_terminal() {
+    let ended = fed(&["check", "-"], "title: \"x\"\nhook: \u{9b}31m \u{7f}\n".as_bytes());
+    assert!(!err(&ended).chars().any(|c| c.is_control() && c != '\n'), "{}", err(&ended));
+}
+
+/// The contract of `plan --format json`.
+#[test]
+fn plan_json_is_as_promised_and_its_sums_agree() {
+    for name in EXAMPLES {
+        let planned = roundelay(&["plan", &path(name), "--format", "json"]);
+        assert_eq!(status(&planned), 0, "{}", err(&planned));
+        let plan: Value = serde_json::from_slice(&planned.stdout).unwrap();
+        assert!(plan["title"].is_string() && ["US", "UK"].contains(&plan["terms"].as_str().unwrap()));
+        let sizes = plan["sizes"].as_array().unwrap();
+        assert_eq!(sizes.len(), 3);
+        for size in sizes {
+            json_size(size);
+        }
+    }
+}
+
+fn json_size(size: &Value) {
+    assert!(size["name"].is_string() && size["warnings"].is_array());
+    assert!(size["head_mm"].is_number() || size["head_mm"].is_null());
+    let mut before = 0;
+    let rounds = size["rounds"].as_array().unwrap();
+    for (at, round) in rounds.iter().enumerate() {
+        assert_eq!(round["round"], at + 1);
+        for text in ["part", "stitch", "instruction"] {
+            assert!(round[text].is_string(), "{text}");
+        }
+        for number in ["circumference_mm", "radius_mm", "height_mm", "hoop_strain"] {
+            assert!(round[number].is_number(), "{number}");
+        }
+        assert!(["both", "back", "front"].contains(&round["loop"].as_str().unwrap()));
+        assert!(round["colour"].is_string() || round["colour"].is_null());
+        let worked = round["worked"].as_array().unwrap();
+        let sum = |at: usize| worked.iter().map(|op| op[at].as_u64().unwrap()).sum::<u64>();
+        assert_eq!((Some(sum(0)), Some(sum(1))), (round["stitches_in"].as_u64(), round["stitches_out"].as_u64()));
+        assert_eq!(sum(0), before, "round {} uses up the round before", at + 1);
+        before = sum(1);
+    }
+    let parts = size["parts"].as_array().unwrap();
+    let last = parts.last().and_then(|part| part["rounds"][1].as_u64());
+    assert_eq!(last, Some(rounds.len() as u64));
+    for part in parts {
+        assert!(
+            part["target_mm"].is_number() && part["reached_mm"].is_number() && part["deviation_percent"].is_number()
+        );
+    }
+    for used in size["yarn"].as_array().unwrap() {
+        assert!(used["metres"].as_f64().unwrap() > 0.0 && used["grams"].as_f64().unwrap() > 0.0);
+    }
+}
+
+#[test]
+fn plan_csv_has_a_row_a_round() {
+    let planned = roundelay(&["plan", &path(SUN_HAT), "--format", "csv", "--size", "M"]);
+    let text = out(&planned);
+    let mut rows = csv::Reader::from_reader(text.as_bytes());
+    let headings = rows.headers().unwrap().clone();
+    assert_eq!(headings.iter().take(4).collect::<Vec<_>>(), ["size", "round", "part", "stitch"]);
+    let rows: Vec<csv::StringRecord> = rows.records().collect::<Result<_, _>>().unwrap();
+    for (at, row) in rows.iter().enumerate() {
+        assert_eq!((&row[0], &row[1]), ("M", (at + 1).to_string().as_str()));
+    }
+    assert!(rows.len() > 30);
+}
+
+#[test]
+fn plan_prints_one_size_or_all() {
+    for format in ["table", "text"] {
+        let all = out(&roundelay(&["plan", &path(SUN_HAT), "--format", format]));
+        assert!(all.contains("Slipway sun hat") && all.contains("crown"), "{all}");
+        let one = out(&roundelay(&["plan", &path(SUN_HAT), "--format", format, "--size", "L"]));
+        assert!(one.contains('L') && one.len() < all.len(), "{one}");
+    }
+    let unknown = roundelay(&["plan", &path(SUN_HAT), "--size", "XXL"]);
+    assert_eq!(status(&unknown), 2);
+    assert!(err(&unknown).contains("its sizes are S, M, L"));
+}
+
+#[test]
+fn the_same_design_gives_the_same_plan_from_anywhere() {
+    let folder = tempfile::tempdir().unwrap();
+    let here = roundelay(&["plan", &path(SUN_HAT), "--format", "json"]);
+    let there = Command::new(env!("CARGO_BIN_EXE_roundelay"))
+        .args(["plan", &path(SUN_HAT), "--format", "json"])
+        .current_dir(folder.path())
+        .env("TZ", "Pacific/Auckland")
+        .env("LC_ALL", "de_DE.UTF-8")
+        .output()
+        .unwrap();
+    assert_eq!(here.stdout, there.stdout);
+}
+
+#[test]
+fn a_folder_that_can_t_be_written_ends_with_2() {
+    let folder = tempfile::tempdir().unwrap();
+    // A file where the folder should be can't be written into, whoever runs the test.
+    let taken = design_file(folder.path(), "taken");
+    let published = roundelay(&["publish", &path(SUN_HAT), "-o", &taken]);
+    assert_eq!(status(&published), 2);
+    assert!(err(&published).contains("can't be written"), "{}", err(&published));
+    assert_eq!(fs::read_to_string(&taken).unwrap(), "taken");
+}
+
+#[test]
+fn draw_asks_for_an_ending_it_knows() {
+    let drawn = roundelay(&["draw", &path(SUN_HAT), "chart", "-o", "chart.bmp"]);
+    assert_eq!(status(&drawn), 2);
+    assert!(err(&drawn).contains(".svg, .png and .pdf"));
+}
