@@ -5,10 +5,23 @@
 
 mod shorten;
 
+mod assemble;
+
+mod grammar;
+
+mod lex;
+
 mod lines;
 
-pub use lines::{SizedLine, WrittenLine};
+mod read;
+
+mod vocabulary;
 
 pub mod tree;
 
 pub mod write;
+
+pub use assemble::{Stated, Turning, WrittenRound};
+pub use lex::Source;
+pub use lines::{SizedLine, WrittenLine};
+pub use read::{LONGEST_TEXT, MOST_ROUNDS, read};

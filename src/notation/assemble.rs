@@ -1,0 +1,308 @@
+//! Clauses → a written round.
+
+use super::grammar::{Clause, Counted, Counting};
+use super::tree::{Act, Item, Times};
+use crate::plan::{Foundation, Made, Op, Spot};
+use crate::report::{Diagnostic, Place, Report};
+use crate::stitch::{Loops, Stitch};
+
+/// A round as it was written, nothing expanded yet.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WrittenRound {
+    /// Number of the first round it stands for.
+    pub first: u32,
+    /// Number of the last round it stands for.
+    pub last: u32,
+    /// What it is worked into, where it says so.
+    pub foundation: Option<Foundation>,
+    /// The chain from the hook that the first stitch goes into, for a start from a chain.
+    pub from_hook: Option<u32>,
+    /// The chain it begins with.
+    pub begin: Option<Turning>,
+    /// Loops said for the whole round.
+    pub loops: Loops,
+    /// What to do.
+    pub items: Vec<Item>,
+    /// True where it closes with a join, false where it says not to.
+    pub joined: Option<bool>,
+    /// The count it states.
+    pub stated: Option<Stated>,
+    /// The yarn it names.
+    pub colour: Option<(String, Place)>,
+    /// The round it repeats.
+    pub same_as: Option<(u32, Place)>,
+    /// True where it calls itself a row.
+    pub row: bool,
+    /// Where it starts.
+    pub place: Place,
+    /// False where some of it could not be read; it was complained about.
+    pub whole: bool,
+}
+
+/// The chain that a round begins with.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Turning {
+    /// Chains.
+    pub chains: u32,
+    /// Whether it counts as a stitch, where that is said.
+    pub counts: Option<bool>,
+    /// The stitch it counts as, where that is said.
+    pub stitch: Option<Stitch>,
+    /// Loops of that stitch.
+    pub loops: Loops,
+    /// True where the first item is the whole operation that the chain begins.
+    pub included: bool,
+    /// Where it stands.
+    pub place: Place,
+}
+
+/// The count stated for a round.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Stated {
+    /// Stitches, and chains where `spaces` says so.
+    pub count: u32,
+    /// True where chain spaces are counted among them.
+    pub spaces: bool,
+    /// Where it stands.
+    pub place: Place,
+}
+
+/// Items in the making, with the asterisks seen so far.
+#[derive(Default)]
+struct Collector {
+    items: Vec<Item>,
+    star: Option<usize>,
+    star_end: Option<usize>,
+}
+
+impl Collector {
+    fn star(&mut self) {
+        if self.star.is_some() && self.star_end.is_none() {
+            self.star_end = Some(self.items.len());
+        } else {
+            (self.star, self.star_end) = (Some(self.items.len()), None);
+        }
+    }
+
+    /// Repeats what stands after the asterisk; false where there is none.
+    fn again(&mut self, times: Times, place: Place) -> bool {
+        let Some(star) = self.star.take() else { return false };
+        let end = self.star_end.take().unwrap_or(self.items.len());
+        if end == self.items.len() {
+            let body = self.items.split_off(star.min(end));
+            let start = body.first().map_or(place, |item| item.place);
+            let length = (place.offset + place.length).saturating_sub(start.offset);
+            self.items.push(Item { act: Act::Repeat(body, times), place: Place { length, ..start } });
+        } else {
+            // Other things were done since: what the asterisks enclose comes once more at the end.
+            let body = self.items.get(star..end).unwrap_or_default().to_vec();
+            let times = match times {
+                Times::Exactly(times) => Times::Exactly(times.saturating_sub(1)),
+                Times::Around { .. } => times,
+            };
+            self.items.push(Item { act: Act::Repeat(body, times), place });
+        }
+        true
+    }
+}
+
+/// The items of clauses in brackets; nothing where something else than work stands among them.
+pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
+    let mut collector = Collector::default();
+    for clause in clauses {
+        match clause {
+            Clause::Do(items) => collector.items.extend(items),
+            Clause::Star => collector.star(),
+            Clause::Again(times) => {
+                if !collector.again(times, Place::default()) {
+                    return None;
+                }
+            }
+            Clause::Aside => {}
+            Clause::FromHook(..) | Clause::Ring | Clause::FormRing | Clause::Join(_) | Clause::Loops(_) => return None,
+            Clause::Colour(_) | Clause::Counts(_) | Clause::Count(_) | Clause::As(_) | Clause::Turn => return None,
+        }
+    }
+    (!collector.items.is_empty()).then_some(collector.items)
+}
+
+/// Puts the clauses of one round together.
+pub(crate) struct Builder<'r> {
+    round: WrittenRound,
+    collector: Collector,
+    loops: Loops,
+    report: &'r mut Report,
+}
+
+impl<'r> Builder<'r> {
+    pub(crate) fn new(first: u32, last: u32, place: Place, row: bool, report: &'r mut Report) -> Self {
+        let round = WrittenRound {
+            first,
+            last,
+            foundation: None,
+            from_hook: None,
+            begin: None,
+            loops: Loops::Both,
+            items: Vec::new(),
+            joined: None,
+            stated: None,
+            colour: None,
+            same_as: None,
+            row,
+            place,
+            whole: true,
+        };
+        Self { round, collector: Collector::default(), loops: Loops::Both, report }
+    }
+
+    /// Marks that some of the round could not be read.
+    pub(crate) fn broken(&mut self, complaint: Option<Diagnostic>) {
+        self.round.whole = false;
+        if let Some(complaint) = complaint {
+            self.report.add(complaint);
+        }
+    }
+
+    pub(crate) fn finish(mut self) -> WrittenRound {
+        self.round.items = self.collector.items;
+        self.round
+    }
+
+    fn nothing_yet(&self) -> bool {
+        self.collector.items.is_empty() && self.collector.star.is_none() && self.round.begin.is_none()
+    }
+
+    pub(crate) fn add(&mut self, clause: Clause, place: Place) {
+        match clause {
+            Clause::Do(items) => self.work(items, place),
+            Clause::FromHook(stitch, count, nth) => self.from_hook(stitch, count, nth, place),
+            Clause::Star => self.collector.star(),
+            Clause::Again(times) => {
+                if !self.collector.again(times, place) {
+                    self.broken(Some(
+                        Diagnostic::error("repeat-without-star", "nothing is marked to repeat from: no * stands before")
+                            .at(place)
+                            .help("put * before the first stitch of the repeat"),
+                    ));
+                }
+            }
+            Clause::Ring => self.round.foundation = Some(Foundation::Ring),
+            Clause::FormRing => self.form_ring(place),
+            Clause::Join(joins) => {
+                // A join before anything else brings in the yarn.
+                if !(joins && self.nothing_yet()) {
+                    self.round.joined = Some(joins);
+                }
+            }
+            Clause::Loops(loops) => {
+                self.loops = loops;
+                if self.nothing_yet() {
+                    self.round.loops = loops;
+                }
+            }
+            Clause::Colour(name) => self.round.colour = Some((name, place)),
+            Clause::Counts(counting) => self.counts(counting, place),
+            Clause::Count(list) => self.count(&list, place),
+            Clause::As(number) => self.round.same_as = Some((number, place)),
+            Clause::Turn => self.report.add(
+                Diagnostic::warning("turned-work", "the work is turned here, but the drawings show rounds worked without turning")
+                    .at(place),
+            ),
+            Clause::Aside => {}
+        }
+    }
+
+    fn work(&mut self, items: Vec<Item>, place: Place) {
+        if self.nothing_yet()
+            && let [Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), .. }] = items[..]
+        {
+            let (counts, stitch, loops, included) = (None, None, self.loops, false);
+            self.round.begin = Some(Turning { chains, counts, stitch, loops, included, place });
+            return;
+        }
+        let loops = self.loops;
+        self.collector.items.extend(items.into_iter().map(|item| under(item, loops)));
+    }
+
+    fn from_hook(&mut self, stitch: Stitch, count: u32, nth: u32, place: Place) {
+        let act = Act::Run(Op::plain(stitch), Times::Exactly(count));
+        self.collector.items.push(Item { act, place });
+        self.round.from_hook = Some(nth);
+        if let Some(begin) = self.round.begin.take() {
+            self.round.foundation = Some(Foundation::Chain(begin.chains));
+        }
+    }
+
+    fn form_ring(&mut self, place: Place) {
+        match self.round.begin.take() {
+            Some(begin) => self.round.foundation = Some(Foundation::ChainRing(begin.chains)),
+            None => self.broken(Some(
+                Diagnostic::error("ring-without-chain", "a ring is joined here, but no chain stands before it")
+                    .at(place)
+                    .help("write the chain first: `ch 4, sl st to first ch to form a ring`"),
+            )),
+        }
+    }
+
+    fn counts(&mut self, counting: Counting, place: Place) {
+        let Some(begin) = self.round.begin.as_mut() else {
+            self.report.add(
+                Diagnostic::warning("counts-without-chain", "this tells what a chain counts as, but the round begins without one")
+                    .at(place),
+            );
+            return;
+        };
+        match counting {
+            Counting::No => begin.counts = Some(false),
+            Counting::Yes(stitch, loops, chains) => {
+                (begin.counts, begin.stitch) = (Some(true), stitch);
+                if loops != Loops::Both {
+                    begin.loops = loops;
+                }
+                if chains > 0 {
+                    let act = Act::Run(Op::chains(chains).under(self.loops), Times::Exactly(1));
+                    self.collector.items.push(Item { act, place });
+                }
+            }
+            Counting::Together(number) => match self.collector.items.as_mut_slice() {
+                [Item { act: Act::Run(op, Times::Exactly(times)), .. }]
+                    if op.into == Spot::Stitch && times.checked_add(1) == Some(number) =>
+                {
+                    *op = Op { into: Spot::Together, consumed: number, ..op.clone() };
+                    *times = 1;
+                    (begin.counts, begin.included) = (Some(true), true);
+                }
+                _ => self.report.add(
+                    Diagnostic::error(
+                        "counts-together",
+                        format!("what stands here can't count as {number} together: the chain and {} more stitches would", number - 1),
+                    )
+                    .at(place),
+                ),
+            },
+        }
+    }
+
+    fn count(&mut self, list: &[(u32, Counted)], place: Place) {
+        let of = |(count, what): &(u32, Counted)| match what {
+            Counted::Spaces(chains) => count.saturating_mul(*chains),
+            Counted::Stitches | Counted::Of(_) => *count,
+        };
+        let count = list.iter().map(of).fold(0, u32::saturating_add);
+        let spaces = list.iter().any(|(_, what)| matches!(what, Counted::Spaces(_) | Counted::Of(Stitch::CH)));
+        self.round.stated = Some(Stated { count, spaces, place });
+    }
+}
+
+/// The item under other loops, all through, where it says none itself.
+fn under(item: Item, loops: Loops) -> Item {
+    if loops == Loops::Both {
+        return item;
+    }
+    let act = match item.act {
+        Act::Run(op, times) if op.loops == Loops::Both => Act::Run(op.under(loops), times),
+        Act::Repeat(body, times) => Act::Repeat(body.into_iter().map(|item| under(item, loops)).collect(), times),
+        act @ (Act::Run(..) | Act::SameStitch(_)) => act,
+    };
+    Item { act, ..item }
+}

@@ -1,0 +1,325 @@
+//! Reads rounds in the trade's published notation.
+//!
+//! The text is cut into rounds at their numbers, so that a slip in one round is no trouble for the next; inside a round
+//! reading goes on after the next comma. What can't be read is complained about at the word where reading stopped.
+
+use super::assemble::{Builder, WrittenRound};
+use super::grammar::{self, Context, DEEPEST, Input};
+use super::lex::{Kind, Source, Token, tokens};
+use super::vocabulary::Vocabulary;
+use crate::design::Terms;
+use crate::report::{Diagnostic, Place, Report};
+use crate::stitch::Stitch;
+use std::cell::Cell;
+use std::collections::BTreeSet;
+use winnow::combinator::opt;
+use winnow::prelude::*;
+use winnow::stream::{Stateful, TokenSlice};
+
+/// Longest text, in bytes.
+pub const LONGEST_TEXT: usize = 1_000_000;
+/// Most tokens in one round.
+const LONGEST_ROUND: usize = 4_000;
+/// Most rounds.
+pub const MOST_ROUNDS: u32 = 2_000;
+/// Most complaints about one text.
+const MOST_COMPLAINTS: usize = 100;
+
+/// Reads written rounds. `main` is the stitch that a bare `inc` or `dec` means where the round names no other; `next`
+/// is the number of the first round where none is written. Rounds that could not be read in full are there with
+/// `whole` false, and the report holds an error about each.
+pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, report: &mut Report) -> Vec<WrittenRound> {
+    let length: usize = sources.iter().map(|source| source.text.len()).sum();
+    if length > LONGEST_TEXT {
+        let message = format!("the written rounds are {length} bytes long; {LONGEST_TEXT} is the most that is read");
+        report.add(Diagnostic::error("too-long", message).at(sources.first().and_then(|source| source.place)));
+        return Vec::new();
+    }
+    let tokens = tokens(sources);
+    let vocabulary = Vocabulary::of(terms);
+    mixed_terms(&tokens, &vocabulary, report);
+    let mut reader = Reader { vocabulary, main, report, next, complaints: 0 };
+    let mut rounds: Vec<WrittenRound> = Vec::new();
+    for chunk in chunks(&tokens) {
+        let Some(round) = reader.round(chunk) else { continue };
+        rounds.push(round);
+    }
+    merge_foundations(rounds)
+}
+
+/// Complains about the first of each word that belongs to the other set of terms.
+fn mixed_terms(tokens: &[Token], vocabulary: &Vocabulary, report: &mut Report) {
+    let (these, others) = match vocabulary.terms {
+        Terms::Us => ("US", "UK"),
+        Terms::Uk => ("UK", "US"),
+    };
+    let mut seen = BTreeSet::new();
+    let mut stop = 0;
+    for (at, token) in tokens.iter().enumerate() {
+        let Some((word, stitch)) = vocabulary.giveaway(tokens.get(at..).unwrap_or_default()) else { continue };
+        if at < stop || !seen.insert(word.clone()) {
+            continue;
+        }
+        stop = at + word.split(' ').count();
+        let called = stitch.map(|stitch| format!(" (in {these} terms: {})", vocabulary.short(stitch)));
+        let message = format!("`{word}` is a {others} word, but these rounds are in {these} terms");
+        let help = format!("say `terms: {others}` if all of it is, or write it in {these} terms{}", called.unwrap_or_default());
+        report.add(Diagnostic::error("mixed-terms", message).at(token.place).help(help));
+    }
+}
+
+/// A stretch of tokens that is one round.
+struct Chunk<'t> {
+    header: Option<Header>,
+    tokens: &'t [Token],
+}
+
+#[derive(Clone, Copy)]
+struct Header {
+    numbers: Option<(u32, u32)>,
+    row: bool,
+    place: Place,
+    /// Tokens of the header.
+    length: usize,
+}
+
+const ROUND_WORDS: &[&str] = &["rnd", "rnds", "round", "rounds", "rd", "rds", "r"];
+const ROW_WORDS: &[&str] = &["row", "rows"];
+
+/// The header at the start of the tokens: `Rnd 3:`, `Rounds 8–14.`, `Foundation:`.
+fn header(tokens: &[Token]) -> Option<Header> {
+    let first = tokens.first()?;
+    let lead = first.word()?;
+    let sign = |at: usize| matches!(tokens.get(at).map(|token| &token.kind), Some(Kind::Sign(':' | '.') | Kind::Close(_)));
+    let dash = |at: usize| matches!(tokens.get(at).map(|token| &token.kind), Some(Kind::Dash(_)));
+    if matches!(lead, "foundation" | "setup" | "start" | "beginning") {
+        let length = (1..=3).find(|at| sign(*at))? + 1;
+        return Some(Header { numbers: None, row: false, place: first.place, length });
+    }
+    let row = ROW_WORDS.contains(&lead);
+    if !row && !ROUND_WORDS.contains(&lead) {
+        return None;
+    }
+    let from = tokens.get(1)?.number()?;
+    let range = tokens.get(2).is_some_and(|token| dash(2) || matches!(token.word(), Some("to" | "and" | "through")) || token.kind == Kind::Sign('&'));
+    let to = tokens.get(3).and_then(Token::number).filter(|_| range);
+    let mut length = if to.is_some() { 4 } else { 2 };
+    let side = |at: usize| matches!(tokens.get(at).and_then(Token::word), Some("rs" | "ws"));
+    if side(length + 1) {
+        length += 3;
+    }
+    if sign(length) || (to.is_none() && dash(length)) {
+        length += 1;
+    } else if lead == "r" {
+        return None;
+    }
+    Some(Header { numbers: Some((from, to.unwrap_or(from))), row, place: first.place, length })
+}
+
+/// Cuts the tokens at their headers; a source without any header is cut at its lines.
+fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
+    let mut starts: Vec<(usize, Option<Header>)> = Vec::new();
+    let mut numbered = BTreeSet::new();
+    let mut source = None;
+    for (at, token) in tokens.iter().enumerate() {
+        let after_stop = at > 0 && matches!(tokens[at - 1].kind, Kind::Sign('.') | Kind::Close(_));
+        let header = (token.starts_line || after_stop).then(|| header(&tokens[at..])).flatten();
+        let header = header.filter(|header| token.starts_line || header.length > 2);
+        if header.is_some() {
+            numbered.insert(token.source);
+            starts.push((at, header));
+        } else if source != Some(token.source) || token.starts_line {
+            starts.push((at, None));
+        }
+        source = Some(token.source);
+    }
+    // A line without a header goes on with the round above it, if its source numbers its rounds.
+    let mut last_source = None;
+    let mut opened = false;
+    starts.retain(|(at, header)| {
+        let source = tokens[*at].source;
+        let same = last_source == Some(source);
+        last_source = Some(source);
+        let goes_on = same && opened && header.is_none() && numbered.contains(&source);
+        opened = if same { opened || header.is_some() } else { header.is_some() };
+        !goes_on
+    });
+    let ends = starts.iter().skip(1).map(|(at, _)| *at).chain([tokens.len()]);
+    let cut = |((start, header), end): (&(usize, Option<Header>), usize)| {
+        let start = start + header.map_or(0, |header| header.length);
+        Chunk { header: *header, tokens: tokens.get(start..end).unwrap_or_default() }
+    };
+    starts.iter().zip(ends).map(cut).collect()
+}
+
+struct Reader<'r> {
+    vocabulary: Vocabulary,
+    main: Stitch,
+    report: &'r mut Report,
+    next: u32,
+    complaints: usize,
+}
+
+impl Reader<'_> {
+    fn round(&mut self, chunk: Chunk<'_>) -> Option<WrittenRound> {
+        let place = chunk.header.map(|header| header.place).or(chunk.tokens.first().map(|token| token.place))?;
+        let row = chunk.header.is_some_and(|header| header.row);
+        let (first, last) = chunk.header.and_then(|header| header.numbers).unwrap_or((self.next, self.next));
+        if first == 0 || last < first || last - first >= MOST_ROUNDS {
+            let message = format!("rounds {first}–{last} are no range of at most {MOST_ROUNDS} rounds that counts up from 1");
+            self.report.add(Diagnostic::error("round-range", message).at(place));
+            return None;
+        }
+        self.next = last.saturating_add(1);
+        if chunk.tokens.len() > LONGEST_ROUND {
+            let message = format!("round {first} is {} words and signs long; {LONGEST_ROUND} is the most that is read", chunk.tokens.len());
+            self.report.add(Diagnostic::error("too-long", message).at(place));
+            return None;
+        }
+        let main = self.main_stitch(chunk.tokens);
+        let mut builder = Builder::new(first, last, place, row, &mut *self.report);
+        let (furthest, too_deep) = (Cell::new(usize::MAX), Cell::new(false));
+        let context =
+            Context { vocabulary: &self.vocabulary, main, furthest: &furthest, too_deep: &too_deep };
+        let mut input = Stateful { input: TokenSlice::new(chunk.tokens), state: context };
+        while !input.is_empty() {
+            furthest.set(input.eof_offset());
+            let at = input.eof_offset();
+            if let Ok(Some(count)) = opt(grammar::closing_count).parse_next(&mut input) {
+                builder.add(count, span(chunk.tokens, at, input.eof_offset()));
+                continue;
+            }
+            if matches!(opt(grammar::separator).parse_next(&mut input), Ok(Some(()))) {
+                continue;
+            }
+            furthest.set(at);
+            let read = grammar::clause(&mut input, 0).and_then(|clause| grammar::pause(&mut input).map(|()| clause));
+            match read {
+                Ok(clause) => builder.add(clause, span(chunk.tokens, at, input.eof_offset())),
+                Err(()) => {
+                    self.complaints += 1;
+                    let stop = chunk.tokens.len() - furthest.get().min(chunk.tokens.len());
+                    let complaint = complain(chunk.tokens, stop, &self.vocabulary, too_deep.get(), place);
+                    builder.broken((self.complaints <= MOST_COMPLAINTS).then_some(complaint));
+                    recover(&mut input, chunk.tokens, at, stop);
+                }
+            }
+        }
+        Some(builder.finish())
+    }
+
+    /// The stitch that `inc` means in a round: the first it names.
+    fn main_stitch(&self, tokens: &[Token]) -> Stitch {
+        let named = (0..tokens.len()).filter_map(|at| {
+            let rest = tokens.get(at..).unwrap_or_default();
+            let whole = self.vocabulary.stitch(rest).map(|(stitch, _)| stitch);
+            let inside = || {
+                let stem = rest.first()?.word()?.strip_suffix("tog")?;
+                self.vocabulary.stem(stem.trim_end_matches(|c: char| c.is_ascii_digit()))
+            };
+            whole.or_else(inside)
+        });
+        let basic = |stitch: &Stitch| [Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR, Stitch::DTR].contains(stitch);
+        named.into_iter().find(basic).unwrap_or(self.main)
+    }
+}
+
+/// From the token with `from` tokens left to the one before `to` tokens are left.
+fn span(tokens: &[Token], from: usize, to: usize) -> Place {
+    let first = tokens.get(tokens.len() - from).map(|token| token.place).unwrap_or_default();
+    let last = (tokens.len() - to).checked_sub(1).and_then(|at| tokens.get(at)).map_or(first, |token| token.place);
+    Place { length: (last.offset + last.length).saturating_sub(first.offset), ..first }
+}
+
+/// Goes on after the next comma outside of brackets, past the token that could not be read.
+fn recover(input: &mut Input<'_>, tokens: &[Token], at: usize, stop: usize) {
+    let start = tokens.len() - at;
+    // The input may stand anywhere; it is set to where the clause began.
+    input.input.reset_to_start();
+    input.next_slice(start);
+    let mut depth = 0_usize;
+    let mut taken = start;
+    while let Some(token) = input.next_token() {
+        match token.kind {
+            Kind::Open(_) => depth += 1,
+            Kind::Close(_) => depth = depth.saturating_sub(1),
+            Kind::Sign(',' | ';' | '.') if depth == 0 && taken >= stop => return,
+            Kind::Number(_) | Kind::Ordinal(_) | Kind::Word(_) | Kind::Sign(_) | Kind::Dash(_) => {}
+        }
+        taken += 1;
+    }
+}
+
+/// Words of the notation that are no stitches, for telling unknown words from misplaced ones.
+const KNOWN: &[&str] = &[
+    "in", "into", "next", "each", "st", "sts", "stitch", "stitches", "around", "rep", "repeat", "from", "times", "more",
+    "sk", "skip", "miss", "inc", "dec", "tog", "join", "to", "first", "last", "same", "ring", "sp", "space", "blo", "flo",
+    "back", "front", "loop", "loops", "only", "of", "the", "and", "then", "turn", "shell", "counts", "count", "does",
+    "not", "as", "working", "work", "with", "magic", "adjustable", "make", "form", "hook", "rnd", "round", "row", "once",
+    "twice", "all", "end", "top", "a", "an", "x", "over", "on", "both", "remaining", "rem", "following", "total",
+];
+
+fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bool, round: Place) -> Diagnostic {
+    if too_deep {
+        let message = format!("brackets stand more than {DEEPEST} deep in brackets");
+        return Diagnostic::error("too-deep", message).at(round);
+    }
+    let Some(token) = tokens.get(stop) else {
+        let last = tokens.last().map_or(round, |token| token.place);
+        let open = tokens.iter().filter(|token| matches!(token.kind, Kind::Open(_))).count();
+        let closed = tokens.iter().filter(|token| matches!(token.kind, Kind::Close(_))).count();
+        return if open > closed {
+            Diagnostic::error("bracket-open", "a bracket is opened but never closed").at(last)
+        } else {
+            Diagnostic::error("unfinished", "the round breaks off here: something should follow").at(last).help(
+                "after brackets say how often, `[sc, inc] 6 times`, or where, `(2 dc, ch 2, 2 dc) in next ch-2 sp`",
+            )
+        };
+    };
+    let known = |word: &str| KNOWN.contains(&word) || vocabulary.words().any(|known| known == word);
+    match token.word() {
+        Some(word) if !known(word) => unknown(word, token.place, vocabulary),
+        _ => {
+            let after = stop.checked_sub(1).and_then(|before| tokens.get(before)).map(Token::show);
+            let after = after.map(|before| format!(" after `{before}`")).unwrap_or_default();
+            Diagnostic::error("not-understood", format!("`{}` makes no sense here{after}", token.show()))
+                .at(token.place)
+                .help("a step is written like `sc in next 5 sts`, `2 sc in next st`, `sc2tog`, `[sc, inc] 6 times`; commas stand between steps")
+        }
+    }
+}
+
+fn unknown(word: &str, place: Place, vocabulary: &Vocabulary) -> Diagnostic {
+    let all = vocabulary.words().chain(KNOWN.iter().copied()).filter(|known| known.len() > 1);
+    let near = all.map(|known| (strsim::damerau_levenshtein(word, known), known)).min();
+    let near = near.filter(|(distance, known)| *distance <= 2 && *distance < known.len().max(2));
+    let complaint = Diagnostic::error("unknown-word", format!("`{word}` is not a word of the notation")).at(place);
+    match near {
+        Some((_, known)) if word.len() < 40 => complaint.help(format!("did you mean `{known}`?")),
+        _ => complaint.help("stitches are named by their abbreviations, such as sc, hdc, dc, sl st, ch, sc2tog, FPdc, 5-dc popcorn"),
+    }
+}
+
+/// A piece that only says what the first round is worked into joins the round after it.
+fn merge_foundations(rounds: Vec<WrittenRound>) -> Vec<WrittenRound> {
+    let mut merged: Vec<WrittenRound> = Vec::new();
+    let mut waiting: Option<WrittenRound> = None;
+    for mut round in rounds {
+        if let Some(start) = waiting.take() {
+            let chain = start.begin.map(|begin| crate::plan::Foundation::Chain(begin.chains));
+            round.foundation = round.foundation.or(start.foundation).or(chain.filter(|_| round.from_hook.is_some()));
+            round.whole &= start.whole;
+        }
+        let only_start = round.items.is_empty()
+            && round.stated.is_none()
+            && round.same_as.is_none()
+            && (round.foundation.is_some() || round.begin.is_some());
+        if only_start {
+            waiting = Some(round);
+        } else {
+            merged.push(round);
+        }
+    }
+    merged.extend(waiting);
+    merged
+}
