@@ -13,6 +13,8 @@ pub struct WrittenRound {
     pub first: u32,
     /// Number of the last round it stands for.
     pub last: u32,
+    /// False where it goes without a number of its own.
+    pub numbered: bool,
     /// What it is worked into, where it says so.
     pub foundation: Option<Foundation>,
     /// The chain from the hook that the first stitch goes into, for a start from a chain.
@@ -37,6 +39,14 @@ pub struct WrittenRound {
     pub place: Place,
     /// False where some of it could not be read; it was complained about.
     pub whole: bool,
+}
+
+impl WrittenRound {
+    /// True where it only says what the first round is worked into.
+    pub(crate) fn only_starts(&self) -> bool {
+        let begun = self.foundation.is_some() || self.begin.is_some() || !(self.whole || self.numbered);
+        self.items.is_empty() && self.stated.is_none() && self.same_as.is_none() && begun
+    }
 }
 
 /// The chain that a round begins with.
@@ -135,10 +145,17 @@ pub(crate) struct Builder<'r> {
 }
 
 impl<'r> Builder<'r> {
-    pub(crate) fn new(first: u32, last: u32, place: Place, row: bool, report: &'r mut Report) -> Self {
+    pub(crate) fn new(
+        (first, last): (u32, u32),
+        numbered: bool,
+        row: bool,
+        place: Place,
+        report: &'r mut Report,
+    ) -> Self {
         let round = WrittenRound {
             first,
             last,
+            numbered,
             foundation: None,
             from_hook: None,
             begin: None,
@@ -168,6 +185,11 @@ impl<'r> Builder<'r> {
         self.round
     }
 
+    /// True once there is something to do.
+    pub(crate) fn has_work(&self) -> bool {
+        !self.collector.items.is_empty()
+    }
+
     fn nothing_yet(&self) -> bool {
         self.collector.items.is_empty() && self.collector.star.is_none() && self.round.begin.is_none()
     }
@@ -175,14 +197,17 @@ impl<'r> Builder<'r> {
     pub(crate) fn add(&mut self, clause: Clause, place: Place) {
         match clause {
             Clause::Do(items) => self.work(items, place),
-            Clause::FromHook(stitch, count, nth) => self.from_hook(stitch, count, nth, place),
+            Clause::FromHook(nth, items) => self.start_in_chain(nth, items),
             Clause::Star => self.collector.star(),
             Clause::Again(times) => {
                 if !self.collector.again(times, place) {
                     self.broken(Some(
-                        Diagnostic::error("repeat-without-star", "nothing is marked to repeat from: no * stands before")
-                            .at(place)
-                            .help("put * before the first stitch of the repeat"),
+                        Diagnostic::error(
+                            "repeat-without-star",
+                            "nothing is marked to repeat from: no * stands before",
+                        )
+                        .at(place)
+                        .help("put * before the first stitch of the repeat"),
                     ));
                 }
             }
@@ -205,8 +230,11 @@ impl<'r> Builder<'r> {
             Clause::Count(list) => self.count(&list, place),
             Clause::As(number) => self.round.same_as = Some((number, place)),
             Clause::Turn => self.report.add(
-                Diagnostic::warning("turned-work", "the work is turned here, but the drawings show rounds worked without turning")
-                    .at(place),
+                Diagnostic::warning(
+                    "turned-work",
+                    "the work is turned here, but the drawings show rounds worked without turning",
+                )
+                .at(place),
             ),
             Clause::Aside => {}
         }
@@ -214,7 +242,8 @@ impl<'r> Builder<'r> {
 
     fn work(&mut self, items: Vec<Item>, place: Place) {
         if self.nothing_yet()
-            && let [Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), .. }] = items[..]
+            && let [Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), .. }] =
+                items[..]
         {
             let (counts, stitch, loops, included) = (None, None, self.loops, false);
             self.round.begin = Some(Turning { chains, counts, stitch, loops, included, place });
@@ -224,9 +253,8 @@ impl<'r> Builder<'r> {
         self.collector.items.extend(items.into_iter().map(|item| under(item, loops)));
     }
 
-    fn from_hook(&mut self, stitch: Stitch, count: u32, nth: u32, place: Place) {
-        let act = Act::Run(Op::plain(stitch), Times::Exactly(count));
-        self.collector.items.push(Item { act, place });
+    fn start_in_chain(&mut self, nth: u32, items: Vec<Item>) {
+        self.collector.items.extend(items);
         self.round.from_hook = Some(nth);
         if let Some(begin) = self.round.begin.take() {
             self.round.foundation = Some(Foundation::Chain(begin.chains));
@@ -247,8 +275,11 @@ impl<'r> Builder<'r> {
     fn counts(&mut self, counting: Counting, place: Place) {
         let Some(begin) = self.round.begin.as_mut() else {
             self.report.add(
-                Diagnostic::warning("counts-without-chain", "this tells what a chain counts as, but the round begins without one")
-                    .at(place),
+                Diagnostic::warning(
+                    "counts-without-chain",
+                    "this tells what a chain counts as, but the round begins without one",
+                )
+                .at(place),
             );
             return;
         };
@@ -275,7 +306,10 @@ impl<'r> Builder<'r> {
                 _ => self.report.add(
                     Diagnostic::error(
                         "counts-together",
-                        format!("what stands here can't count as {number} together: the chain and {} more stitches would", number - 1),
+                        format!(
+                            "what stands here can't count as {number} together: the chain and {} more stitches would",
+                            number - 1
+                        ),
                     )
                     .at(place),
                 ),

@@ -10,7 +10,7 @@ use crate::plan::{Made, Op, Spot};
 use crate::report::Place;
 use crate::stitch::{Build, Loops, Stitch};
 use std::cell::Cell;
-use winnow::combinator::{alt, opt, repeat};
+use winnow::combinator::{alt, eof, opt, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 
@@ -37,8 +37,8 @@ type Res<T> = Result<T, ()>;
 pub(crate) enum Clause {
     /// Things to do.
     Do(Vec<Item>),
-    /// A stitch in the k-th chain from the hook: the stitch, how many, k.
-    FromHook(Stitch, u32, u32),
+    /// Stitches in the k-th chain from the hook: k, and them with what follows.
+    FromHook(u32, Vec<Item>),
     /// One or two asterisks.
     Star,
     /// `rep from *`: again so often.
@@ -113,9 +113,8 @@ fn sign<'i>(sign: char) -> impl Parser<Input<'i>, (), ()> {
 
 /// A whole number in digits or as a small word.
 fn number(input: &mut Input<'_>) -> Res<u32> {
-    const WORDS: [&str; 13] = [
-        "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-    ];
+    const WORDS: [&str; 13] =
+        ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
     let spelled = |word: &str| WORDS.iter().position(|known| *known == word).map(|index| index as u32);
     let value = move |token: &Token| token.number().or_else(|| token.word().and_then(spelled));
     take(move |token: &Token| value(token).filter(|number| *number > 0)).parse_next(input)
@@ -171,7 +170,13 @@ enum Unit {
 }
 
 fn unit(input: &mut Input<'_>) -> Res<Unit> {
-    let chains = (word(&["ch", "chain"]), opt(dash), opt(number), opt(dash), word(&["sp", "sps", "space", "spaces", "loop", "lp"]));
+    let chains = (
+        word(&["ch", "chain"]),
+        opt(dash),
+        opt(number),
+        opt(dash),
+        word(&["sp", "sps", "space", "spaces", "loop", "lp"]),
+    );
     let space = word(&["sp", "sps", "space", "spaces"]).value(Unit::Space(0));
     alt((
         chains.map(|(_, _, number, _, _)| Unit::Space(number.unwrap_or(0))),
@@ -193,13 +198,11 @@ enum Target {
 }
 
 fn around(input: &mut Input<'_>) -> Res<Times> {
-    let leave = (
-        word(&["last"]),
-        opt(number),
-        opt(unit),
-    );
-    let to_last = (word(&["to", "until", "except", "before"]), articles, leave).map(|(_, _, (_, number, _))| number.unwrap_or(1));
-    let to_end = (word(&["to", "until"]), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
+    let leave = (word(&["last"]), opt(number), opt(unit));
+    let to_last =
+        (word(&["to", "until", "except", "before"]), articles, leave).map(|(_, _, (_, number, _))| number.unwrap_or(1));
+    let to_end =
+        (word(&["to", "until"]), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
     let all_round = (word(&["around", "across", "round"]), opt(to_last_after)).map(|(_, leave)| leave.unwrap_or(0));
     alt((all_round, to_end, to_last)).map(|leave| Times::Around { leave }).parse_next(input)
 }
@@ -225,9 +228,11 @@ fn each(input: &mut Input<'_>) -> Res<Target> {
 }
 
 fn next(input: &mut Input<'_>) -> Res<Target> {
-    let lead = (articles, word(&["next", "following", "foll", "first", "last", "rem", "remaining"]), opt(number), opt(unit));
+    let lead =
+        (articles, word(&["next", "following", "foll", "first", "last", "rem", "remaining"]), opt(number), opt(unit));
     let counted = (number, unit).map(|(number, unit)| (number, Some(unit)));
-    let (number, unit) = alt((lead.map(|(_, _, number, unit)| (number.unwrap_or(1), unit)), counted)).parse_next(input)?;
+    let (number, unit) =
+        alt((lead.map(|(_, _, number, unit)| (number.unwrap_or(1), unit)), counted)).parse_next(input)?;
     Ok(Target::Next(unit.unwrap_or(Unit::Stitch), Times::Exactly(number), false))
 }
 
@@ -265,10 +270,7 @@ fn magic(input: &mut Input<'_>) -> Res<()> {
 }
 
 fn loops(input: &mut Input<'_>) -> Res<Loops> {
-    let short = alt((
-        word(&["blo", "bl"]).value(Loops::Back),
-        word(&["flo", "fl"]).value(Loops::Front),
-    ));
+    let short = alt((word(&["blo", "bl"]).value(Loops::Back), word(&["flo", "fl"]).value(Loops::Front)));
     let side = alt((word(&["back"]).value(Loops::Back), word(&["front"]).value(Loops::Front)));
     let long = (articles, side, word(&["loop", "loops", "lp", "lps"])).map(|(_, side, _)| side);
     (alt((short, long)), opt(word(&["only"]))).map(|(loops, _)| loops).parse_next(input)
@@ -286,7 +288,8 @@ fn preposition(input: &mut Input<'_>) -> Res<()> {
 fn place(input: &mut Input<'_>) -> Res<(Target, Option<Loops>)> {
     let through = (loops, opt((word(&["of"]), articles))).map(|(loops, _)| loops);
     let (_, loops, target, after) =
-        (preposition, opt(through), target, opt((opt(preposition), loops).map(|(_, loops)| loops))).parse_next(input)?;
+        (preposition, opt(through), target, opt((opt(preposition), loops).map(|(_, loops)| loops)))
+            .parse_next(input)?;
     Ok((target, loops.or(after)))
 }
 
@@ -294,28 +297,41 @@ fn place(input: &mut Input<'_>) -> Res<(Target, Option<Loops>)> {
 fn times(input: &mut Input<'_>) -> Res<Times> {
     let word_times = alt((word(&["once"]).value(1), word(&["twice"]).value(2), word(&["thrice"]).value(3)));
     let counted = (opt(word(&["x"])), number, opt(word(&["x"])), opt(word(&["more"])), word(&["times", "time"]));
-    let short = alt(((word(&["x"]), number).map(|(_, number)| number), (number, word(&["x"])).map(|(number, _)| number)));
+    let short =
+        alt(((word(&["x"]), number).map(|(_, number)| number), (number, word(&["x"])).map(|(number, _)| number)));
     let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
     let exact = (alt((word_times, counted.map(|(_, number, ..)| number), short)), total);
-    alt((exact.map(|(number, _)| Times::Exactly(number)), (opt(word(&["rep", "repeat", "all"])), around).map(|(_, times)| times)))
-        .parse_next(input)
+    alt((
+        exact.map(|(number, _)| Times::Exactly(number)),
+        (opt(word(&["rep", "repeat", "all"])), around).map(|(_, times)| times),
+    ))
+    .parse_next(input)
 }
 
 /// `rep from * around`, `rep from * 5 more times`: the value is how often in all.
 fn again(input: &mut Input<'_>) -> Res<Clause> {
     let star = (repeat::<_, (), (), _, _>(1.., sign('*')), ());
-    let from = (opt(word(&["from"])), articles, opt(word(&["first"])), star, opt((word(&["to"]), repeat::<_, (), (), _, _>(1.., sign('*')))));
-    let (_, _, _, _) = (word(&["rep", "repeat"]), opt(from), opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
+    let from = (
+        opt(word(&["from"])),
+        articles,
+        opt(word(&["first"])),
+        star,
+        opt((word(&["to"]), repeat::<_, (), (), _, _>(1.., sign('*')))),
+    );
+    let (_, _, _, _) =
+        (word(&["rep", "repeat"]), opt(from), opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
     let more = alt((
         (number, word(&["times", "time"]), word(&["in"]), word(&["all", "total"])).map(|(number, ..)| number),
-        (opt(word(&["a"])), opt(word(&["total"])), opt(word(&["of"])), word_more).map(|(_, _, _, more)| more.saturating_add(1)),
+        (opt(word(&["a"])), opt(word(&["total"])), opt(word(&["of"])), word_more)
+            .map(|(_, _, _, more)| more.saturating_add(1)),
     ));
     alt((more.map(Times::Exactly), around)).map(Clause::Again).parse_next(input)
 }
 
 /// `5 more times`, `5 times more`, `twice`, `once more`.
 fn word_more(input: &mut Input<'_>) -> Res<u32> {
-    let counted = (number, opt(word(&["more"])), word(&["times", "time"]), opt(word(&["more"]))).map(|(number, ..)| number);
+    let counted =
+        (number, opt(word(&["more"])), word(&["times", "time"]), opt(word(&["more"]))).map(|(number, ..)| number);
     let spelled = alt((word(&["once"]).value(1), word(&["twice"]).value(2), word(&["thrice"]).value(3)));
     alt((counted, (spelled, opt(word(&["more"]))).map(|(number, _)| number))).parse_next(input)
 }
@@ -329,7 +345,8 @@ fn as_round(input: &mut Input<'_>) -> Res<Clause> {
 fn end_or_pause(input: &mut Input<'_>) -> Res<()> {
     let start = input.checkpoint();
     let ends = input.next_token().is_none_or(|token| {
-        matches!(token.kind, Kind::Sign(',' | ';' | '.')) || matches!(token.word(), Some("join" | "fasten" | "turn" | "do" | "sl" | "ss"))
+        matches!(token.kind, Kind::Sign(',' | ';' | '.'))
+            || matches!(token.word(), Some("join" | "fasten" | "turn" | "do" | "sl" | "ss"))
     });
     input.reset(&start);
     if ends { Ok(()) } else { Err(()) }
@@ -357,11 +374,11 @@ fn counts_list(input: &mut Input<'_>) -> Res<Vec<(u32, Counted)>> {
 
 /// The count of the round, in any of the usual positions.
 fn count(input: &mut Input<'_>) -> Res<Clause> {
-    let bracketed = (open, opt(sign('=')), counts_list, opt(sign('.')), close, count_follows).map(|(_, _, list, ..)| list);
+    let bracketed =
+        (open, opt(sign('=')), counts_list, opt(sign('.')), close, count_follows).map(|(_, _, list, ..)| list);
     let dashed = (alt((dash, sign('='), sign(':'))), counts_list, end_or_pause).map(|(_, list, _)| list);
-    let bare = (counts_list, end_or_pause).verify_map(|(list, _)| {
-        list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list)
-    });
+    let bare = (counts_list, end_or_pause)
+        .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
     alt((bracketed, dashed, bare)).map(Clause::Count).parse_next(input)
 }
 
@@ -377,7 +394,8 @@ fn count_follows(input: &mut Input<'_>) -> Res<()> {
 fn counting(input: &mut Input<'_>) -> Res<Clause> {
     let throughout = opt((opt(sign(',')), word(&["here", "now"]), word(&["and"]), word(&["throughout"])));
     let bracketed = (open, counting_words, throughout, close).map(|(_, counting, ..)| counting);
-    let bare = (counting_words, opt((word(&["here"]), word(&["and"]), word(&["throughout"])))).map(|(counting, _)| counting);
+    let bare =
+        (counting_words, opt((word(&["here"]), word(&["and"]), word(&["throughout"])))).map(|(counting, _)| counting);
     alt((bracketed, bare)).map(Clause::Counts).parse_next(input)
 }
 
@@ -388,7 +406,14 @@ fn counting_words(input: &mut Input<'_>) -> Res<Counting> {
         (word(&["doesn't", "doesn’t", "don't", "don’t", "never"]), word(&["count", "counts"])).void(),
         (word(&["not"]), word(&["counted"])).void(),
     ));
-    let as_stitch = opt((word(&["as"]), articles, opt(word(&["first", "beg", "1st"])), opt(ordinal), opt(number), opt(alt((stitch.void(), stitches_word)))));
+    let as_stitch = opt((
+        word(&["as"]),
+        articles,
+        opt(word(&["first", "beg", "1st"])),
+        opt(ordinal),
+        opt(number),
+        opt(alt((stitch.void(), stitches_word))),
+    ));
     let no = (not, as_stitch).value(Counting::No);
     alt(((chain, no).map(|(_, no)| no), counts_yes)).parse_next(input)
 }
@@ -396,7 +421,8 @@ fn counting_words(input: &mut Input<'_>) -> Res<Counting> {
 fn counts_yes(input: &mut Input<'_>) -> Res<Counting> {
     let chain = opt((opt(word(&["the", "this", "first"])), word(&["ch", "chain"]), opt(dash), opt(number)));
     (chain, word(&["counts", "count", "counted"])).parse_next(input)?;
-    let lead = (opt(word(&["together"])), word(&["as"]), articles, opt(word(&["first", "beg"])), opt(ordinal), opt(number));
+    let lead =
+        (opt(word(&["together"])), word(&["as"]), articles, opt(word(&["first", "beg"])), opt(ordinal), opt(number));
     if opt(lead).parse_next(input)?.is_none() {
         return Ok(Counting::Yes(None, Loops::Both, 0));
     }
@@ -406,7 +432,8 @@ fn counts_yes(input: &mut Input<'_>) -> Res<Counting> {
     let named = alt((stitch.map(Some), stitches_word.value(None)));
     let (stitch, _, through) = (named, opt(stitches_word), opt((opt(preposition), loops))).parse_next(input)?;
     let loops = through.map_or(Loops::Both, |(_, loops)| loops);
-    let chains = opt((alt((sign(','), word(&["and"]), sign('+'))), word(&["ch", "chain"]), opt(dash), number)).parse_next(input)?;
+    let chains = opt((alt((sign(','), word(&["and"]), sign('+'))), word(&["ch", "chain"]), opt(dash), number))
+        .parse_next(input)?;
     Ok(Counting::Yes(stitch, loops, chains.map_or(0, |(_, _, _, number)| number)))
 }
 
@@ -430,11 +457,16 @@ struct What {
 
 fn what(input: &mut Input<'_>) -> Res<What> {
     let main = input.state.main;
-    let (number, before) = (opt(number), opt(loops)).parse_next(input)?;
+    // The number of `5-dc popcorn` belongs to the name of the stitch.
+    let named = input.state.vocabulary.stitch(input.peek_slice(input.eof_offset())).is_some();
+    let number = if named { None } else { opt(number).parse_next(input)? };
+    let before = opt(loops).parse_next(input)?;
     let shell = (number_of_shell(number), word(&["shell", "shells", "sh"]));
     let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count.max(1)));
-    let increase = (opt(stitch), word(&["inc", "increase", "incs"])).map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
-    let decrease = (opt(stitch), word(&["dec", "decrease", "decs", "invdec"])).map(move |(stitch, _)| Op::decrease(stitch.unwrap_or(main), 2));
+    let increase = (opt(stitch), word(&["inc", "increase", "incs"]))
+        .map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
+    let decrease = (opt(stitch), word(&["dec", "decrease", "decs", "invdec"]))
+        .map(move |(stitch, _)| Op::decrease(stitch.unwrap_or(main), 2));
     let (mut op, number) = alt((
         shell.map(|(op, _)| (op, None)),
         together.map(|op| (op, number)),
@@ -467,13 +499,21 @@ fn work(input: &mut Input<'_>) -> Res<Clause> {
         return Ok(Clause::Do(vec![item(Act::Run(chains, Times::Exactly(1)), place_of_work, input)]));
     }
     if let Some((target, loops)) = opt(place).parse_next(input)? {
-        if let (Target::FromHook(nth), Made::Same(stitch, 1)) = (target, &what.op.made) {
-            return Ok(Clause::FromHook(*stitch, what.number.unwrap_or(1), nth));
-        }
-        let mut items = vec![item(aim(&what, target, loops)?, place_of_work, input)];
-        let more = (word(&["and"]), opt(preposition), alt((each, next))).map(|(_, _, target)| target);
-        while let Some(target) = opt(more).parse_next(input)? {
+        let hook = match (target, &what.op.made) {
+            (Target::FromHook(nth), Made::Same(stitch, 1)) => Some((nth, Op::plain(*stitch))),
+            _ => None,
+        };
+        let act = match &hook {
+            Some((_, op)) => Act::Run(op.clone(), Times::Exactly(what.number.unwrap_or(1))),
+            None => aim(&what, target, loops)?,
+        };
+        let mut items = vec![item(act, place_of_work, input)];
+        let mut more = (word(&["and"]), opt(preposition), alt((each, next))).map(|(_, _, target)| target);
+        while let Some(target) = opt(more.by_ref()).parse_next(input)? {
             items.push(item(aim(&what, target, loops)?, place_of_work, input));
+        }
+        if let Some((nth, _)) = hook {
+            return Ok(Clause::FromHook(nth, items));
         }
         return Ok(Clause::Do(items));
     }
@@ -566,8 +606,7 @@ fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let mut body = Vec::new();
     while opt(close).parse_next(input)?.is_none() {
         if opt(separator).parse_next(input)?.is_none() {
-            body.push(clause(input, depth + 1)?);
-            pause(input)?;
+            body.push(paused(input, depth + 1)?);
         }
     }
     let items = super::assemble::items(body).ok_or(())?;
@@ -575,7 +614,8 @@ fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     if let Some(often) = opt(times).parse_next(input)? {
         return Ok(Clause::Do(vec![item(Act::Repeat(items, often), start, input)]));
     }
-    let (target, loops) = place(input)?;
+    let (before, (target, after)) = (opt(loops), place).parse_next(input)?;
+    let loops = before.or(after);
     let made = together_in_one(&items).ok_or(())?;
     let op = Op { into: Spot::Stitch, consumed: 1, made, loops: loops.unwrap_or_default() };
     let act = match target {
@@ -683,7 +723,7 @@ fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
 }
 
 /// One clause, `depth` brackets deep.
-pub(crate) fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
+fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let star = opt(times).map(|often| often.map_or(Clause::Star, Clause::Again));
     let star = (sign('*'), star).map(|(_, clause)| clause);
     let about = alt((count, counting, ring_start, joining, round_loops));
@@ -700,8 +740,22 @@ pub(crate) fn closing_count(input: &mut Input<'_>) -> Res<Clause> {
     count(input)
 }
 
-/// After a clause comes a pause, a bracket, an asterisk, a repeat, a join, or the end.
-pub(crate) fn pause(input: &mut Input<'_>) -> Res<()> {
+/// A count after a full stop at the very end: `18 sc.`
+pub(crate) fn final_count(input: &mut Input<'_>) -> Res<Clause> {
+    (counts_list, opt(sign('.')), eof).map(|(list, ..)| Clause::Count(list)).parse_next(input)
+}
+
+/// One clause with the pause that work needs after it.
+pub(crate) fn paused(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
+    let found = clause(input, depth)?;
+    if matches!(found, Clause::Do(_) | Clause::FromHook(..)) {
+        pause(input)?;
+    }
+    Ok(found)
+}
+
+/// After work comes a pause, a bracket, an asterisk, a repeat, a join, or the end.
+fn pause(input: &mut Input<'_>) -> Res<()> {
     let start = input.checkpoint();
     let fits = input.next_token().is_none_or(|token| match &token.kind {
         Kind::Open(_) | Kind::Close(_) | Kind::Dash(_) => true,

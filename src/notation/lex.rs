@@ -93,10 +93,7 @@ fn sign(input: &mut Text<'_>) -> winnow::Result<Kind> {
 }
 
 fn blanks(input: &mut Text<'_>) -> winnow::Result<()> {
-    let comment = (
-        one_of('#'),
-        opt(take_while(0.., |c: char| c != '\n')),
-    );
+    let comment = (one_of('#'), opt(take_while(0.., |c: char| c != '\n')));
     let _: () = winnow::combinator::repeat(0.., alt((take_while(1.., char::is_whitespace).void(), comment.void())))
         .parse_next(input)?;
     Ok(())
@@ -106,34 +103,24 @@ fn blanks(input: &mut Text<'_>) -> winnow::Result<()> {
 struct Lines {
     starts: Vec<usize>,
     base: Option<Place>,
-    /// Bytes between the place and the first character of the text: 1 for a quoted scalar.
+    /// Bytes between the place and the first character of the text: 1 for a quoted text.
     inset: usize,
-    /// Lines between the place and the first line of the text: 1 for a block scalar.
-    drop: usize,
 }
 
 impl Lines {
     fn of(source: &Source<'_>) -> Self {
         let starts = std::iter::once(0).chain(source.text.match_indices('\n').map(|(at, _)| at + 1)).collect();
-        let lines = source.text.trim_end().matches('\n').count();
         let longer = source.place.map_or(0, |place| place.length.saturating_sub(source.text.len()));
-        let block = source.text.ends_with('\n') || lines > 0;
-        Self { starts, base: source.place, inset: usize::from(longer >= 2), drop: usize::from(block) }
+        Self { starts, base: source.place, inset: usize::from(longer >= 2) }
     }
 
     fn place(&self, text: &str, offset: usize, length: usize) -> Place {
-        let line = self.starts.partition_point(|start| *start <= offset);
+        let line = self.starts.partition_point(|start| *start <= offset).max(1);
         let start = self.starts.get(line - 1).copied().unwrap_or_default();
         let column = text.get(start..offset).map_or(0, |before| before.chars().count()) + 1;
-        match self.base {
-            None => Place { line, column, offset, length },
-            Some(base) if self.drop == 0 => {
-                let inset = self.inset + column - 1;
-                Place { line: base.line, column: base.column + inset, offset: base.offset + self.inset + offset, length }
-            }
-            // The lines of a block stand below its sign; how deep they are set in is not told.
-            Some(base) => Place { line: base.line + self.drop + line - 1, column, offset: base.offset, length: 0 },
-        }
+        let Some(base) = self.base else { return Place { line, column, offset, length } };
+        let column = if line == 1 { base.column + self.inset + column - 1 } else { column };
+        Place { line: base.line + line - 1, column, offset: base.offset + self.inset + offset, length }
     }
 }
 
@@ -171,18 +158,12 @@ fn tokens_of(source: &Source<'_>, index: usize, tokens: &mut Vec<Token>) {
 impl Token {
     /// The word, in lower case.
     pub(crate) fn word(&self) -> Option<&str> {
-        match &self.kind {
-            Kind::Word(word) => Some(word),
-            _ => None,
-        }
+        if let Kind::Word(word) = &self.kind { Some(word) } else { None }
     }
 
     /// The number.
     pub(crate) fn number(&self) -> Option<u32> {
-        match self.kind {
-            Kind::Number(number) => Some(number),
-            _ => None,
-        }
+        if let Kind::Number(number) = self.kind { Some(number) } else { None }
     }
 
     /// How it looks, for messages.
@@ -213,13 +194,10 @@ mod tests {
     fn words_numbers_and_signs() {
         assert_eq!(kinds("Sc2tog 6x"), [word("sc2tog"), Kind::Number(6), word("x")]);
         assert_eq!(kinds("sc5, 2nd"), [word("sc"), Kind::Number(5), Kind::Sign(','), Kind::Ordinal(2)]);
-        assert_eq!(kinds("ch-2 – 18 # not this"), [
-            word("ch"),
-            Kind::Dash(false),
-            Kind::Number(2),
-            Kind::Dash(true),
-            Kind::Number(18),
-        ]);
+        assert_eq!(
+            kinds("ch-2 – 18 # not this"),
+            [word("ch"), Kind::Dash(false), Kind::Number(2), Kind::Dash(true), Kind::Number(18),]
+        );
     }
 
     #[test]

@@ -12,7 +12,7 @@ use crate::report::{Diagnostic, Place, Report};
 use crate::stitch::Stitch;
 use std::cell::Cell;
 use std::collections::BTreeSet;
-use winnow::combinator::opt;
+use winnow::combinator::{alt, opt};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 
@@ -63,7 +63,10 @@ fn mixed_terms(tokens: &[Token], vocabulary: &Vocabulary, report: &mut Report) {
         stop = at + word.split(' ').count();
         let called = stitch.map(|stitch| format!(" (in {these} terms: {})", vocabulary.short(stitch)));
         let message = format!("`{word}` is a {others} word, but these rounds are in {these} terms");
-        let help = format!("say `terms: {others}` if all of it is, or write it in {these} terms{}", called.unwrap_or_default());
+        let help = format!(
+            "say `terms: {others}` if all of it is, or write it in {these} terms{}",
+            called.unwrap_or_default()
+        );
         report.add(Diagnostic::error("mixed-terms", message).at(token.place).help(help));
     }
 }
@@ -90,7 +93,8 @@ const ROW_WORDS: &[&str] = &["row", "rows"];
 fn header(tokens: &[Token]) -> Option<Header> {
     let first = tokens.first()?;
     let lead = first.word()?;
-    let sign = |at: usize| matches!(tokens.get(at).map(|token| &token.kind), Some(Kind::Sign(':' | '.') | Kind::Close(_)));
+    let sign =
+        |at: usize| matches!(tokens.get(at).map(|token| &token.kind), Some(Kind::Sign(':' | '.') | Kind::Close(_)));
     let dash = |at: usize| matches!(tokens.get(at).map(|token| &token.kind), Some(Kind::Dash(_)));
     if matches!(lead, "foundation" | "setup" | "start" | "beginning") {
         let length = (1..=3).find(|at| sign(*at))? + 1;
@@ -101,7 +105,9 @@ fn header(tokens: &[Token]) -> Option<Header> {
         return None;
     }
     let from = tokens.get(1)?.number()?;
-    let range = tokens.get(2).is_some_and(|token| dash(2) || matches!(token.word(), Some("to" | "and" | "through")) || token.kind == Kind::Sign('&'));
+    let range = tokens.get(2).is_some_and(|token| {
+        dash(2) || matches!(token.word(), Some("to" | "and" | "through")) || token.kind == Kind::Sign('&')
+    });
     let to = tokens.get(3).and_then(Token::number).filter(|_| range);
     let mut length = if to.is_some() { 4 } else { 2 };
     let side = |at: usize| matches!(tokens.get(at).and_then(Token::word), Some("rs" | "ws"));
@@ -116,33 +122,28 @@ fn header(tokens: &[Token]) -> Option<Header> {
     Some(Header { numbers: Some((from, to.unwrap_or(from))), row, place: first.place, length })
 }
 
-/// Cuts the tokens at their headers; a source without any header is cut at its lines.
+/// Cuts the tokens at their headers, or at their lines where there are no headers.
 fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
     let mut starts: Vec<(usize, Option<Header>)> = Vec::new();
-    let mut numbered = BTreeSet::new();
+    let mut numbered = false;
     let mut source = None;
     for (at, token) in tokens.iter().enumerate() {
         let after_stop = at > 0 && matches!(tokens[at - 1].kind, Kind::Sign('.') | Kind::Close(_));
         let header = (token.starts_line || after_stop).then(|| header(&tokens[at..])).flatten();
         let header = header.filter(|header| token.starts_line || header.length > 2);
         if header.is_some() {
-            numbered.insert(token.source);
+            numbered = true;
             starts.push((at, header));
         } else if source != Some(token.source) || token.starts_line {
             starts.push((at, None));
         }
         source = Some(token.source);
     }
-    // A line without a header goes on with the round above it, if its source numbers its rounds.
-    let mut last_source = None;
+    // Where rounds are numbered, a line without a number goes on with the round above it.
     let mut opened = false;
-    starts.retain(|(at, header)| {
-        let source = tokens[*at].source;
-        let same = last_source == Some(source);
-        last_source = Some(source);
-        let goes_on = same && opened && header.is_none() && numbered.contains(&source);
-        opened = if same { opened || header.is_some() } else { header.is_some() };
-        !goes_on
+    starts.retain(|(_, header)| {
+        opened |= header.is_some();
+        !numbered || !opened || header.is_some()
     });
     let ends = starts.iter().skip(1).map(|(at, _)| *at).chain([tokens.len()]);
     let cut = |((start, header), end): (&(usize, Option<Header>), usize)| {
@@ -166,26 +167,36 @@ impl Reader<'_> {
         let row = chunk.header.is_some_and(|header| header.row);
         let (first, last) = chunk.header.and_then(|header| header.numbers).unwrap_or((self.next, self.next));
         if first == 0 || last < first || last - first >= MOST_ROUNDS {
-            let message = format!("rounds {first}–{last} are no range of at most {MOST_ROUNDS} rounds that counts up from 1");
+            let message =
+                format!("rounds {first}–{last} are no range of at most {MOST_ROUNDS} rounds that counts up from 1");
             self.report.add(Diagnostic::error("round-range", message).at(place));
             return None;
         }
         self.next = last.saturating_add(1);
         if chunk.tokens.len() > LONGEST_ROUND {
-            let message = format!("round {first} is {} words and signs long; {LONGEST_ROUND} is the most that is read", chunk.tokens.len());
+            let message = format!(
+                "round {first} is {} words and signs long; {LONGEST_ROUND} is the most that is read",
+                chunk.tokens.len()
+            );
             self.report.add(Diagnostic::error("too-long", message).at(place));
             return None;
         }
         let main = self.main_stitch(chunk.tokens);
-        let mut builder = Builder::new(first, last, place, row, &mut *self.report);
+        let numbered = chunk.header.is_some_and(|header| header.numbers.is_some());
+        let mut builder = Builder::new((first, last), numbered, row, place, &mut *self.report);
         let (furthest, too_deep) = (Cell::new(usize::MAX), Cell::new(false));
-        let context =
-            Context { vocabulary: &self.vocabulary, main, furthest: &furthest, too_deep: &too_deep };
+        let context = Context { vocabulary: &self.vocabulary, main, furthest: &furthest, too_deep: &too_deep };
         let mut input = Stateful { input: TokenSlice::new(chunk.tokens), state: context };
         while !input.is_empty() {
             furthest.set(input.eof_offset());
             let at = input.eof_offset();
-            if let Ok(Some(count)) = opt(grammar::closing_count).parse_next(&mut input) {
+            let stopped = input.previous_tokens().next().is_some_and(|token| token.kind == Kind::Sign('.'));
+            let may_end = stopped && builder.has_work();
+            let closing = |input: &mut Input<'_>| match may_end {
+                true => alt((grammar::closing_count, grammar::final_count)).parse_next(input),
+                false => grammar::closing_count(input),
+            };
+            if let Ok(Some(count)) = opt(closing).parse_next(&mut input) {
                 builder.add(count, span(chunk.tokens, at, input.eof_offset()));
                 continue;
             }
@@ -193,7 +204,7 @@ impl Reader<'_> {
                 continue;
             }
             furthest.set(at);
-            let read = grammar::clause(&mut input, 0).and_then(|clause| grammar::pause(&mut input).map(|()| clause));
+            let read = grammar::paused(&mut input, 0);
             match read {
                 Ok(clause) => builder.add(clause, span(chunk.tokens, at, input.eof_offset())),
                 Err(()) => {
@@ -205,7 +216,11 @@ impl Reader<'_> {
                 }
             }
         }
-        Some(builder.finish())
+        let round = builder.finish();
+        if round.only_starts() && !numbered {
+            self.next = first;
+        }
+        Some(round)
     }
 
     /// The stitch that `inc` means in a round: the first it names.
@@ -252,11 +267,78 @@ fn recover(input: &mut Input<'_>, tokens: &[Token], at: usize, stop: usize) {
 
 /// Words of the notation that are no stitches, for telling unknown words from misplaced ones.
 const KNOWN: &[&str] = &[
-    "in", "into", "next", "each", "st", "sts", "stitch", "stitches", "around", "rep", "repeat", "from", "times", "more",
-    "sk", "skip", "miss", "inc", "dec", "tog", "join", "to", "first", "last", "same", "ring", "sp", "space", "blo", "flo",
-    "back", "front", "loop", "loops", "only", "of", "the", "and", "then", "turn", "shell", "counts", "count", "does",
-    "not", "as", "working", "work", "with", "magic", "adjustable", "make", "form", "hook", "rnd", "round", "row", "once",
-    "twice", "all", "end", "top", "a", "an", "x", "over", "on", "both", "remaining", "rem", "following", "total",
+    "in",
+    "into",
+    "next",
+    "each",
+    "st",
+    "sts",
+    "stitch",
+    "stitches",
+    "around",
+    "rep",
+    "repeat",
+    "from",
+    "times",
+    "more",
+    "sk",
+    "skip",
+    "miss",
+    "inc",
+    "dec",
+    "tog",
+    "join",
+    "to",
+    "first",
+    "last",
+    "same",
+    "ring",
+    "sp",
+    "space",
+    "blo",
+    "flo",
+    "back",
+    "front",
+    "loop",
+    "loops",
+    "only",
+    "of",
+    "the",
+    "and",
+    "then",
+    "turn",
+    "shell",
+    "counts",
+    "count",
+    "does",
+    "not",
+    "as",
+    "working",
+    "work",
+    "with",
+    "magic",
+    "adjustable",
+    "make",
+    "form",
+    "hook",
+    "rnd",
+    "round",
+    "row",
+    "once",
+    "twice",
+    "all",
+    "end",
+    "top",
+    "a",
+    "an",
+    "x",
+    "over",
+    "on",
+    "both",
+    "remaining",
+    "rem",
+    "following",
+    "total",
 ];
 
 fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bool, round: Place) -> Diagnostic {
@@ -296,7 +378,9 @@ fn unknown(word: &str, place: Place, vocabulary: &Vocabulary) -> Diagnostic {
     let complaint = Diagnostic::error("unknown-word", format!("`{word}` is not a word of the notation")).at(place);
     match near {
         Some((_, known)) if word.len() < 40 => complaint.help(format!("did you mean `{known}`?")),
-        _ => complaint.help("stitches are named by their abbreviations, such as sc, hdc, dc, sl st, ch, sc2tog, FPdc, 5-dc popcorn"),
+        _ => complaint.help(
+            "stitches are named by their abbreviations, such as sc, hdc, dc, sl st, ch, sc2tog, FPdc, 5-dc popcorn",
+        ),
     }
 }
 
@@ -310,11 +394,7 @@ fn merge_foundations(rounds: Vec<WrittenRound>) -> Vec<WrittenRound> {
             round.foundation = round.foundation.or(start.foundation).or(chain.filter(|_| round.from_hook.is_some()));
             round.whole &= start.whole;
         }
-        let only_start = round.items.is_empty()
-            && round.stated.is_none()
-            && round.same_as.is_none()
-            && (round.foundation.is_some() || round.begin.is_some());
-        if only_start {
+        if round.only_starts() {
             waiting = Some(round);
         } else {
             merged.push(round);

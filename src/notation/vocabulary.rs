@@ -9,14 +9,22 @@ const SPELLINGS: &[(&str, &str, Stitch)] = &[
     ("chain|chains|chs", "chain|chains|chs", Stitch::CH),
     ("sl st|ss|slst|slip stitch|sl stitch|slip st", "sl st|ss|slst|slip stitch|sl stitch|slip st", Stitch::SL_ST),
     ("single crochet|single crochets|scs", "double crochet|double crochets|dcs", Stitch::SC),
-    ("half double crochet|half double crochets|half double", "half treble crochet|half treble|half trebles", Stitch::HDC),
+    (
+        "half double crochet|half double crochets|half double",
+        "half treble crochet|half treble|half trebles",
+        Stitch::HDC,
+    ),
     ("double crochet|double crochets|dcs", "treble crochet|treble|trebles", Stitch::DC),
     ("treble crochet|treble|trebles|trc", "double treble crochet|double treble|double trebles", Stitch::TR),
     ("double treble crochet|double treble|double trebles", "triple treble|triple trebles", Stitch::DTR),
     ("fp dc|front post dc|front post double crochet", "fp tr|front post tr|front post treble", Stitch::FPDC),
     ("bp dc|back post dc|back post double crochet", "bp tr|back post tr|back post treble", Stitch::BPDC),
     ("3 dc cluster|cl|cluster", "3 tr cluster|cl|cluster", Stitch::CLUSTER),
-    ("3 hdc puff st|3 hdc puff stitch|puff st|puff stitch|puff", "3 htr puff st|puff st|puff stitch|puff", Stitch::PUFF),
+    (
+        "3 hdc puff st|3 hdc puff stitch|puff st|puff stitch|puff",
+        "3 htr puff st|puff st|puff stitch|puff",
+        Stitch::PUFF,
+    ),
     ("5 dc bo|bobble|bo", "5 tr bo|bobble|bo", Stitch::BOBBLE),
     ("5 dc popcorn|popcorn|pc", "5 tr popcorn|popcorn|pc", Stitch::POPCORN),
     ("ch 3 p|picot", "ch 3 p|picot", Stitch::PICOT),
@@ -24,12 +32,8 @@ const SPELLINGS: &[(&str, &str, Stitch)] = &[
 
 /// Words that belong to the other set of terms, with their meaning: where they stand, the file is mixed.
 const FOREIGN_TO_US: &[(&str, Stitch)] = &[("htr", Stitch::HDC), ("half treble", Stitch::HDC)];
-const FOREIGN_TO_UK: &[(&str, Stitch)] = &[
-    ("sc", Stitch::SC),
-    ("single crochet", Stitch::SC),
-    ("hdc", Stitch::HDC),
-    ("half double crochet", Stitch::HDC),
-];
+const FOREIGN_TO_UK: &[(&str, Stitch)] =
+    &[("sc", Stitch::SC), ("single crochet", Stitch::SC), ("hdc", Stitch::HDC), ("half double crochet", Stitch::HDC)];
 
 /// Words that are not stitches and still belong to one set of terms.
 const ONLY_UK: &[&str] = &["miss", "missing", "tension", "yrh", "yoh"];

@@ -152,6 +152,13 @@ impl Writer<'_> {
         (!ops.is_empty()).then(|| self.say("write-step-down", &[("what", Arg::Text(&what))]))
     }
 
+    /// Operations of a whole round, without its beginning, end and count.
+    pub(crate) fn ops(&self, ops: &[Op]) -> String {
+        let body = shorten(ops);
+        let even = matches!(&body[..], [Item { act: Act::Run(op, _), .. }] if op.consumed > 0);
+        self.list(&[Some(&body[..])], even)
+    }
+
     /// The words of sheets that are alike, one a size, without counts.
     pub(crate) fn sheets(&self, sheets: &[Option<&Sheet>]) -> String {
         let Some(lead) = sheets.iter().flatten().next() else { return String::new() };
@@ -204,7 +211,7 @@ impl Writer<'_> {
         if first.into == Spot::Together && first.consumed > 1 {
             let rest = Op { into: Spot::Stitch, consumed: 1, made: Made::Same(stitch, 1), loops: first.loops };
             let rest = self.run(&rest, &[Some(first.consumed - 1)], false, Hook::Ring);
-            let whole = self.what(first);
+            let whole = self.what(&first.clone().under(Loops::Both));
             let told = self.say("write-counts-together", &[("what", Arg::Text(&rest)), ("stitch", Arg::Text(&whole))]);
             return vec![self.chains(u32::from(chains)), told];
         }

@@ -12,7 +12,7 @@ mod finish;
 mod gauges;
 mod phase;
 mod profile;
-mod recount;
+pub mod recount;
 mod round;
 mod shaping;
 mod solve;

@@ -1,0 +1,212 @@
+//! Recount of written rounds: every round expanded, used up against the round before, made against what it states.
+
+mod nearest;
+
+mod one;
+
+mod tally;
+
+use super::{Foundation, Round};
+use crate::design::{Design, Said, Terms, Work};
+use crate::notation::{MOST_ROUNDS, Source, WrittenRound, read};
+use crate::report::{Diagnostic, Report};
+use crate::stitch::Stitch;
+use one::{Spaces, round};
+use std::collections::BTreeMap;
+
+/// Rounds that were written and add up.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Recounted {
+    /// What the first round of the piece is worked into; of no meaning in later parts.
+    pub foundation: Foundation,
+    /// The rounds, numbered on from those before; colour and part are filled in by the caller.
+    pub rounds: Vec<Round>,
+    /// True where the first of them is worked flat along a chain, and so can't be drawn as a round.
+    pub flat: bool,
+}
+
+/// What the words of a round don't say themselves.
+#[derive(Clone, Copy, Debug)]
+pub struct Rules {
+    /// Joined rounds or a spiral, where a round doesn't say.
+    pub work: Work,
+    /// The stitch that rounds are worked in, where they don't say.
+    pub main: Stitch,
+    /// Names of stitches, for suggestions.
+    pub terms: Terms,
+}
+
+/// Reads the written rounds of the part at `part` of the design and counts them against the `before` stitches that
+/// stand there, the first round being number `first`. Nothing once the report holds an error about them.
+pub(super) fn recount(
+    design: &Design,
+    part: usize,
+    lines: &[Said<String>],
+    (before, first): (u32, u32),
+    report: &mut Report,
+) -> Option<Recounted> {
+    let main = design.parts.get(part).map_or(Stitch::SC, |part| part.stitch);
+    let rules = Rules { work: design.work, main, terms: design.terms };
+    let sources: Vec<Source<'_>> = lines.iter().map(|said| Source { text: &said.value, place: said.place }).collect();
+    let mut own = Report::new();
+    let written = read(&sources, rules.terms, rules.main, first, &mut own);
+    let counted = rounds(&written, (before, first), &rules, &mut own);
+    if let Some(flat) = written.first().filter(|_| counted.as_ref().is_some_and(|counted| counted.flat)) {
+        own.add(
+            Diagnostic::error("worked-flat", "this is worked flat along a chain; only work in the round is drawn")
+                .at(flat.place)
+                .help("join the chain to a ring, or start in an adjustable ring or in one chain: `ch 2, 6 sc in 2nd ch from hook`"),
+        );
+    }
+    let failed = own.has_errors();
+    for complaint in own.diagnostics {
+        report.add(complaint);
+    }
+    counted.filter(|_| !failed)
+}
+
+/// Counts written rounds against the `before` stitches that stand there (0 at the start of the piece), the first of
+/// them being round `first` of the piece. Nothing once the report holds an error; all rounds are counted even so, those
+/// after a wrong one from the count it states.
+pub fn rounds(
+    written: &[WrittenRound],
+    (before, first): (u32, u32),
+    rules: &Rules,
+    report: &mut Report,
+) -> Option<Recounted> {
+    let mut counter = Counter {
+        rules,
+        report,
+        standing: Standing { count: Some(before), spaces: None },
+        number: first,
+        said: BTreeMap::new(),
+        known: BTreeMap::new(),
+        done: Recounted { foundation: Foundation::Ring, rounds: Vec::new(), flat: false },
+        complete: true,
+    };
+    counter.numbers(written, first);
+    for round in written {
+        counter.add(round);
+    }
+    (counter.complete && !counter.report.has_errors()).then_some(counter.done)
+}
+
+/// What stands when a round begins.
+#[derive(Clone, Debug)]
+pub(super) struct Standing {
+    /// Stitches, where they are known.
+    count: Option<u32>,
+    /// Chain spaces among them, where it is known how they were made.
+    spaces: Option<Spaces>,
+}
+
+struct Counter<'a> {
+    rules: &'a Rules,
+    report: &'a mut Report,
+    standing: Standing,
+    number: u32,
+    /// Whether turning chains of this length count, once a round has said so.
+    said: BTreeMap<u32, bool>,
+    /// Rounds by the numbers they were written with.
+    known: BTreeMap<u32, WrittenRound>,
+    done: Recounted,
+    complete: bool,
+}
+
+impl Counter<'_> {
+    /// Warns of numbers that don't follow one another.
+    fn numbers(&mut self, written: &[WrittenRound], first: u32) {
+        let mut expected = written.first().map_or(first, |round| if round.first == 1 { 1 } else { first });
+        for round in written {
+            if round.first != expected {
+                let what = if round.row { "Row" } else { "Rnd" };
+                let message = match expected.checked_sub(1).filter(|last| *last > 0) {
+                    Some(last) => format!("{what} {} follows {what} {last}", round.first),
+                    None => format!("the first round is numbered {}", round.first),
+                };
+                let help = format!("{what} {expected} is expected here; rounds are counted in the order they stand in");
+                self.report.add(Diagnostic::warning("round-number", message).at(round.place).help(help));
+            }
+            expected = round.last.saturating_add(1);
+        }
+    }
+
+    fn add(&mut self, written: &WrittenRound) {
+        let Some(written) = self.resolved(written) else {
+            self.lose(written);
+            return;
+        };
+        self.known.insert(written.first, written.clone());
+        if let Some(begin) = written.begin
+            && let Some(counts) = begin.counts
+        {
+            self.said.insert(begin.chains, counts);
+        }
+        if !written.whole {
+            self.lose(&written);
+            return;
+        }
+        for number in written.first..=written.last {
+            if self.done.rounds.len() >= MOST_ROUNDS as usize {
+                let message = format!("more than {MOST_ROUNDS} rounds");
+                self.report.add(Diagnostic::error("too-many", message).at(written.place));
+                self.complete = false;
+                return;
+            }
+            let before = self.standing.count;
+            let start = self.number == 1 && before == Some(0);
+            let counted = round(&written, self.number, start, &self.standing, &self.said, self.rules, self.report);
+            let Some(counted) = counted else {
+                self.lose(&written);
+                return;
+            };
+            self.done.flat |= counted.flat;
+            if start {
+                self.done.foundation = counted.foundation;
+            }
+            let changes = before.is_some_and(|before| before != counted.round.after);
+            self.standing = Standing { count: Some(counted.round.after), spaces: Some(counted.spaces) };
+            let after = counted.round.after;
+            self.done.rounds.push(counted.round);
+            self.number += 1;
+            if changes && number < written.last {
+                self.range_changes(&written, before.unwrap_or_default(), after);
+                return;
+            }
+        }
+    }
+
+    /// The round itself, or the one it says to work again.
+    fn resolved(&mut self, written: &WrittenRound) -> Option<WrittenRound> {
+        let Some((number, place)) = written.same_as else { return Some(written.clone()) };
+        let Some(known) = self.known.get(&number) else {
+            let message = format!("round {number} is to be worked again, but no round of that number stands before");
+            self.report.add(Diagnostic::error("no-such-round", message).at(place));
+            return None;
+        };
+        let own = written.clone();
+        let stated = own.stated.or(known.stated.clone().filter(|_| written.items.is_empty()));
+        Some(WrittenRound { first: own.first, last: own.last, place: own.place, stated, ..known.clone() })
+    }
+
+    /// Goes on from the stated count after a round that could not be counted.
+    fn lose(&mut self, written: &WrittenRound) {
+        self.complete = false;
+        self.standing = Standing { count: written.stated.as_ref().map(|stated| stated.count), spaces: None };
+        self.number = self.number.saturating_add(1 + written.last - written.first);
+    }
+
+    fn range_changes(&mut self, written: &WrittenRound, before: u32, after: u32) {
+        let (first, last) = (written.first, written.last);
+        let message = format!(
+            "rounds {first}–{last} are written as one, but each changes the count: round {first} makes {after} stitches of {before}"
+        );
+        let help = format!("write out each of rounds {first}–{last} with its own count; only even rounds share a line");
+        self.report.add(Diagnostic::error("range-changes", message).at(written.place).help(help));
+        self.complete = false;
+        if let Some(stated) = &written.stated {
+            self.standing.count = Some(stated.count);
+        }
+        self.number = self.number.saturating_add(last - first);
+    }
+}

@@ -1,0 +1,175 @@
+//! Complaints about counts, each with its arithmetic and the nearest instruction that works.
+
+use super::Rules;
+use crate::design::Terms;
+use crate::notation::WrittenRound;
+use crate::notation::tree::{Act, Item, Times};
+use crate::notation::write::Writer;
+use crate::plan::{Made, Op, Spot, spread};
+use crate::report::{Diagnostic, Place};
+use crate::stitch::{Loops, Stitch};
+use crate::words::{Language, Words};
+
+/// Longer rounds get no suggestion written out.
+const LONGEST: u32 = 5_000;
+
+fn stitches(count: u32) -> String {
+    if count == 1 { "1 stitch".to_owned() } else { format!("{count} stitches") }
+}
+
+/// The repeat whose number of times is most likely to be wrong: the only one of the round.
+fn repeat(items: &[Item]) -> Option<(u32, u32, Place)> {
+    let mut found = items.iter().filter_map(|item| match &item.act {
+        Act::Repeat(body, Times::Exactly(times)) => {
+            let used = body.iter().map(|item| match &item.act {
+                Act::Run(op, Times::Exactly(times)) => op.consumed.saturating_mul(*times),
+                Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => 0,
+            });
+            Some((used.fold(0, u32::saturating_add), *times, item.place))
+        }
+        Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => None,
+    });
+    let only = found.next();
+    only.filter(|(used, ..)| *used > 0 && found.next().is_none())
+}
+
+/// The round uses up another number of stitches than stand there.
+pub(super) fn unused(
+    written: &WrittenRound,
+    number: u32,
+    before: u32,
+    used: u32,
+    ops: &[Op],
+    rules: &Rules,
+) -> Diagnostic {
+    let what = format!("round {number} uses up {}, but {before} stand there", stitches(used));
+    let (code, message) = if used < before {
+        ("stitches-left", format!("{what}: {} left over", before - used))
+    } else {
+        ("stitches-missing", format!("{what}: {} missing", used - before))
+    };
+    let repeat = repeat(&written.items);
+    let complaint = Diagnostic::error(code, message).at(repeat.map_or(written.place, |(_, _, place)| place));
+    let other = repeat.and_then(|(each, times, _)| {
+        let outside = i64::from(used) - i64::from(each) * i64::from(times);
+        let room = i64::from(before) - outside;
+        (room > 0 && room % i64::from(each) == 0).then(|| room / i64::from(each))
+    });
+    if let Some(other) = other {
+        let (each, times, _) = repeat.unwrap_or_default();
+        return complaint.help(format!(
+            "the repeat uses {}; worked {other} times and not {times} it uses them all",
+            stitches(each)
+        ));
+    }
+    let made = written.stated.as_ref().map(|stated| stated.count);
+    let grown = i64::from(before) + change(ops);
+    let after = made.or(u32::try_from(grown).ok()).unwrap_or(before);
+    match spreading(before, after, main(ops, rules), rules.terms) {
+        Some(text) => complaint.help(format!("from {before} to {after}: `{text}`")),
+        None => complaint,
+    }
+}
+
+/// Stitches by which the operations grow the round.
+fn change(ops: &[Op]) -> i64 {
+    ops.iter().map(|op| i64::from(op.count()) - i64::from(op.consumed)).sum()
+}
+
+fn main(ops: &[Op], rules: &Rules) -> Stitch {
+    let tall = |stitch: &Stitch| *stitch != Stitch::CH && stitch.row().counts > 0;
+    ops.iter().flat_map(|op| op.made.runs()).map(|(stitch, _)| stitch).find(tall).unwrap_or(rules.main)
+}
+
+/// A repeat that goes around doesn't divide what is there.
+pub(super) fn leaves(
+    written: &WrittenRound,
+    (available, each): (u32, u32),
+    start: u32,
+    body: &[Op],
+    place: Place,
+    rules: &Rules,
+) -> Diagnostic {
+    let (repeats, over) = (available / each, available % each);
+    let message = match repeats {
+        0 => format!("one repeat needs {}, and only {available} are there", stitches(each)),
+        1 => format!("{} are 1 repeat of {each} with {over} left over", stitches(available)),
+        _ => format!("{} are {repeats} repeats of {each} with {over} left over", stitches(available)),
+    };
+    let complaint = Diagnostic::error("around-leaves", message).at(place);
+    let change = change(body);
+    let stated = written.stated.as_ref().map(|stated| i64::from(stated.count) - i64::from(start));
+    // The nearest whole number of repeats keeps their kind; the stated count decides where there is one.
+    let near = (f64::from(available) / f64::from(each)).round().max(1.0) as i64;
+    let after = stated.unwrap_or(i64::from(available) + near * change);
+    let text = u32::try_from(after)
+        .ok()
+        .and_then(|after| spreading(available, after, main(body, rules), rules.terms).map(|text| (after, text)));
+    match text {
+        Some((after, text)) => complaint.help(format!("spread as `{text}`, which makes {after}")),
+        None => complaint.help(format!("end with `{} more`, or change the count of the round before", stitches(over))),
+    }
+}
+
+/// The round makes another number than it states.
+pub(super) fn miscounted(
+    written: &WrittenRound,
+    before: Option<u32>,
+    made: u32,
+    chain: Option<(u8, bool)>,
+    rules: &Rules,
+) -> Diagnostic {
+    let (stated, place) = written.stated.as_ref().map_or((made, written.place), |stated| (stated.count, stated.place));
+    let message = format!("this round makes {}, but it states {stated}", stitches(made));
+    let complaint = Diagnostic::error("count-differs", message).at(place);
+    if let Some((chains, counts)) = chain {
+        let other = if counts { made.checked_sub(1) } else { made.checked_add(1) };
+        if other == Some(stated) {
+            let instead = if counts { "does not count" } else { "counts as a stitch" };
+            return complaint
+                .help(format!("the count fits if the ch-{chains} {instead}: say so, `ch {chains} ({instead})`"));
+        }
+    }
+    let from = before.filter(|before| *before > 0);
+    let stitch = crate_main(written, rules);
+    match from.and_then(|before| spreading(before, stated, stitch, rules.terms).map(|text| (before, text))) {
+        Some((before, text)) => complaint.help(format!("state ({made}), or for {stated} of {before} write `{text}`")),
+        None => complaint.help(format!("state ({made}), or make {stated} stitches")),
+    }
+}
+
+fn crate_main(written: &WrittenRound, rules: &Rules) -> Stitch {
+    fn find(items: &[Item]) -> Option<Stitch> {
+        items.iter().find_map(|item| match &item.act {
+            Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
+            Act::Repeat(body, _) => find(body),
+            Act::SameStitch(_) => None,
+        })
+    }
+    find(&written.items).unwrap_or(rules.main)
+}
+
+/// An instruction that makes `after` stitches of `before`, its shaping spread evenly; nothing where that takes more
+/// than doubling or halving.
+fn spreading(before: u32, after: u32, stitch: Stitch, terms: Terms) -> Option<String> {
+    if before == 0 || before > LONGEST || after > before.checked_mul(2)? || after.checked_mul(2)? < before {
+        return None;
+    }
+    let plain = Op::plain(stitch);
+    let (shape, shapes) = if after >= before {
+        (Op::increase(stitch, 2), after - before)
+    } else {
+        (Op { into: Spot::Together, consumed: 2, made: Made::Same(stitch, 1), loops: Loops::Both }, before - after)
+    };
+    let mut ops = Vec::new();
+    if shapes == 0 {
+        ops = vec![plain; before as usize];
+    } else {
+        for gap in spread(before.checked_sub(shapes * shape.consumed)?, shapes, 0) {
+            ops.extend(std::iter::repeat_n(plain.clone(), gap as usize));
+            ops.push(shape.clone());
+        }
+    }
+    let words = Words::of(Language::En);
+    Some(Writer { words: &words, terms }.ops(&ops))
+}

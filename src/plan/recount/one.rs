@@ -1,0 +1,341 @@
+//! Counts one written round.
+
+use super::nearest;
+use super::tally::{Base, Stop, Tally};
+use super::{Rules, Standing};
+use crate::design::Work;
+use crate::notation::tree::{Act, Item};
+use crate::notation::{Turning, WrittenRound};
+use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
+use crate::report::{Diagnostic, Report};
+use crate::stitch::Stitch;
+use std::collections::BTreeMap;
+
+/// Fewer chains than this in a joined chain are a ring to work into, not along.
+const ALONG: u32 = 20;
+
+/// The chain spaces of a round: position of the first chain among its stitches, and chains.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(super) struct Spaces(Vec<(u32, u32)>);
+
+impl Spaces {
+    fn of(ops: &[Op]) -> Self {
+        let mut spaces: Vec<(u32, u32)> = Vec::new();
+        let mut at = 0_u32;
+        for (stitch, count) in ops.iter().flat_map(|op| op.made.runs()) {
+            let count = count * u32::from(stitch.row().counts);
+            match spaces.last_mut() {
+                Some((start, chains)) if stitch == Stitch::CH && *start + *chains == at => *chains += count,
+                _ if stitch == Stitch::CH => spaces.push((at, count)),
+                _ => {}
+            }
+            at += count;
+        }
+        Self(spaces)
+    }
+
+    /// The first space at or after a position.
+    pub(super) fn after(&self, at: u32) -> Option<(u32, u32)> {
+        let index = self.0.partition_point(|(start, _)| *start < at);
+        self.0.get(index).copied()
+    }
+}
+
+/// A round that was counted.
+pub(super) struct Counted {
+    pub(super) round: Round,
+    pub(super) spaces: Spaces,
+    pub(super) foundation: Foundation,
+    pub(super) flat: bool,
+}
+
+/// One way to read a round: what it is worked into, and whether its chain counts.
+struct Reading {
+    base: Base,
+    /// Operations that come before the items.
+    first: Vec<Op>,
+    begin: Begin,
+}
+
+struct Outcome {
+    ops: Vec<Op>,
+    used: u32,
+    made: u32,
+}
+
+/// Counts one round. Nothing once it is complained about.
+pub(super) fn round(
+    written: &WrittenRound,
+    number: u32,
+    start: bool,
+    standing: &Standing,
+    said: &BTreeMap<u32, bool>,
+    rules: &Rules,
+    report: &mut Report,
+) -> Option<Counted> {
+    let mut one = One { written, number, start, standing, said, rules, report };
+    let foundation = one.foundation();
+    let (base, flat) = one.base(foundation)?;
+    let readings = one.readings(base, foundation, flat)?;
+    let mut chosen = None;
+    for (index, reading) in readings.into_iter().enumerate() {
+        let outcome = one.expand(&reading);
+        let fits = outcome.as_ref().is_ok_and(|outcome| one.fits(&reading, outcome));
+        if fits || index == 0 {
+            chosen = Some((reading, outcome));
+        }
+        if fits {
+            break;
+        }
+    }
+    let (reading, outcome) = chosen?;
+    let outcome = match outcome {
+        Ok(outcome) => outcome,
+        Err(stop) => return one.stopped(stop, &reading),
+    };
+    if !one.agrees(&reading, &outcome) {
+        return None;
+    }
+    let spaces = Spaces::of(&outcome.ops);
+    let round = one.finish(reading, outcome, flat);
+    Some(Counted { round, spaces, foundation, flat })
+}
+
+struct One<'a> {
+    written: &'a WrittenRound,
+    number: u32,
+    start: bool,
+    standing: &'a Standing,
+    said: &'a BTreeMap<u32, bool>,
+    rules: &'a Rules,
+    report: &'a mut Report,
+}
+
+/// True where some item says to go into the ring.
+fn into_ring(items: &[Item]) -> bool {
+    items.iter().any(|item| match &item.act {
+        Act::Run(op, _) => op.into == Spot::Stitch && op.consumed == 0,
+        Act::Repeat(body, _) => into_ring(body),
+        Act::SameStitch(_) => false,
+    })
+}
+
+/// The first stitch named that is no chain.
+fn first_stitch(items: &[Item]) -> Option<Stitch> {
+    items.iter().find_map(|item| match &item.act {
+        Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
+        Act::Repeat(body, _) => first_stitch(body),
+        Act::SameStitch(made) => made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
+    })
+}
+
+impl One<'_> {
+    fn foundation(&mut self) -> Foundation {
+        if !self.start {
+            return Foundation::Ring;
+        }
+        let written = self.written;
+        written.foundation.unwrap_or_else(|| {
+            if !into_ring(&written.items) && written.from_hook.is_none() {
+                let message = "the first round does not say what it is worked into: an adjustable ring is taken";
+                let help = "write `6 sc in ring`, or `ch 2, 6 sc in 2nd ch from hook`, or `ch 4, sl st to first ch to form a ring`";
+                self.report.add(Diagnostic::warning("no-start", message).at(written.place).help(help));
+            }
+            Foundation::Ring
+        })
+    }
+
+    /// What the round is worked into, and whether that is flat along a chain.
+    fn base(&mut self, foundation: Foundation) -> Option<(Base, bool)> {
+        if !self.start {
+            return Some((Base::Stitches(self.standing.count), false));
+        }
+        match (foundation, self.written.from_hook) {
+            (Foundation::Chain(chains), Some(nth)) if nth > chains => {
+                let message = format!("the {nth}. chain from the hook is worked into, but only {chains} are made");
+                let help = format!("make at least {nth} chains");
+                self.report.add(Diagnostic::error("no-such-chain", message).at(self.written.place).help(help));
+                None
+            }
+            (Foundation::Chain(chains), Some(nth)) if nth < chains => Some((Base::Stitches(Some(chains)), true)),
+            (Foundation::ChainRing(chains), _) if !into_ring(&self.written.items) && chains >= ALONG => {
+                Some((Base::Stitches(Some(chains)), false))
+            }
+            _ => Some((Base::Ring, false)),
+        }
+    }
+
+    /// The ways in which the round can be read, the likeliest first.
+    fn readings(&mut self, base: Base, foundation: Foundation, flat: bool) -> Option<Vec<Reading>> {
+        let plain = if self.joins() || self.number == 1 { Begin::Plain } else { Begin::Spiral };
+        if flat {
+            return Some(self.along_chain(base));
+        }
+        let Some(turning) = self.written.begin else {
+            return Some(vec![Reading { base, first: Vec::new(), begin: plain }]);
+        };
+        let Ok(chains) = u8::try_from(turning.chains) else {
+            let message = format!("a round can't begin with {} chains", turning.chains);
+            self.report.add(Diagnostic::error("too-many", message).at(turning.place));
+            return None;
+        };
+        let stitch = turning.stitch.or(first_stitch(&self.written.items)).unwrap_or(self.rules.main);
+        let counting = |counts: bool| {
+            let op = if base == Base::Ring { Op::into_ring(stitch) } else { Op::plain(stitch) };
+            let first = if counts && !turning.included { vec![op.under(turning.loops)] } else { Vec::new() };
+            Reading { base, first, begin: Begin::Chain { chains, counts } }
+        };
+        if let Some(counts) = turning.counts.or(self.said.get(&turning.chains).copied()) {
+            return Some(vec![counting(counts)]);
+        }
+        if !self.joins() && !matches!(foundation, Foundation::ChainRing(_)) {
+            let chains = Op::chains(turning.chains).under(turning.loops);
+            return Some(vec![Reading { base, first: vec![chains], begin: plain }]);
+        }
+        let likely = self.chain_counts(&turning, stitch);
+        Some(vec![counting(likely), counting(!likely)])
+    }
+
+    /// Whether a turning chain counts where nothing says so: never before single crochet, else as the design has it;
+    /// before taller stitches it counts (the Craft Yarn Council's reading guide).
+    fn chain_counts(&self, turning: &Turning, stitch: Stitch) -> bool {
+        let tall = stitch.row().overs > 0 && turning.chains > 1;
+        match self.rules.work {
+            Work::Joined { chain_counts } => tall && chain_counts,
+            Work::Spiral => tall,
+        }
+    }
+
+    /// A row along a chain: the chains passed over stand for a first stitch where it is a tall one.
+    fn along_chain(&self, base: Base) -> Vec<Reading> {
+        let passed = self.written.from_hook.map_or(0, |nth| nth - 1);
+        let stitch = first_stitch(&self.written.items).unwrap_or(self.rules.main);
+        let over = |counts: bool| {
+            let op = if counts { Op::decrease(stitch, passed) } else { Op::skip(passed) };
+            let first = if passed > 0 { vec![op] } else { Vec::new() };
+            Reading { base, first, begin: Begin::Plain }
+        };
+        let counts = passed > 1 && stitch.row().overs > 0;
+        vec![over(counts), over(!counts)]
+    }
+
+    fn joins(&self) -> bool {
+        self.written.joined.unwrap_or(matches!(self.rules.work, Work::Joined { .. }))
+    }
+
+    fn expand(&self, reading: &Reading) -> Result<Outcome, Stop> {
+        let mut tally = Tally::new(reading.base, self.standing.spaces.as_ref());
+        tally.ops.clone_from(&reading.first);
+        tally.used = reading.first.iter().map(|op| op.consumed).sum();
+        tally.items(&self.written.items, false)?;
+        // Stitches behind the last chain space have nothing to be worked into.
+        if let (true, Base::Stitches(Some(before))) = (tally.in_spaces, reading.base)
+            && tally.used < before
+            && self.standing.spaces.as_ref().is_some_and(|spaces| spaces.after(tally.used).is_none())
+        {
+            tally.ops.push(Op::skip(before - tally.used));
+            tally.used = before;
+        }
+        let counts = tally.ops.iter().map(|op| u64::from(op.count())).sum::<u64>();
+        let made = u32::try_from(counts).map_err(|_| Stop::Unknown)?;
+        Ok(Outcome { ops: tally.ops, used: tally.used, made })
+    }
+
+    /// True where the round makes what it states. Chain spaces are often left out of the stated count (common
+    /// practice).
+    fn states(&self, outcome: &Outcome) -> bool {
+        let Some(stated) = &self.written.stated else { return true };
+        let runs = outcome.ops.iter().flat_map(|op| op.made.runs());
+        let chains: u32 = runs.filter(|(stitch, _)| *stitch == Stitch::CH).map(|(_, count)| count).sum();
+        stated.count == outcome.made || (!stated.spaces && chains > 0 && stated.count == outcome.made - chains)
+    }
+
+    fn fits(&self, reading: &Reading, outcome: &Outcome) -> bool {
+        let uses_all = match reading.base {
+            Base::Stitches(Some(before)) => outcome.used == before,
+            Base::Stitches(None) | Base::Ring => true,
+        };
+        uses_all && self.states(outcome)
+    }
+
+    /// Complains where the round doesn't use up what stands, or doesn't make what it states.
+    fn agrees(&mut self, reading: &Reading, outcome: &Outcome) -> bool {
+        if let Base::Stitches(Some(before)) = reading.base
+            && outcome.used != before
+        {
+            let complaint = nearest::unused(self.written, self.number, before, outcome.used, &outcome.ops, self.rules);
+            self.report.add(complaint);
+            return false;
+        }
+        if outcome.made == 0 {
+            let message = format!("round {} makes no stitches", self.number);
+            self.report.add(Diagnostic::error("no-stitches", message).at(self.written.place));
+            return false;
+        }
+        if self.states(outcome) {
+            return true;
+        }
+        let before = match reading.base {
+            Base::Stitches(before) => before,
+            Base::Ring => None,
+        };
+        let chain = match (reading.begin, self.written.begin) {
+            (Begin::Chain { chains, counts }, Some(_)) => Some((chains, counts)),
+            _ => None,
+        };
+        self.report.add(nearest::miscounted(self.written, before, outcome.made, chain, self.rules));
+        false
+    }
+
+    fn stopped(&mut self, stop: Stop, reading: &Reading) -> Option<Counted> {
+        match stop {
+            Stop::Because(complaint) => self.report.add(complaint),
+            Stop::Unknown => {}
+            Stop::Leaves { available, each, body, place } => {
+                let start = reading.first.iter().map(|op| op.consumed).sum();
+                self.report.add(nearest::leaves(self.written, (available, each), start, &body, place, self.rules));
+            }
+        }
+        None
+    }
+
+    fn finish(&self, reading: Reading, outcome: Outcome, flat: bool) -> Round {
+        let mut ops = outcome.ops;
+        let mut before = outcome.used;
+        // A first round worked along a joined chain stands on nothing: the chain is no round.
+        if self.start && !flat {
+            ops = ops.into_iter().filter(|op| op.into != Spot::Skip).map(off_chain).collect();
+            before = 0;
+        }
+        let mut kinds: BTreeMap<Stitch, u64> = BTreeMap::new();
+        for (stitch, count) in ops.iter().flat_map(|op| op.made.runs()) {
+            *kinds.entry(stitch).or_default() += u64::from(count);
+        }
+        let rank = |(stitch, count): &(&Stitch, &u64)| {
+            let minor = [Stitch::CH, Stitch::SL_ST, Stitch::PICOT].contains(stitch);
+            (!minor, **count, std::cmp::Reverse(**stitch))
+        };
+        let stitch = kinds.iter().max_by_key(rank).map_or(self.rules.main, |(stitch, _)| *stitch);
+        Round {
+            number: self.number,
+            part: 0,
+            stitch,
+            before,
+            after: outcome.made,
+            ops,
+            colour: None,
+            begin: reading.begin,
+            close: if self.joins() { Close::Join } else { Close::Spiral },
+            target: None,
+            place: Some(self.written.place),
+        }
+    }
+}
+
+/// The operation as one of a first round, which uses up nothing.
+fn off_chain(op: Op) -> Op {
+    match (op.into, &op.made) {
+        (Spot::Air, _) => op,
+        (_, Made::Same(..) | Made::Mixed(_) | Made::Nothing) => Op { into: Spot::Stitch, consumed: 0, ..op },
+    }
+}

@@ -1,0 +1,224 @@
+//! Expands the items of one round into operations, stitch by stitch.
+
+use super::one::Spaces;
+use crate::notation::tree::{Act, Item, Times};
+use crate::plan::{Made, Op, Spot};
+use crate::report::{Diagnostic, Place};
+use crate::stitch::Stitch;
+
+/// Most operations of one round.
+const MOST_OPS: usize = 100_000;
+
+/// What a round is worked into.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Base {
+    /// So many stitches, one after another; nothing where it is not known how many.
+    Stitches(Option<u32>),
+    /// A ring, or one chain: everything goes into it.
+    Ring,
+}
+
+/// Why expanding stopped.
+pub(super) enum Stop {
+    /// For this reason.
+    Because(Diagnostic),
+    /// The stitches of the round before aren't known; that was complained about.
+    Unknown,
+    /// A repeat that goes around doesn't divide: stitches there, used by one repeat, where.
+    Leaves { available: u32, each: u32, body: Vec<Op>, place: Place },
+}
+
+pub(super) struct Tally<'a> {
+    pub(super) ops: Vec<Op>,
+    pub(super) used: u32,
+    pub(super) base: Base,
+    pub(super) spaces: Option<&'a Spaces>,
+    pub(super) in_spaces: bool,
+}
+
+/// Stitches that the items use up, as far as that is written.
+fn uses(items: &[Item]) -> u64 {
+    let one = |item: &Item| match &item.act {
+        Act::Run(op, Times::Exactly(times)) => u64::from(op.consumed) * u64::from(*times),
+        Act::Repeat(body, Times::Exactly(times)) => uses(body).saturating_mul(u64::from(*times)),
+        Act::Run(_, Times::Around { .. }) | Act::Repeat(_, Times::Around { .. }) | Act::SameStitch(_) => 0,
+    };
+    items.iter().map(one).fold(0, u64::saturating_add)
+}
+
+fn stop<T>(code: &'static str, place: Place, message: impl Into<String>, help: &str) -> Result<T, Stop> {
+    Err(Stop::Because(Diagnostic::error(code, message).at(place).help(help)))
+}
+
+impl<'a> Tally<'a> {
+    pub(super) fn new(base: Base, spaces: Option<&'a Spaces>) -> Self {
+        Self { ops: Vec::new(), used: 0, base, spaces, in_spaces: false }
+    }
+
+    pub(super) fn items(&mut self, items: &[Item], repeated: bool) -> Result<(), Stop> {
+        for (index, item) in items.iter().enumerate() {
+            let later = uses(items.get(index + 1..).unwrap_or_default());
+            match &item.act {
+                Act::SameStitch(made) => self.same(made, item.place)?,
+                Act::Run(op, Times::Exactly(times)) => {
+                    for _ in 0..*times {
+                        self.push(op, item.place)?;
+                    }
+                }
+                Act::Repeat(body, Times::Exactly(times)) => {
+                    for _ in 0..*times {
+                        self.items(body, true)?;
+                    }
+                }
+                Act::Run(_, Times::Around { leave }) | Act::Repeat(_, Times::Around { leave }) => {
+                    if repeated {
+                        let help = "say how often instead: `[sc, inc] 6 times`";
+                        return stop("around-in-repeat", item.place, "this goes around inside a repeat", help);
+                    }
+                    self.around(item, later.max(u64::from(*leave)))?;
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// Works one thing until only `leave` stitches are left.
+    fn around(&mut self, item: &Item, leave: u64) -> Result<(), Stop> {
+        let before = match self.base {
+            Base::Stitches(Some(before)) => before,
+            Base::Stitches(None) => return Err(Stop::Unknown),
+            Base::Ring => {
+                let help = "say how many stitches go into the ring: `6 sc in ring`";
+                return stop("around-ring", item.place, "a ring has no stitches to go around", help);
+            }
+        };
+        let end = u64::from(before).saturating_sub(leave);
+        let (start, first) = (self.used, self.ops.len());
+        if u64::from(start) >= end && before > 0 {
+            let message = format!("all {before} stitches are used up before this goes around");
+            return stop("around-nothing", item.place, message, "leave it out, or shorten what stands before it");
+        }
+        while u64::from(self.used) < end {
+            let (used, made) = (self.used, self.ops.len());
+            match &item.act {
+                Act::Run(op, _) => self.push(op, item.place)?,
+                Act::Repeat(body, _) => self.items(body, true)?,
+                Act::SameStitch(_) => {}
+            }
+            let each = self.used - used;
+            if each == 0 {
+                let help = "a repeat that goes around has to use up stitches of the round before";
+                return stop("around-forever", item.place, "this goes around and uses up no stitches", help);
+            }
+            if u64::from(self.used) > end {
+                let rest = if self.in_spaces { None } else { self.ops.get(made..) };
+                let (body, available) = (rest.unwrap_or_default().to_vec(), (end as u32) - start);
+                self.ops.truncate(first);
+                return Err(Stop::Leaves { available, each, body, place: item.place });
+            }
+            // What is left behind the last space has nothing to go into and is passed over at the end.
+            if self.in_spaces && self.spaces.is_some_and(|spaces| spaces.after(self.used).is_none()) {
+                break;
+            }
+        }
+        Ok(())
+    }
+
+    fn add(&mut self, op: Op, place: Place) -> Result<(), Stop> {
+        if self.ops.len() >= MOST_OPS {
+            let message = format!("this round has more than {MOST_OPS} steps");
+            return stop("too-many", place, message, "check its numbers of times");
+        }
+        match self.used.checked_add(op.consumed) {
+            Some(used) => self.used = used,
+            None => {
+                return stop("too-many", place, "this uses up more stitches than can be counted", "check its numbers");
+            }
+        }
+        if op.made.runs().try_fold(0_u32, |sum, (_, count)| sum.checked_add(count)).is_none_or(|sum| sum > 1000) {
+            let message = "this makes more than 1000 stitches in one place";
+            return stop("too-many", place, message, "check its number");
+        }
+        self.ops.push(op);
+        Ok(())
+    }
+
+    fn push(&mut self, op: &Op, place: Place) -> Result<(), Stop> {
+        match (op.into, self.base) {
+            (Spot::Stitch, Base::Ring) => match op.made {
+                Made::Same(stitch, count) => {
+                    for _ in 0..count {
+                        self.add(Op::into_ring(stitch).under(op.loops), place)?;
+                    }
+                    Ok(())
+                }
+                Made::Nothing | Made::Mixed(_) => self.add(Op { consumed: 0, ..op.clone() }, place),
+            },
+            (Spot::Together | Spot::Skip | Spot::Space, Base::Ring) => {
+                let help = "into a ring only whole stitches go: `6 sc in ring`";
+                stop("not-in-ring", place, "this needs stitches to work into, and here is only a ring", help)
+            }
+            (Spot::Stitch, Base::Stitches(_)) if op.consumed == 0 => {
+                let help = "only the first round goes into a ring";
+                stop("no-ring", place, "this goes into a ring, but there are stitches to work into", help)
+            }
+            (Spot::Space, Base::Stitches(_)) => self.space(op, place),
+            (Spot::Stitch | Spot::Together | Spot::Skip | Spot::Air, _) => self.add(op.clone(), place),
+        }
+    }
+
+    /// Works into the next chain space, passing over what stands before it.
+    fn space(&mut self, op: &Op, place: Place) -> Result<(), Stop> {
+        self.in_spaces = true;
+        let Some(spaces) = self.spaces else {
+            return self.add(Op { consumed: op.consumed.max(1), ..op.clone() }, place);
+        };
+        let Some((start, chains)) = spaces.after(self.used) else {
+            let help = "count the chain spaces of the round before";
+            return stop("no-space", place, "no chain space is left here to work into", help);
+        };
+        if op.consumed != 0 && op.consumed != chains {
+            let message = format!("this goes into a ch-{} space, but the next space has {chains} chains", op.consumed);
+            return stop("other-space", place, message, "make the number of chains the same in both rounds");
+        }
+        if start > self.used {
+            self.add(Op::skip(start - self.used).under(op.loops), place)?;
+        }
+        self.add(Op { consumed: chains, ..op.clone() }, place)
+    }
+
+    /// More stitches in the place worked last; chains made since then come between.
+    fn same(&mut self, made: &Made, place: Place) -> Result<(), Stop> {
+        let foot = self.ops.iter().rposition(|op| op.into != Spot::Air);
+        let Some(foot) = foot.filter(|at| matches!(self.ops[*at].into, Spot::Stitch | Spot::Space)) else {
+            if self.used == 0 && self.ops.is_empty() {
+                return self.push(
+                    &Op { into: Spot::Stitch, consumed: 1, made: made.clone(), loops: Default::default() },
+                    place,
+                );
+            }
+            return stop(
+                "no-same",
+                place,
+                "nothing was worked yet that this could share its stitch with",
+                "say `in next st`",
+            );
+        };
+        let mut runs: Vec<(Stitch, u32)> = Vec::new();
+        let between = self.ops.iter().skip(foot).flat_map(|op| op.made.runs());
+        for (stitch, count) in between.chain(made.runs()) {
+            match runs.last_mut() {
+                Some((last, number)) if *last == stitch => *number = number.saturating_add(count),
+                _ => runs.push((stitch, count)),
+            }
+        }
+        self.ops.truncate(foot + 1);
+        let Some(op) = self.ops.pop() else { return Ok(()) };
+        self.used -= op.consumed;
+        let made = match runs[..] {
+            [(stitch, count)] => Made::Same(stitch, count),
+            _ => Made::Mixed(runs.into_boxed_slice()),
+        };
+        self.add(Op { made, ..op }, place)
+    }
+}

@@ -1,0 +1,173 @@
+//! What is written reads back as the same operations.
+
+use proptest::prelude::*;
+use roundelay::design::{Terms, Work};
+use roundelay::notation::write::instruction;
+use roundelay::notation::{Source, read};
+use roundelay::plan::recount::{Rules, rounds};
+use roundelay::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
+use roundelay::report::Report;
+use roundelay::stitch::{Build, Loops, Side, Stitch};
+use roundelay::words::{Language, Words};
+
+fn basic() -> impl Strategy<Value = Stitch> {
+    prop::sample::select(vec![Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR, Stitch::DTR])
+}
+
+fn any_stitch() -> impl Strategy<Value = Stitch> {
+    let whole = Stitch::all().filter(|stitch| !matches!(stitch.row().build, Build::Chain | Build::Picot));
+    prop::sample::select(whole.collect::<Vec<_>>())
+}
+
+fn group() -> impl Strategy<Value = Made> {
+    (basic(), 1..4_u32, 1..4_u32, 1..3_u32).prop_map(|(stitch, before, chains, after)| {
+        Made::Mixed(vec![(stitch, before), (Stitch::CH, chains), (stitch, after)].into())
+    })
+}
+
+fn op() -> impl Strategy<Value = Op> {
+    let loops = prop::sample::select(vec![Loops::Both, Loops::Both, Loops::Back, Loops::Front]);
+    let made = prop_oneof![
+        4 => any_stitch().prop_map(|stitch| Made::Same(stitch, 1)),
+        2 => (basic(), 2..6_u32).prop_map(|(stitch, count)| Made::Same(stitch, count)),
+        1 => (prop::sample::select(vec![Stitch::FPDC, Stitch::POPCORN]), 2..4_u32).prop_map(|(s, n)| Made::Same(s, n)),
+        1 => group(),
+    ];
+    prop_oneof![
+        6 => (made.clone(), loops.clone()).prop_map(|(made, loops)| Op { into: Spot::Stitch, consumed: 1, made, loops }),
+        2 => (basic(), 2..4_u32, loops).prop_map(|(stitch, count, loops)| Op::decrease(stitch, count).under(loops)),
+        1 => (1..4_u32).prop_map(Op::skip),
+        1 => (1..5_u32).prop_map(Op::chains),
+        1 => (1..4_u32, made).prop_map(|(chains, made)| {
+            Op { into: Spot::Space, consumed: chains, made, loops: Loops::Both }
+        }),
+        1 => Just(Op { made: Made::Same(Stitch::PICOT, 1), ..Op::chains(1) }),
+    ]
+}
+
+/// Runs and repeats, as solvers make them.
+fn ops(op: impl Strategy<Value = Op>) -> impl Strategy<Value = Vec<Op>> {
+    let run = (op, 1..6_usize).prop_map(|(op, times)| vec![op; times]);
+    let unit = prop::collection::vec(run, 1..4).prop_map(|runs| runs.concat());
+    let repeat = (unit, 1..5_usize).prop_map(|(unit, times)| vec![unit; times].concat());
+    prop::collection::vec(repeat, 1..4).prop_map(|repeats| one_skip(repeats.concat()))
+}
+
+/// Skips that follow one another are one skip: that is how they are said.
+fn one_skip(ops: Vec<Op>) -> Vec<Op> {
+    let mut joined: Vec<Op> = Vec::new();
+    for op in ops {
+        match joined.last_mut() {
+            Some(last) if last.into == Spot::Skip && op.into == Spot::Skip => last.consumed += op.consumed,
+            _ => joined.push(op),
+        }
+    }
+    joined
+}
+
+fn begin() -> impl Strategy<Value = (Begin, Close)> {
+    prop_oneof![
+        Just((Begin::Spiral, Close::Spiral)),
+        (1..5_u8, any::<bool>()).prop_map(|(chains, counts)| (Begin::Chain { chains, counts }, Close::Join)),
+    ]
+}
+
+fn round(number: u32, ops: Vec<Op>, (begin, close): (Begin, Close)) -> Round {
+    let sums = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
+    let (part, stitch, colour, target, place) = (0, Stitch::SC, None, None, None);
+    Round { number, part, stitch, before: sums.0, after: sums.1, ops, colour, begin, close, target, place }
+}
+
+/// Reads the round from its own instruction.
+fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, Foundation), String> {
+    let text = instruction(round, foundation, &Words::of(Language::En), terms);
+    let mut report = Report::new();
+    let work = match round.close {
+        Close::Join => Work::Joined { chain_counts: false },
+        Close::Spiral => Work::Spiral,
+    };
+    let rules = Rules { work, main: Stitch::SC, terms };
+    let written = read(&[Source { text: &text, place: None }], terms, Stitch::SC, round.number, &mut report);
+    let counted = rounds(&written, (round.before, round.number), &rules, &mut report);
+    let one = counted.and_then(|counted| counted.rounds.into_iter().next().map(|round| (round, counted.foundation)));
+    one.ok_or_else(|| format!("{text}\n{:#?}", report.diagnostics))
+}
+
+fn assert_same(round: &Round, foundation: Foundation) {
+    for terms in [Terms::Us, Terms::Uk] {
+        let text = instruction(round, foundation, &Words::of(Language::En), terms);
+        match back(round, foundation, terms) {
+            Err(complaint) => panic!("{complaint}"),
+            Ok((read, from)) => {
+                assert_eq!(read.ops, round.ops, "{text}");
+                assert_eq!((read.before, read.after), (round.before, round.after), "{text}");
+                assert_eq!((read.begin, read.close), (round.begin, round.close), "{text}");
+                assert!(round.before > 0 || from == foundation, "{text}");
+            }
+        }
+    }
+}
+
+/// True where a turning chain can stand for the first stitch.
+fn can_begin(ops: &[Op]) -> bool {
+    let basic = [Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR, Stitch::DTR];
+    ops.first().is_some_and(|op| {
+        let first = op.made.runs().next().is_some_and(|(stitch, _)| basic.contains(&stitch));
+        first && matches!(op.into, Spot::Stitch | Spot::Together)
+    })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(400) })]
+
+    #[test]
+    fn random_rounds_read_back(ops in ops(op()), begin in begin()) {
+        let used: u32 = ops.iter().map(|op| op.consumed).sum();
+        let made: u32 = ops.iter().map(Op::count).sum();
+        prop_assume!(used > 0 && made > 0);
+        prop_assume!(!matches!(begin.0, Begin::Chain { counts: true, .. }) || can_begin(&ops));
+        assert_same(&round(7, ops, begin), Foundation::Ring);
+    }
+
+    #[test]
+    fn random_rounds_under_one_loop_read_back(ops in ops(op()), back in any::<bool>(), begin in begin()) {
+        let loops = if back { Loops::Back } else { Loops::Front };
+        let ops: Vec<Op> = ops.into_iter().map(|op| op.under(loops)).collect();
+        let used: u32 = ops.iter().map(|op| op.consumed).sum();
+        let made: u32 = ops.iter().map(Op::count).sum();
+        prop_assume!(used > 0 && made > 0);
+        prop_assume!(!matches!(begin.0, Begin::Chain { counts: true, .. }) || can_begin(&ops));
+        assert_same(&round(7, ops, begin), Foundation::Ring);
+    }
+
+    #[test]
+    fn random_starts_read_back(stitch in basic(), count in 1..20_usize, chains in 2..8_u32, which in 0..3, begin in begin()) {
+        let foundation = match which {
+            0 => Foundation::Ring,
+            1 => Foundation::ChainRing(chains),
+            _ => Foundation::Chain(chains),
+        };
+        let begin = if begin.0 == Begin::Spiral { (Begin::Plain, begin.1) } else { begin };
+        prop_assume!(which < 2 || begin.0 == Begin::Plain);
+        assert_same(&round(1, vec![Op::into_ring(stitch); count], begin), foundation);
+    }
+}
+
+#[test]
+fn rounds_made_by_hand_read_back() {
+    let (dc, inc) = (Op::plain(Stitch::DC), Op::increase(Stitch::DC, 2));
+    let counts = (Begin::Chain { chains: 3, counts: true }, Close::Join);
+    let spread: Vec<Op> =
+        [4, 5, 5, 4, 5].into_iter().flat_map(|gap| [vec![dc.clone(); gap], vec![inc.clone()]].concat()).collect();
+    assert_same(&round(9, spread.clone(), counts), Foundation::Ring);
+    assert_same(&round(9, spread, (Begin::Spiral, Close::Spiral)), Foundation::Ring);
+    let narrowed = vec![Op::decrease(Stitch::DC, 2); 12];
+    assert_same(&round(9, narrowed, counts), Foundation::Ring);
+    let ribs: Vec<Op> = [Side::Front, Side::Back]
+        .into_iter()
+        .map(|side| Op::plain(if side == Side::Front { Stitch::FPDC } else { Stitch::BPDC }))
+        .collect();
+    assert_same(&round(9, vec![ribs; 20].concat(), (Begin::Spiral, Close::Spiral)), Foundation::Ring);
+    let edge = vec![Op::plain(Stitch::SL_ST); 80];
+    assert_same(&round(9, edge, (Begin::Plain, Close::Join)), Foundation::Ring);
+}
