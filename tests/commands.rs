@@ -271,6 +271,16 @@ fn a_folder_that_can_t_be_written_ends_with_2() {
 }
 
 #[test]
+fn papers_and_resolutions_are_looked_at_before_anything_is_done() {
+    for wrong in [["--paper", "B55"], ["--paper", "3x4 mm"], ["--dpi", "0"], ["--dpi", "many"]] {
+        let drawn = roundelay(&["draw", &path(SUN_HAT), "chart", "-o", "chart.png", wrong[0], wrong[1]]);
+        assert_eq!(status(&drawn), 2, "{wrong:?}");
+        assert!(err(&drawn).contains(wrong[0]), "{}", err(&drawn));
+    }
+    assert_eq!(status(&roundelay(&["publish", &path(SUN_HAT), "--paper", "foolscape"])), 2);
+}
+
+#[test]
 fn draw_asks_for_an_ending_it_knows() {
     let drawn = roundelay(&["draw", &path(SUN_HAT), "chart", "-o", "chart.bmp"]);
     assert_eq!(status(&drawn), 2);

@@ -5,7 +5,8 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 use roundelay::file::Output;
 use roundelay::file::save::save;
-use roundelay::report::Report;
+use roundelay::page::Paper;
+use roundelay::report::{Diagnostic, Report};
 
 use super::input::{self, Solved};
 use super::output::failure;
@@ -27,10 +28,10 @@ pub(super) struct Draw {
     #[arg(long)]
     pub(super) size: Option<String>,
     /// Paper to draw for, such as A4, A3, Letter or 200x300mm
-    #[arg(long, default_value = "A4")]
-    pub(super) paper: String,
-    /// Pixels an inch, for .png
-    #[arg(long, default_value_t = 300.0)]
+    #[arg(long, default_value = "A4", value_parser = paper)]
+    pub(super) paper: Paper,
+    /// Pixels an inch, 10 to 1200, for .png
+    #[arg(long, default_value_t = 300.0, value_parser = dpi)]
     pub(super) dpi: f64,
     /// Shades of grey, for .png
     #[arg(long)]
@@ -51,6 +52,22 @@ pub(super) enum Picture {
     Table,
     /// The symbols and what they mean
     Key,
+}
+
+/// A paper that pages can be laid out on, by its name or measures.
+pub(super) fn paper(name: &str) -> Result<Paper, String> {
+    let told = |complaint: Diagnostic| match complaint.help {
+        Some(help) => format!("{}; {help}", complaint.message),
+        None => complaint.message,
+    };
+    let paper = Paper::by_name(name).map_err(told)?;
+    paper.check().map_err(told)?;
+    Ok(paper)
+}
+
+fn dpi(text: &str) -> Result<f64, String> {
+    let dpi = text.parse().ok().filter(|dpi: &f64| (10.0..=1200.0).contains(dpi));
+    dpi.ok_or_else(|| "write a number from 10 to 1200, such as 150 for a screen or 300 for print".to_owned())
 }
 
 /// How a picture is written.
@@ -109,6 +126,6 @@ pub(super) fn run(wish: &Draw) -> Outcome {
 /// The bytes of the picture in the way its ending says, or complaints and nothing.
 fn picture(solved: &Solved, wish: &Draw, ending: Ending, report: &mut Report) -> Option<Vec<u8>> {
     let _ = (solved, wish.picture, &wish.paper, wish.dpi, wish.grey, wish.large_print, ending);
-    report.add(roundelay::report::Diagnostic::error("not-drawn", "pictures can't be drawn yet"));
+    report.add(Diagnostic::error("not-drawn", "pictures can't be drawn yet"));
     None
 }

@@ -5,8 +5,10 @@ use std::path::PathBuf;
 use clap::Args;
 use roundelay::file::Output;
 use roundelay::file::save::save;
+use roundelay::page::Paper;
 use roundelay::report::Report;
 
+use super::draw::paper;
 use super::input::{self, Solved};
 use super::output::{data, failure};
 use super::plan::unreadable;
@@ -21,8 +23,8 @@ pub(super) struct Publish {
     #[arg(short, long, value_name = "FOLDER")]
     pub(super) output: Option<PathBuf>,
     /// Paper of the booklet, such as A4, Letter or A3
-    #[arg(long, default_value = "A4")]
-    pub(super) paper: String,
+    #[arg(long, default_value = "A4", value_parser = paper)]
+    pub(super) paper: Paper,
     /// Letters of 18 pt and wider lines
     #[arg(long)]
     pub(super) large_print: bool,

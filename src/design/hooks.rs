@@ -41,6 +41,11 @@ pub fn uk_hook(diameter: Mm) -> Option<&'static str> {
     (!uk.is_empty()).then_some(*uk)
 }
 
+/// The US names, for help.
+pub(super) fn us_names() -> Vec<&'static str> {
+    HOOKS.iter().map(|(_, us, _)| *us).filter(|us| us.len() > 1).collect()
+}
+
 /// The diameter of a hook by its US name: `H-8`, `h/8`, `K-10 1/2`.
 pub fn by_us_name(name: &str) -> Option<Mm> {
     let plain = |name: &str| name.to_lowercase().replace(['/', ' ', '-'], "").replace("½", "12");

@@ -192,6 +192,13 @@ pub struct Part {
     pub body: Body,
 }
 
+impl Part {
+    /// True where nothing is left open after it.
+    pub fn closes(&self) -> bool {
+        matches!(self.body, Body::Profile(Profile { shape: Shape::Sphere { .. } | Shape::Close, .. }))
+    }
+}
+
 /// A run of rounds in one colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Stripe {

@@ -126,8 +126,7 @@ impl Reader<'_, '_> {
 
     /// A part after a closed one has nothing to be worked into.
     fn reachable(&mut self, before: Option<&Part>) {
-        let Some(before) = before else { return };
-        if let Body::Profile(Profile { shape: Shape::Sphere { .. } | Shape::Close, .. }) = before.body {
+        if let Some(before) = before.filter(|before| before.closes()) {
             let (name, closed) = (&self.raw.name.text, &before.name.value);
             let message =
                 format!("the part {name} can't be reached: {closed} closes the piece, so nothing is left to work into");

@@ -20,6 +20,10 @@ const RATIOS: &[(Stitch, f64, f64)] = &[
     (Stitch::DTR, 2.8, 4.6),
 ];
 
+/// Yarn in one stitch over its width: 10.6, 15.7 and 20.4 inches to the inch of single row measured in medium yarn with
+/// a 5 mm hook; tr by the usual 2.5 times sc.
+const YARN: &[(Stitch, f64)] = &[(Stitch::SC, 10.6), (Stitch::HDC, 15.7), (Stitch::DC, 20.4), (Stitch::TR, 26.5)];
+
 /// How far outside the published ranges a swatch or a hook may lie before it is mentioned; they are guidelines.
 const ROOM: f64 = 0.15;
 
@@ -27,6 +31,7 @@ const ROOM: f64 = 0.15;
 pub(super) fn look(design: &Design, raw: &RawDesign, report: &mut Report) {
     for swatch in &design.swatches {
         proportions(swatch, design, report);
+        mass(swatch, design, report);
         let weight = design.yarn.weight.and_then(|weight| YarnWeight::by_number(weight.value));
         if let Some(weight) = weight {
             density(swatch, weight, design, report);
@@ -61,6 +66,24 @@ fn proportions(swatch: &Swatch, design: &Design, report: &mut Report) {
     );
     let help = "count again: stitches across `width`, rounds up `height`; a swatch worked in rounds measures best";
     report.add(Diagnostic::warning("unusual-gauge", message).at(swatch.place).help(help));
+}
+
+/// A weighed swatch against the yarn that its stitches must hold; half or double of it is a slip of the scale.
+fn mass(swatch: &Swatch, design: &Design, report: &mut Report) {
+    let usual =
+        YARN.iter().find(|(stitch, _)| *stitch == swatch.stitch).map(|(_, times)| swatch.gauge.width.mm() * times);
+    let (Some(grams), Some(ball), Some(usual)) = (swatch.gauge.grams, design.yarn.ball, usual) else { return };
+    let held = grams * ball.metres / ball.grams * 1000.0;
+    if (0.55..=1.9).contains(&(held / usual)) {
+        return;
+    }
+    let message = format!(
+        "by its weight the swatch has {} cm of yarn in a stitch; about {} cm is usual for its width",
+        tidy(held / 10.0, 1),
+        tidy(usual / 10.0, 1)
+    );
+    let help = "weigh the swatch again, without its tails, and look at the grams and metres of the ball";
+    report.add(Diagnostic::warning("unusual-weight", message).at(swatch.place).help(help));
 }
 
 /// The council gives sc in 4 in; hdc, dc and tr come out about as wide, so they are measured by the same range.

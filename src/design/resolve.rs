@@ -1,14 +1,14 @@
 //! As written → as meant: every default filled in, every length in millimetres, every name known.
 
 use super::fields::{listed, shortened, unknown};
-use super::hooks::by_us_name;
+use super::hooks::{by_us_name, us_names};
 use super::measure::{self, is_number, is_share};
 use super::raw::{RawDesign, RawPart, RawSwatch, RawYarn};
 use super::tree::Text;
 use super::weights::YarnWeight;
 use super::{
-    Ball, Colour, Design, Finish, Hand, Kind, Preference, Said, Shaping, Swatch, Terms, Tolerance, Units, Work, Yarn,
-    names, parts, plausible, sizes,
+    Ball, Colour, Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Swatch, Terms, Tolerance, Units, Work,
+    Yarn, names, parts, plausible, sizes,
 };
 use crate::font::Face;
 use crate::report::{Diagnostic, Place, Report};
@@ -56,7 +56,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         swatches,
         sizes,
         ease,
-        finish: finish(raw.finish.as_ref(), work, report),
+        finish: finish(raw.finish.as_ref(), work, &parts, report),
         parts,
         prefer: choose("prefer", raw.prefer.as_ref(), PREFERENCES, report).unwrap_or_default(),
         tolerance: tolerance(raw.tolerance.as_ref(), reading, report),
@@ -138,6 +138,12 @@ fn hook(text: &Text, report: &mut Report) -> Option<Mm> {
             let help = format!("write `hook: {} mm`", mm.mm());
             report.add(Diagnostic::warning("hook-letter", message).at(text.place).help(help));
             mm
+        }
+        None if text.text.starts_with(|c: char| c.is_ascii_alphabetic()) => {
+            let message = format!("there is no hook `{}`", shortened(&text.text));
+            let help = format!("write its millimetres, `hook: 5 mm`; known letters are {}", listed(&us_names()));
+            report.add(Diagnostic::error("unknown-hook", message).at(text.place).help(help));
+            return None;
         }
         None => measure::hook_length(text, report)?,
     };
@@ -311,9 +317,14 @@ fn work(text: Option<&Text>, main: Stitch, report: &mut Report) -> Work {
     Work::Joined { chain_counts: said.unwrap_or(usual) }
 }
 
-fn finish(text: Option<&Text>, work: Work, report: &mut Report) -> Said<Finish> {
+fn finish(text: Option<&Text>, work: Work, parts: &[Part], report: &mut Report) -> Said<Finish> {
     let place = text.map(|text| text.place);
-    let usual = if work == Work::Spiral { Finish::StepDown } else { Finish::FastenOff };
+    // A closed piece ends in a gathered round: there is no edge to bring level.
+    let usual = if work == Work::Spiral && !parts.last().is_some_and(Part::closes) {
+        Finish::StepDown
+    } else {
+        Finish::FastenOff
+    };
     let value = choose("finish", text, FINISHES, report).unwrap_or(usual);
     if value == Finish::StepDown && work != Work::Spiral {
         let message = "joined rounds end level; only a spiral is stepped down";

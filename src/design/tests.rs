@@ -14,7 +14,7 @@ const EXAMPLES: [&str; 4] = [
 const SOUND: &str = "\
 title: Test hat
 units: cm
-yarn: {weight: 4, colours: {sand: '#d9c39a', tide: '#2f6f8f'}}
+yarn: {weight: 4, ball: {grams: 50, metres: 85}, colours: {sand: '#d9c39a', tide: '#2f6f8f'}}
 hook: 5.5 mm
 swatch: {stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1}
 sizes: {S: {head: 54}, M: {head: 57}}
@@ -129,7 +129,8 @@ const WRONG: &[Case] = &[
         "scale",
     ),
     ("hook", "hook: 5 cm", "out-of-range", "5 cm", "0.4 mm"),
-    ("hook", "hook: five", "wrong-unit", "five", "a length"),
+    ("hook", "hook: five", "unknown-hook", "five", "`H-8`"),
+    ("hook", "hook: H", "unknown-hook", "H", "`H-8`"),
     (
         "swatch",
         "swatch: {stitch: sc, stitches: 0, rounds: 17, width: 11.3, height: 11.1}",
@@ -261,6 +262,13 @@ const DOUBTFUL: &[Case] = &[
         "small-swatch",
         "{stitch",
         "10 cm",
+    ),
+    (
+        "swatch",
+        "swatch: {stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1, grams: 120}",
+        "unusual-weight",
+        "{stitch",
+        "weigh the swatch again",
     ),
     ("sizes", "sizes: {S: {head: 57}, M: {head: 54}}", "sizes-not-rising", "M: {head: 54", "smallest"),
     ("sizes", "sizes: {S: {who: child-4y}, M: {head: 54}}", "sources-disagree", "child-4y", "51.7"),

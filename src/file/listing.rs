@@ -5,6 +5,7 @@ use std::fmt::Write;
 use crate::design::{Terms, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::Writer;
+use crate::page::numbers;
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::units::{Mm, tidy};
 use crate::words::Words;
@@ -15,7 +16,8 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
     let writer = Writer { words: &words, terms: plan.design.terms };
     let mut text = plan.design.title.value.clone() + "\n";
     let sizes: Vec<&SizePlan> = wanted(plan, only);
-    let names: Vec<String> = sizes.iter().map(|size| format!("{} ({} cm)", size.name, cm(size.finished))).collect();
+    let names: Vec<String> =
+        sizes.iter().map(|size| format!("{}: {}", size.name, length(plan, size.finished))).collect();
     push(&mut text, &names.join(", "));
     let lines: Vec<(usize, String)> = match (only, &sizes[..]) {
         (Some(_), [size]) => {
@@ -43,13 +45,13 @@ pub fn table(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
     };
     let mut text = format!("{} ({terms})\n", plan.design.title.value);
     for (size, shape) in plan.sizes.iter().zip(shapes).filter(|(size, _)| only.is_none_or(|only| only == size.name)) {
-        let head = size.head.map_or(String::new(), |head| format!(", head {} cm", cm(head)));
-        push(&mut text, &format!("\nSize {}: {} cm round{head}", size.name, cm(size.finished)));
+        let head = size.head.map_or(String::new(), |head| format!(", for a head of {}", length(plan, head)));
+        push(&mut text, &format!("\nSize {}: {} round{head}", size.name, length(plan, size.finished)));
         push(&mut text, "");
         rounds(plan, size, &mut text);
         push(&mut text, "");
         for part in &size.parts {
-            part_lines(part, size, shape, &mut text);
+            part_lines(plan, part, size, shape, &mut text);
         }
         for used in &size.yarn {
             push(&mut text, &yarn_line(plan, used));
@@ -67,8 +69,9 @@ fn push(text: &mut String, line: &str) {
     let _ = writeln!(text, "{line}");
 }
 
-fn cm(length: Mm) -> f64 {
-    tidy(length.cm(), 1)
+/// A length in both systems with plain blanks, for the terminal.
+fn length(plan: &Plan, length: Mm) -> String {
+    numbers::length(length, plan.design.units, plan.design.language).replace('\u{a0}', " ")
 }
 
 fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
@@ -107,7 +110,7 @@ fn columns(rows: &[[String; 6]], text: &mut String) {
     }
 }
 
-fn part_lines(part: &PartPlan, size: &SizePlan, shape: &SideShape, text: &mut String) {
+fn part_lines(plan: &Plan, part: &PartPlan, size: &SizePlan, shape: &SideShape, text: &mut String) {
     let within =
         size.rounds.iter().zip(&shape.rounds).filter(|(round, _)| (part.first..=part.last).contains(&round.number));
     let strains = within.map(|(round, at)| (round.number, at.hoop_strain));
@@ -115,13 +118,13 @@ fn part_lines(part: &PartPlan, size: &SizePlan, shape: &SideShape, text: &mut St
     push(
         text,
         &format!(
-            "{}: rounds {} to {}, {} cm long, ends {} cm round ({} cm wanted, {:+.1} mm, {:+.1} %)",
+            "{}: rounds {} to {}, {} long, ends {} round; {} wanted, {:+.1} mm, {:+.1} %",
             part.name,
             part.first,
             part.last,
-            cm(part.length),
-            cm(part.reached),
-            cm(part.target),
+            length(plan, part.length),
+            length(plan, part.reached),
+            length(plan, part.target),
             tidy((part.reached - part.target).mm(), 1),
             tidy(part.deviation_percent(), 1)
         ),
