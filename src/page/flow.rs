@@ -142,6 +142,7 @@ impl<'a> Flow<'a> {
     pub(super) fn blocks(&mut self, blocks: &[Block], parent: usize) {
         let style = self.style;
         let tables: Vec<&Table> = blocks.iter().filter_map(Block::table).collect();
+        let mut wants = self.wants_side_by_side(&tables).into_iter();
         for block in blocks {
             match block {
                 Block::Paragraph(runs) => {
@@ -152,7 +153,8 @@ impl<'a> Flow<'a> {
                 Block::Heading(title) => self.subheading(title, parent),
                 Block::List { numbered, items } => self.list(*numbered, items, parent),
                 Block::Table(table) => {
-                    self.table(table, &tables, parent);
+                    let wants = wants.next().unwrap_or_default();
+                    self.table(table, &wants, parent);
                     self.gap(style.text * 1.0);
                 }
                 Block::Figure(figure) => self.figure(figure, parent),

@@ -51,14 +51,12 @@ pub(super) fn wrap(runs: &[Run], size: f64, width: f64) -> Vec<Line> {
     lines
 }
 
-/// Width of the runs in one line.
-pub(super) fn natural_width(runs: &[Run], size: f64) -> f64 {
-    wrap(runs, size, f64::INFINITY).first().map_or(0.0, |line| line.width)
-}
-
-/// Width of the widest word.
-pub(super) fn least_width(runs: &[Run], size: f64) -> f64 {
-    words(runs, size).iter().map(|word| word.width).fold(0.0, f64::max)
+/// Width of the widest word, and of all words in one line.
+pub(super) fn widths(runs: &[Run], size: f64) -> (f64, f64) {
+    let words = words(runs, size);
+    let widest = words.iter().map(|word| word.width).fold(0.0, f64::max);
+    let spaces: f64 = words.iter().rev().skip(1).map(|word| word.space).sum();
+    (widest, words.iter().map(|word| word.width).sum::<f64>() + spaces)
 }
 
 fn words(runs: &[Run], size: f64) -> Vec<Word> {

@@ -3,7 +3,7 @@
 use kurbo::{Affine, Point, Rect};
 
 use super::flow::{Bit, Flow, Shows, Slab, bar, baseline, frame, ornament};
-use super::lines::{least_width, natural_width, wrap};
+use super::lines::{widths, wrap};
 use super::{Artifact, Cell, Column, Owner, Run, Scope, Table, Tag};
 
 /// Cost of ending a page between two rows.
@@ -24,10 +24,10 @@ struct Rail {
 }
 
 impl Flow<'_> {
-    /// Adds a table in the frame in force. Its columns stand where those of its like among `beside` stand.
-    pub(super) fn table(&mut self, table: &Table, beside: &[&Table], parent: usize) {
+    /// Adds a table in the frame in force, its columns wanting the widths `wants`.
+    pub(super) fn table(&mut self, table: &Table, wants: &[(f64, f64)], parent: usize) {
         let style = self.style;
-        let rails = self.rails(table, beside);
+        let rails = self.rails(table, wants);
         let right = rails.last().map_or(self.frame.1, |rail| rail.left + rail.width + style.table * INDENT);
         let element = self.document.element(Tag::Table(table.summary.clone()), Some(parent));
         let mut head = None;
@@ -151,18 +151,26 @@ impl Flow<'_> {
         (((width + 0.35 * self.style.tick + 1e-6) / pitch).floor() as u32).clamp(1, 12)
     }
 
-    /// Shares the frame's width out among the columns, as wide as this table and its like need them.
-    fn rails(&self, table: &Table, beside: &[&Table]) -> Vec<Rail> {
+    /// The least and the natural widths that the columns of each table want; tables of a kind want the same.
+    pub(super) fn wants_side_by_side(&self, tables: &[&Table]) -> Vec<Vec<(f64, f64)>> {
+        let own: Vec<Vec<(f64, f64)>> = tables.iter().map(|table| self.wants_of(table)).collect();
+        let wider = |(a, b): (&(f64, f64), &(f64, f64))| (a.0.max(b.0), a.1.max(b.1));
+        let widest = |table: &&Table| {
+            let like = tables.iter().zip(&own).filter(|(other, _)| other.like(table)).map(|(_, wants)| wants);
+            like.fold(Vec::new(), |most: Vec<(f64, f64)>, wants| {
+                if most.is_empty() { wants.clone() } else { most.iter().zip(wants).map(wider).collect() }
+            })
+        };
+        tables.iter().map(widest).collect()
+    }
+
+    /// Shares the frame's width out among the columns.
+    fn rails(&self, table: &Table, wants: &[(f64, f64)]) -> Vec<Rail> {
         let gap = self.style.table * 1.1;
         let indent = self.style.table * INDENT;
         let count = table.columns.len();
         let room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
-        let like = beside.iter().filter(|other| other.like(table));
-        let wants = like.fold(self.wants_of(table), |most, other| {
-            let wider = |(a, b): (&(f64, f64), (f64, f64))| (a.0.max(b.0), a.1.max(b.1));
-            most.iter().zip(self.wants_of(other)).map(wider).collect()
-        });
-        let mut widths = share(&wants, &table.columns, room);
+        let mut widths = share(wants, &table.columns, room);
         // What no column grows into is shared out, a little to each.
         let left_over = (room - widths.iter().sum::<f64>()).max(0.0);
         let each = (left_over / count.max(1) as f64).min(self.style.table * SPREAD);
@@ -186,15 +194,15 @@ impl Flow<'_> {
     fn wants(&self, table: &Table, index: usize, column: &Column) -> (f64, f64) {
         let size = self.style.table;
         let head = [Run::bold(column.title.clone())];
-        let mut least: f64 = if table.head { least_width(&head, size) } else { 0.0 };
-        let mut natural: f64 = if table.head { natural_width(&head, size).min(least * 1.6) } else { 0.0 };
+        let (mut least, mut natural) = if table.head { widths(&head, size) } else { (0.0, 0.0) };
+        natural = natural.min(least * 1.6);
         for cell in table.rows.iter().filter_map(|row| row.get(index)) {
             let extra = self.swatch_room(cell);
-            let ticks = self.style.tick * 1.35 * f64::from(cell.ticks.min(4));
+            let box_pitch = self.style.tick * 1.35;
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
-            least =
-                least.max(least_width(&cell.runs, size) + extra).max(picture).max(ticks.min(self.style.tick * 1.35));
-            natural = natural.max(natural_width(&cell.runs, size) + extra).max(ticks).max(picture);
+            let (word, line) = widths(&cell.runs, size);
+            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(cell.ticks.min(1)));
+            natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(cell.ticks.min(4)));
         }
         (least, natural.max(least))
     }
