@@ -17,6 +17,7 @@ mod press;
 pub mod story;
 mod style;
 mod table;
+pub mod wall;
 
 pub use block::*;
 pub use model::*;

@@ -224,8 +224,7 @@ page-tile-of = Blatt { $name } von { $count }
 page-map = So gehören die Blätter zusammen
 page-map-how = Mit 100 % drucken (nicht an die Seite anpassen). An einer von je zwei Kanten schneiden, Marke auf Marke legen und zusammenkleben; die Blätter überlappen um { $overlap } mm.
 page-check-square = Dieses Quadrat misst 50 mm, wenn in wahrer Größe gedruckt wurde.
-page-check-short = 50 mm
-page-wall-alt = Wandtafel: { $title }
+page-wall-title = Wandbild: { $title }
 
 ## file
 

@@ -318,8 +318,7 @@ page-tile-of = Sheet { $name } of { $count }
 page-map = How the sheets go together
 page-map-how = Print at 100 % (no fitting to the page). Cut along one of two meeting edges, lay mark on mark and stick the sheets together; they overlap by { $overlap } mm.
 page-check-square = This square measures 50 mm when printed at true size.
-page-check-short = 50 mm
-page-wall-alt = Wall chart: { $title }
+page-wall-title = Wall chart: { $title }
 
 ## file
 

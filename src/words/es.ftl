@@ -224,8 +224,7 @@ page-tile-of = Hoja { $name } de { $count }
 page-map = Cómo se unen las hojas
 page-map-how = Imprima al 100 % (sin ajustar a la página). Corte por uno de los dos bordes vecinos, haga coincidir las marcas y pegue; las hojas se solapan { $overlap } mm.
 page-check-square = Este cuadrado mide 50 mm impreso a tamaño real.
-page-check-short = 50 mm
-page-wall-alt = Gráfico mural: { $title }
+page-wall-title = Gráfico mural: { $title }
 
 ## file
 

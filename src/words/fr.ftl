@@ -224,8 +224,7 @@ page-tile-of = Feuille { $name } sur { $count }
 page-map = Assemblage des feuilles
 page-map-how = Imprimer à 100 % (sans ajuster à la page). Couper le long d’un des deux bords voisins, poser repère sur repère et coller ; les feuilles se recouvrent de { $overlap } mm.
 page-check-square = Ce carré mesure 50 mm à l’impression en vraie grandeur.
-page-check-short = 50 mm
-page-wall-alt = Grille murale : { $title }
+page-wall-title = Grille murale : { $title }
 
 ## file
 

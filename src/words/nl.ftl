@@ -224,8 +224,7 @@ page-tile-of = Blad { $name } van { $count }
 page-map = Zo horen de bladen bij elkaar
 page-map-how = Druk af op 100 % (niet aanpassen aan de pagina). Knip langs een van de twee aangrenzende randen, leg merk op merk en plak vast; de bladen overlappen { $overlap } mm.
 page-check-square = Dit vierkant meet 50 mm bij afdrukken op ware grootte.
-page-check-short = 50 mm
-page-wall-alt = Wandschema: { $title }
+page-wall-title = Wandschema: { $title }
 
 ## file
 

@@ -68,7 +68,7 @@ impl<'a> Story<'a> {
         facts.push((self.say("page-level"), level));
         facts.extend(self.yarn_fact().map(|yarn| (self.say("page-yarn"), yarn)));
         facts.extend(self.hook_fact().map(|hook| (self.say("page-hook"), hook)));
-        facts.extend(self.gauge_lines().into_iter().next().map(|gauge| (self.say("page-swatch"), gauge)));
+        facts.extend(self.gauge().map(|gauge| (self.say("page-swatch"), gauge)));
         facts
     }
 
@@ -79,6 +79,11 @@ impl<'a> Story<'a> {
             [first, .., last] if names.len() > 8 => format!("{first} – {last} ({})", names.len()),
             names => names.join(" · "),
         }
+    }
+
+    /// The gauge of the main stitch.
+    pub fn gauge(&self) -> Option<String> {
+        self.gauge_lines().into_iter().next()
     }
 
     fn key(&self) -> Section {

@@ -1,0 +1,246 @@
+//! The wall chart: a chart at true size with its title and key, on one large sheet or tiled on home paper.
+
+mod marks;
+mod tiles;
+
+use std::sync::Arc;
+
+use kurbo::{Affine, Point, Rect};
+
+use crate::drawing::{Drawing, Item};
+use crate::plan::{Plan, SizePlan};
+use crate::report::{Diagnostic, Report};
+use crate::units::Mm;
+use crate::words::Words;
+
+use super::booklet::{complain_of_lost, title_of};
+use super::flow::{CAP_MIDDLE, HEAD_LEADING};
+use super::lines::{Line, wrap};
+use super::story::Story;
+use super::{Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Piece};
+use super::{Run, Style, Tag, Target};
+
+pub use tiles::{OVERLAP, Tiling, tiling};
+
+/// Room between title, chart and key.
+const GAP: f64 = 6.0;
+/// Side of the check square.
+pub(super) const CHECK: f64 = 50.0;
+
+/// What a wall chart shows.
+#[derive(Clone, Debug)]
+pub struct Wall {
+    /// Index of the size in the plan.
+    pub size: usize,
+    /// The chart, drawn at the size at which it hangs.
+    pub chart: Arc<Drawing>,
+    /// Its symbols, explained.
+    pub key: Option<Arc<Drawing>>,
+}
+
+/// Something on the sheet: what it is, what it shows, where.
+struct Placed {
+    owner: Owner,
+    content: PlacedContent,
+    room: Rect,
+}
+
+enum PlacedContent {
+    Items(Vec<Item>),
+    Drawing(Arc<Drawing>, Affine),
+}
+
+/// A sheet of any size, before it is printed whole or in tiles.
+struct Sheet {
+    placed: Vec<Placed>,
+    width: f64,
+    height: f64,
+}
+
+/// Room for the chart itself on one sheet of this paper, with its title above and a key of `key_height` below.
+pub fn chart_room(paper: &Paper, key_height: Mm) -> (Mm, Mm) {
+    let (width, height) = paper.printable();
+    let bands = band(&wall_style(paper, None)) + 2.0 * GAP + key_height.mm().max(CHECK);
+    (width, height - Mm::new(bands))
+}
+
+/// Lays the chart out on one sheet at true size. Nothing, and an error in the report, where it doesn't fit.
+pub fn one_sheet(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
+    let paper = turned_to_fit(&options.paper, wall);
+    if let Err(complaint) = paper.check() {
+        report.add(complaint);
+        return None;
+    }
+    let (width, height) = paper.printable();
+    let mut document = begin(plan);
+    let sheet = compose(&mut document, plan, wall, options, (width.mm(), 1))?;
+    if sheet.width > width.mm() + 1e-6 || sheet.height > height.mm() + 1e-6 {
+        report.add(too_large(&sheet, &paper));
+        return None;
+    }
+    let mut page = Page::new(paper.width, paper.height);
+    let shift = Affine::translate((MARGIN.mm(), MARGIN.mm()));
+    page.pieces.extend(sheet.placed.iter().map(|placed| placed.piece(shift, None)));
+    page.pieces.extend(marks::check_square(
+        Point::new(paper.width.mm() - MARGIN.mm() - CHECK, paper.height.mm() - FOOT_MARGIN.mm() - CHECK),
+        &wall_style(&paper, Some(options)),
+    ));
+    document.pages.push(page);
+    finish(document, plan, report)
+}
+
+/// Lays the chart out at true size in tiles on home paper: first a sheet with the map and the check square, then the
+/// tiles A1, A2 … B1 …, row by row. Nothing, and an error in the report, where the paper is too small.
+pub fn tiled(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
+    if let Err(complaint) = options.paper.check() {
+        report.add(complaint);
+        return None;
+    }
+    let mut document = begin(plan);
+    let least = wall.key.as_ref().map_or(0.0, |key| key.bounds.width());
+    let width = wall.chart.bounds.width().max(least);
+    // The map is read before the chart, so its elements come first.
+    let map = tiles::Map::reserve(&mut document, plan);
+    let sheet = compose(&mut document, plan, wall, options, (width, 2))?;
+    tiles::print(&mut document, &sheet, wall, plan, options, map);
+    finish(document, plan, report)
+}
+
+fn begin(plan: &Plan) -> Document {
+    let words = Words::of(plan.design.language);
+    let title = words.with("page-wall-title", &[("title", crate::words::Arg::Text(&title_of(&plan.design)))]);
+    let mut document = Document::new(title.clone(), plan.design.language);
+    document.author = plan.design.designer.clone();
+    document.bookmarks.push(Bookmark { title, level: 1, target: Target { page: 0, top: Mm::ZERO } });
+    document
+}
+
+fn finish(mut document: Document, plan: &Plan, report: &mut Report) -> Option<Document> {
+    complain_of_lost(&mut document, &plan.design, report);
+    Some(document)
+}
+
+/// The paper upright or on its side, whichever the chart fits better.
+fn turned_to_fit(paper: &Paper, wall: &Wall) -> Paper {
+    let wide = wall.chart.bounds.width() > wall.chart.bounds.height() * 1.2;
+    if wide { paper.turned() } else { paper.clone() }
+}
+
+fn too_large(sheet: &Sheet, paper: &Paper) -> Diagnostic {
+    let (width, height) = paper.printable();
+    let message = format!(
+        "the wall chart is {:.0} × {:.0} mm with its title and key; {} paper has {:.0} × {:.0} mm inside its margins",
+        sheet.width,
+        sheet.height,
+        paper.name,
+        width.mm(),
+        height.mm()
+    );
+    Diagnostic::error("wall-too-large", message).help("choose larger paper, or print it in tiles")
+}
+
+/// Type of a wall chart: it grows with the sheet, which is read from further away.
+fn wall_style(paper: &Paper, options: Option<&Options>) -> Style {
+    let (print, large) = options.map_or((super::Print::Colour, false), |options| (options.print, options.large));
+    let mut style = Style::new(paper, print, large);
+    let grow = libm::sqrt(paper.width.min(paper.height).mm() / Paper::a4().width.mm()).max(1.0);
+    for size in [&mut style.text, &mut style.small, &mut style.hair, &mut style.heads[0]] {
+        *size *= grow;
+    }
+    style
+}
+
+/// Height of the title band.
+fn band(style: &Style) -> f64 {
+    style.heads[0] * HEAD_LEADING + style.text * style.leading + style.text
+}
+
+/// Title over chart over key, so wide, the title a heading of that level.
+fn compose(
+    document: &mut Document,
+    plan: &Plan,
+    wall: &Wall,
+    options: &Options,
+    (width, level): (f64, u8),
+) -> Option<Sheet> {
+    let words = Words::of(plan.design.language);
+    let size = plan.sizes.get(wall.size)?;
+    let pictures = Pictures::default();
+    let story = Story::new(plan, &pictures, options, &words);
+    let style = wall_style(&options.paper, Some(options));
+    let root = document.element(Tag::Section, None);
+    let mut sheet = Sheet { placed: Vec::new(), width, height: 0.0 };
+    let title = title_of(&plan.design);
+    let heading = document.element(Tag::Heading(level, title.clone()), Some(root));
+    let lines = wrap(&[Run::bold(title)], style.heads[0], width);
+    sheet.lines(&lines, style.heads[0], HEAD_LEADING, style.palette.accent, heading);
+    let about = document.element(Tag::Paragraph, Some(root));
+    let lines = wrap(&[Run::new(facts(size, plan, &story))], style.text, width);
+    sheet.lines(&lines, style.text, style.leading, style.palette.text, about);
+    sheet.height += GAP;
+    let chart = wall.chart.bounds;
+    sheet.figure(document, &wall.chart, root, (width - chart.width()) / 2.0);
+    sheet.width = width.max(chart.width());
+    sheet.height += GAP;
+    match &wall.key {
+        Some(key) => {
+            let from = sheet.height;
+            sheet.figure(document, key, root, 0.0);
+            sheet.width = sheet.width.max(key.bounds.width());
+            sheet.height = sheet.height.max(from + CHECK);
+        }
+        None => sheet.height += CHECK,
+    }
+    Some(sheet)
+}
+
+/// Size, measure and counts in a line.
+fn facts(size: &SizePlan, plan: &Plan, story: &Story<'_>) -> String {
+    let words = story.words;
+    let around = super::numbers::length(size.finished, plan.design.units, words.language);
+    let counts = format!("{} {}", words.say("page-rounds"), size.rounds.len());
+    let stitches = format!("{} {}", words.say("page-stitches-total"), size.stitches());
+    let mut facts = vec![format!("{} {}", words.say("page-finished"), around), counts, stitches];
+    if plan.sizes.len() > 1 {
+        facts.insert(0, format!("{} {}", words.say("page-size"), size.name));
+    }
+    facts.extend(story.gauge());
+    facts.join(" · ")
+}
+
+impl Sheet {
+    fn lines(&mut self, lines: &[Line], size: f64, leading: f64, ink: crate::drawing::Ink, element: usize) {
+        for (i, line) in lines.iter().enumerate() {
+            let at = Point::new(0.0, self.height + size * leading / 2.0 + CAP_MIDDLE * size);
+            let items = line.items(at, size, ink, i + 1 == lines.len()).into_iter().map(|(_, item)| item).collect();
+            let room = Rect::new(0.0, self.height, line.width, self.height + size * leading);
+            self.placed.push(Placed { owner: Owner::Element(element), content: PlacedContent::Items(items), room });
+            self.height += size * leading;
+        }
+    }
+
+    fn figure(&mut self, document: &mut Document, drawing: &Arc<Drawing>, root: usize, left: f64) {
+        let element = document.element(Tag::Figure(drawing.description.clone()), Some(root));
+        let bounds = drawing.bounds;
+        let place = Affine::translate((left, self.height)) * Affine::translate(-bounds.origin().to_vec2());
+        let room = place.transform_rect_bbox(bounds);
+        let content = PlacedContent::Drawing(drawing.clone(), place);
+        self.placed.push(Placed { owner: Owner::Element(element), content, room });
+        self.height += bounds.height();
+    }
+}
+
+impl Placed {
+    fn piece(&self, shift: Affine, clip: Option<Rect>) -> Piece {
+        let piece = match &self.content {
+            PlacedContent::Items(items) => Piece { place: shift, ..Piece::items(self.owner, items.clone()) },
+            PlacedContent::Drawing(drawing, place) => Piece::drawing(self.owner, drawing.clone(), shift * *place),
+        };
+        Piece { clip, ..piece }
+    }
+}
+
+/// Pieces that are marks and not read out.
+fn mark(items: Vec<Item>) -> Piece {
+    Piece::items(Owner::Artifact(Artifact::Marks), items)
+}
