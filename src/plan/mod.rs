@@ -7,6 +7,7 @@
 mod audit;
 mod choose;
 mod colours;
+mod corners;
 mod explain;
 mod finish;
 mod gauges;

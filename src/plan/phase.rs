@@ -10,8 +10,9 @@
 //! A repeat that ends with its shaping costs nothing, one that begins with it little, and a round that begins within a
 //! repeat (`sc 4, inc, [sc 9, inc] 5 times, sc 5`) more.
 
+use super::corners::Corners;
 use super::round::Op;
-use super::shaping::{Pattern, balanced, stacked};
+use super::shaping::{Pattern, balanced};
 use crate::design::{Preference, Shaping};
 use crate::stitch::Stitch;
 use crate::units::EPSILON;
@@ -62,10 +63,7 @@ pub(super) struct Memory {
     made: Vec<bool>,
     /// Places of the shaping of the last shaped rounds, latest first, as shares of the round.
     turns: Vec<Vec<f64>>,
-    /// Stitches on which the corners stand, ascending; empty before there are any.
-    corners: Vec<u32>,
-    /// True where the next single increase of a corner goes before its stitch, so that corners run straight.
-    leading: bool,
+    corners: Corners,
 }
 
 impl Memory {
@@ -81,7 +79,7 @@ impl Memory {
             return (0..after).map(|_| Op::plain(stitch)).collect();
         }
         let cornered = match manner.shaping {
-            Shaping::Corners(n) => self.cornered(before, after, n),
+            Shaping::Corners(n) => self.corners.pattern(before, after, n),
             Shaping::Scattered => None,
         };
         let pattern = cornered.unwrap_or_else(|| {
@@ -97,7 +95,7 @@ impl Memory {
     /// The balanced pattern that stacks least.
     fn scattered(&self, before: u32, after: u32, manner: &Manner) -> Pattern {
         let (length, change) = (before.min(after), after.abs_diff(before));
-        let even = balanced(before, after, 0);
+        let even = balanced(before, after);
         if change >= length {
             return even;
         }
@@ -122,41 +120,6 @@ impl Memory {
             demerit += weight * nearness(&turns, before);
         }
         demerit
-    }
-
-    /// Shaping stacked into corners, with each corner on the middle of the corner below; nothing where the change is
-    /// no multiple of the corners or a corner would swallow its neighbour.
-    fn cornered(&mut self, before: u32, after: u32, corners: u32) -> Option<Pattern> {
-        let change = after.abs_diff(before);
-        let each = change / corners.max(1);
-        if corners == 0 || each == 0 || !change.is_multiple_of(corners) || before < corners * (each + 1) {
-            return None;
-        }
-        let side = f64::from(before) / f64::from(corners);
-        if self.corners.len() != corners as usize {
-            self.corners = (1..=corners).map(|i| (f64::from(i) * side) as u32 - 1).collect();
-        }
-        let grows = after > before;
-        let mut next = Vec::with_capacity(self.corners.len());
-        let mut places = Vec::with_capacity(self.corners.len());
-        let mut free = 0;
-        for (index, corner) in self.corners.iter().enumerate() {
-            let index = index as u32;
-            if grows {
-                places.push(*corner);
-                let middle = if each % 2 == 1 && self.leading { each.div_ceil(2) } else { each / 2 };
-                next.push(corner + index * each + middle);
-            } else {
-                // The stitches worked together are those around the corner.
-                let first = (corner.saturating_sub(each / 2)).clamp(free, before - (corners - index) * (each + 1));
-                free = first + each + 1;
-                places.push(first - index * each);
-                next.push(first - index * each);
-            }
-        }
-        self.corners = next;
-        self.leading = !self.leading;
-        Some(stacked(before, after, places, each))
     }
 }
 

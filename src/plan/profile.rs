@@ -132,7 +132,13 @@ impl Outline {
             let anchored = self.around((self.shaped - f64::from(steps - k) * height).max(0.0));
             (shared.min(anchored), shared.max(anchored))
         };
-        (1..=rounds).map(band).collect()
+        let mut bands: Vec<(f64, f64)> = (1..=rounds).map(band).collect();
+        if let Some(last) = bands.last_mut() {
+            // An edge is one circumference, also a round before the point where a part closes.
+            let edge = self.around(self.shaped * f64::from(rounds.min(steps)) / f64::from(steps.max(1)));
+            *last = (edge, edge);
+        }
+        bands
     }
 }
 

@@ -11,70 +11,46 @@ pub(super) struct Pattern {
     pub(super) length: u32,
     /// Places of the shaping operations among them, ascending.
     pub(super) places: Vec<u32>,
-    /// Stitches made at a shaping place of an increase, or taken up at one of a decrease; 1 more at the first `extra`.
-    pub(super) size: u32,
-    /// Places, as indices into `places`, that take one stitch more.
-    pub(super) extra: Vec<bool>,
+    /// Stitches that each of those makes where the round grows, or takes up where it shrinks.
+    pub(super) sizes: Vec<u32>,
     /// True where the round grows.
     pub(super) grows: bool,
 }
 
-/// The balanced pattern from `before` stitches to `after`, turned by `offset` operations: with offset 0 every repeat
-/// ends with its shaping, with offset 1 it begins with it, beyond that the round begins within a repeat.
-pub(super) fn balanced(before: u32, after: u32, offset: u32) -> Pattern {
-    let grows = after > before;
-    let change = after.abs_diff(before);
-    let length = before.min(after);
-    if grows && change > length {
-        return crowded(before, after);
+/// The balanced pattern from `before` stitches to `after`, every repeat ending with its shaping. More than doubling
+/// puts an increase into every stitch, and a larger one into some.
+pub(super) fn balanced(before: u32, after: u32) -> Pattern {
+    let (grows, change, length) = (after > before, after.abs_diff(before), before.min(after));
+    if change > length {
+        return Pattern { length, places: (0..length).collect(), sizes: spread(after, length, 0), grows };
     }
-    let mut places: Vec<u32> = Vec::with_capacity(change as usize);
     let mut end = 0;
-    for run in spread(length, change, 0) {
+    let last = |run: u32| {
         end += run;
-        places.push((end - 1 + offset) % length.max(1));
-    }
-    places.sort_unstable();
-    let extra = vec![false; places.len()];
-    Pattern { length, places, size: 2, extra, grows }
-}
-
-/// More than doubling: every stitch takes an increase, some a larger one.
-fn crowded(before: u32, after: u32) -> Pattern {
-    let size = after / before.max(1);
-    let runs = spread(after, before, 0);
-    Pattern {
-        length: before,
-        places: (0..before).collect(),
-        size,
-        extra: runs.iter().map(|run| *run > size).collect(),
-        grows: true,
-    }
-}
-
-/// A pattern with its shaping at given places, `each` stitches gained or lost at every one.
-pub(super) fn stacked(before: u32, after: u32, places: Vec<u32>, each: u32) -> Pattern {
-    let grows = after > before;
-    let length = if grows { before } else { before - each * places.len() as u32 };
-    let extra = vec![false; places.len()];
-    Pattern { length, places, size: each + 1, extra, grows }
+        end - 1
+    };
+    let places: Vec<u32> = spread(length, change, 0).into_iter().map(last).collect();
+    Pattern { length, sizes: vec![2; places.len()], places, grows }
 }
 
 impl Pattern {
     /// The operations.
     pub(super) fn ops(&self, stitch: Stitch) -> Vec<Op> {
-        let mut shaping = self.places.iter().zip(&self.extra).peekable();
-        let op = |place: u32| match shaping.next_if(|(at, _)| **at == place) {
-            Some((_, extra)) => {
-                let size = self.size + u32::from(*extra);
-                if self.grows { Op::increase(stitch, size) } else { Op::decrease(stitch, size) }
-            }
+        let op = |size: Option<u32>| match size {
+            Some(size) if self.grows => Op::increase(stitch, size),
+            Some(size) => Op::decrease(stitch, size),
             None => Op::plain(stitch),
         };
-        (0..self.length).map(op).collect()
+        self.walk().map(op).collect()
     }
 
-    /// The same begun `offset` operations earlier.
+    /// For every operation the size of its shaping, nothing where it is plain.
+    fn walk(&self) -> impl Iterator<Item = Option<u32>> + '_ {
+        let mut shaping = self.places.iter().zip(&self.sizes).peekable();
+        (0..self.length).map(move |place| shaping.next_if(|(at, _)| **at == place).map(|(_, size)| *size))
+    }
+
+    /// The same with its shaping `offset` operations later, round the join. For patterns with shaping of one size.
     pub(super) fn turned(&self, offset: u32) -> Self {
         let mut places: Vec<u32> = self.places.iter().map(|place| (place + offset) % self.length.max(1)).collect();
         places.sort_unstable();
@@ -83,26 +59,46 @@ impl Pattern {
 
     /// Stitches of the round below that shaping operations take up.
     pub(super) fn taken(&self) -> Vec<u32> {
-        let takes = if self.grows { 1 } else { self.size };
-        let before = |index: usize| index as u32 * (takes - 1);
-        let places = self.places.iter().enumerate();
-        places.flat_map(|(index, place)| (0..takes).map(move |i| place + before(index) + i)).collect()
+        let mut more = 0;
+        let mut taken = Vec::new();
+        for (place, size) in self.places.iter().zip(&self.sizes) {
+            let takes = if self.grows { 1 } else { *size };
+            taken.extend((0..takes).map(|i| place + more + i));
+            more += takes - 1;
+        }
+        taken
     }
 
     /// For every stitch the round makes whether a shaping operation makes it.
     pub(super) fn made(&self) -> Vec<bool> {
-        let mut made = Vec::new();
-        let mut shaping = self.places.iter().zip(&self.extra).peekable();
-        for place in 0..self.length {
-            let size = shaping.next_if(|(at, _)| **at == place).map(|(_, extra)| self.size + u32::from(*extra));
-            let makes = if self.grows { size.unwrap_or(1) } else { 1 };
-            made.extend(std::iter::repeat_n(size.is_some(), makes as usize));
-        }
-        made
+        let makes = |size: Option<u32>| if self.grows { size.unwrap_or(1) } else { 1 };
+        self.walk().flat_map(|size| std::iter::repeat_n(size.is_some(), makes(size) as usize)).collect()
     }
 
     /// Places of the shaping as shares of the round, ascending.
     pub(super) fn turns(&self) -> Vec<f64> {
         self.places.iter().map(|place| (f64::from(*place) + 0.5) / f64::from(self.length.max(1))).collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn patterns_add_up() {
+        for (before, after) in [(6, 12), (7, 19), (45, 51), (44, 51), (51, 44), (12, 6), (100, 57), (9, 27)] {
+            let pattern = balanced(before, after);
+            let sums = pattern.ops(Stitch::SC).iter().fold((0, 0), |sum, op| (sum.0 + op.consumed, sum.1 + op.count()));
+            assert_eq!(sums, (before, after));
+            assert_eq!(pattern.made().len(), after as usize);
+            assert!(pattern.taken().iter().all(|stitch| *stitch < before));
+        }
+    }
+
+    #[test]
+    fn six_increases_on_forty_five_take_turns_of_seven_and_eight() {
+        assert_eq!(balanced(45, 51).places, [6, 14, 21, 29, 36, 44]);
+        assert_eq!(balanced(45, 51).turned(1).places, [0, 7, 15, 22, 30, 37]);
     }
 }

@@ -228,8 +228,13 @@ impl<'a> Solver<'a> {
                 self.ring_count(Some(chains), place)?;
                 self.ring_count(stitches, place)?;
                 let real = f64::from(chains) * self.gauge(Stitch::CH).width.mm();
-                let straight = matches!(profile.shape, Shape::Straight { .. });
-                Some(Entrance { real, wished: real, said: stitches.or(straight.then_some(chains)) })
+                if let Shape::Straight { .. } = profile.shape {
+                    // A tube has as many stitches as are said, or one for every chain.
+                    let count = stitches.unwrap_or(chains);
+                    let wished = f64::from(count) * self.gauge(part.stitch).width.mm();
+                    return Some(Entrance { real, wished, said: Some(count) });
+                }
+                Some(Entrance { real, wished: real, said: stitches })
             }
         }
     }
@@ -534,7 +539,7 @@ fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)]) -> Entry {
     if let Some(count) = said {
         return Entry::First { least: count, most: count };
     }
-    let (mut least, mut most) = (0.7 * natural, 1.4 * natural);
+    let (mut least, mut most) = (0.9 * natural, 1.4 * natural);
     if let [(low, high)] = bands {
         // A part of one round has to fit at once.
         (least, most) = (least.min(*low), most.max(*high));

@@ -8,12 +8,13 @@
 //! - dₖ is the distance in stitches of nₖ from the band of circumferences wanted after round k, τₖ the tolerance there
 //!   in stitches, never under one stitch; ωₖ is 1, and [`EDGE`] for the last round of the part, which has to fit.
 //! - u is how uneven the repeats are: 1 − gcd(n, Δ) / |Δ|, and 1 where fewer than three repeats pull the fabric to one
-//!   side. It is 0 where the repeats divide the round. With n corners the corners take the place of Δ.
+//!   side. It is 0 where the repeats divide the round. Where n corners are stacked they take the place of Δ.
 //! - a = [`UNEVEN`], b = [`CHANGED`], c = [`SWITCHED`]; λ is 12 for easy rounds, 3 for balanced, 1/4 for close fit.
 //!   A first round into a ring counts as shaped with Δ₁ = n₁; in a later part the first round pays no switch.
 //!
 //! Limits: at most `most` times and at least half the round before; never shaped against the outline; a round that
-//! has to be even is; with n corners Δ is a multiple of n, and so is a first round that may be; the last count is
+//! has to be even is; with n corners Δ is a multiple of n once there are 2n stitches to carry them, and a first
+//! round is where it can be; the last count is
 //! within half a repeat of its target, a repeat being |Δ| of the last shaped round, or is the nearest whole stitch (a
 //! part without any shaping keeps the count it is given); and
 //! |dₖ| is at most f τₖ for the first f of [`FAR`] that leaves any solution.
@@ -201,9 +202,14 @@ impl Task {
     }
 }
 
+/// Whether a round of `from` stitches can carry corners.
+fn stacks(from: u32, corners: u32) -> bool {
+    corners > 1 && from / 2 >= corners
+}
+
 /// How uneven the repeats of a shaped round are, from 0 to 1.
 pub(super) fn unevenness(from: u32, change: i64, corners: u32) -> f64 {
-    let repeats = if corners > 1 { u64::from(corners) } else { change.unsigned_abs() };
+    let repeats = if stacks(from, corners) { u64::from(corners) } else { change.unsigned_abs() };
     if repeats < 3 {
         return 1.0;
     }

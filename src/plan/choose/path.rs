@@ -6,7 +6,7 @@
 //! large, as the two can differ by at most b λ in all that follows, and the larger repeat fits every edge the smaller
 //! one does.
 
-use super::{CHANGED, Choice, Entry, SWITCHED, Task, UNEVEN, unevenness};
+use super::{CHANGED, Choice, Entry, SWITCHED, Task, UNEVEN, stacks, unevenness};
 use crate::units::EPSILON;
 
 /// Whether the round before was shaped.
@@ -112,8 +112,8 @@ impl Search<'_> {
             for to in fewest.max(low)..=most.min(high) {
                 let slot = (to - low) as usize;
                 let (Some(deviation), Some(made)) = (deviations.get(slot), next.states.get_mut(slot)) else { break };
-                let stacks = self.task.corners <= 1 || to.abs_diff(from).is_multiple_of(self.task.corners);
-                if stacks && cheapest.any + deviation <= spare {
+                let fits = !stacks(from, self.task.corners) || to.abs_diff(from).is_multiple_of(self.task.corners);
+                if fits && cheapest.any + deviation <= spare {
                     self.go((from, to), states, (&cheapest, spare - deviation), made);
                 }
             }
@@ -245,7 +245,7 @@ impl Table {
 
     fn unevenness(&self, from: u32, change: i64, corners: u32) -> f64 {
         let size = change.unsigned_abs() as usize;
-        let known = self.rows.get(size).filter(|row| corners <= 1 && !row.is_empty());
+        let known = self.rows.get(size).filter(|row| !stacks(from, corners) && !row.is_empty());
         let looked_up = known.and_then(|row| row.get(from as usize % size));
         looked_up.copied().unwrap_or_else(|| unevenness(from, change, corners))
     }

@@ -34,6 +34,7 @@ fn cost(task: &Task, counts: &[u32], far: f64) -> Option<f64> {
         }
         let change = i64::from(n) - i64::from(before);
         let shaped = change != 0;
+        let stacked = task.corners > 1 && before >= 2 * task.corners;
         if shaped {
             let allowed = match task.ways[k] {
                 Ways::Even => false,
@@ -41,10 +42,11 @@ fn cost(task: &Task, counts: &[u32], far: f64) -> Option<f64> {
                 Ways::Shrink => change < 0,
                 Ways::Both => true,
             };
-            if !allowed || n > before * task.most || 2 * n < before || change % i64::from(task.corners) != 0 {
+            if !allowed || n > before * task.most || 2 * n < before || stacked && change % i64::from(task.corners) != 0
+            {
                 return None;
             }
-            let repeats = if task.corners > 1 { task.corners } else { change.unsigned_abs() as u32 };
+            let repeats = if stacked { task.corners } else { change.unsigned_abs() as u32 };
             let common = (1..=repeats).filter(|d| repeats % d == 0 && before % d == 0).max().unwrap_or(1);
             let uneven = if repeats < 3 { 1.0 } else { 1.0 - f64::from(common) / f64::from(repeats) };
             sum += lambda * (2.0 * uneven + if change == repeat { 0.0 } else { 2.0 });
