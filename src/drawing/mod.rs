@@ -7,9 +7,11 @@
 pub mod chart;
 mod item;
 mod key;
+mod palette;
 pub mod symbols;
 
-pub use chart::{ChartOptions, ChartView, chart};
+pub use chart::{ChartOptions, ChartView, LEAST_CELL, chart, choose_view, least_cell};
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
+pub use palette::{contrast, luminance};
 pub use symbols::Sign;

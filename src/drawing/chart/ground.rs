@@ -1,26 +1,93 @@
-//! What lies under the symbols: tints.
+//! What lies under the symbols: tints, the colour of the yarn, lines between parts and at folds.
 
 use kurbo::{BezPath, PathEl};
 
 use super::Scene;
+use crate::drawing::palette::{line, tint};
 use crate::drawing::{Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
 use crate::geometry::rings::Ring;
+use crate::plan::{Plan, SizePlan};
+use crate::stitch::Loops;
 
-/// Tint of every other round.
+/// Tint of every other round where the yarn has one colour.
 const TINT: Ink = Ink([238, 238, 238]);
 
+/// Least luminance of the tints of yarn colours, of one round and the next.
+const TINTS: [f64; 2] = [0.87, 0.75];
+
+/// Line between two parts: a grey of contrast 4.5 on white.
+const PARTING: Ink = Ink([0x70, 0x70, 0x70]);
+
+/// The ground of all rings.
 pub(super) fn draw(scene: &Scene<'_>) -> Item {
     let mut items = Vec::new();
     for (index, ring) in scene.rings.rings.iter().enumerate() {
-        if scene.options.tints && index % 2 == 1 {
-            items.push(Item::Path(tint(scene, ring, TINT)));
+        if scene.options.tints {
+            tints(scene, index, ring, &mut items);
         }
+    }
+    for index in 0..scene.rings.rings.len() {
+        lines(scene, index, &mut items);
     }
     Item::Group(Group { id: "ground".to_owned(), role: Role::Decoration, origin: Origin::None, items })
 }
 
+/// The line that tells a colour from the others without its colour: dashes and gaps in line widths. The colour that most
+/// rounds are worked in has none.
+pub(crate) fn dashes(plan: &Plan, size: &SizePlan, colour: usize) -> Option<&'static [f64]> {
+    const PATTERNS: [&[f64]; 5] = [&[], &[7.0, 3.0], &[1.0, 2.5], &[7.0, 2.5, 1.0, 2.5], &[14.0, 4.0]];
+    let rounds = |of: usize| size.rounds.iter().filter(|round| round.colour == Some(of)).count();
+    let main = (0..plan.design.yarn.colours.len()).rev().max_by_key(|of| rounds(*of))?;
+    let place = colour.checked_sub(usize::from(colour > main)).filter(|_| colour != main)?;
+    PATTERNS.get(place % PATTERNS.len()).copied()
+}
+
+/// The ground and the line of a yarn colour; every other round is a little darker.
+pub(crate) fn yarn_inks(rgb: [u8; 3], index: usize) -> (Ink, Ink) {
+    let ground = tint(Ink(rgb), TINTS[index % 2]);
+    (ground, line(Ink(rgb), ground, 3.0))
+}
+
+fn tints(scene: &Scene<'_>, index: usize, ring: &Ring, items: &mut Vec<Item>) {
+    let colours = &scene.plan.design.yarn.colours;
+    let colour = scene.round_of(ring.row).and_then(|round| round.colour);
+    let Some((colour, yarn)) = colour.and_then(|at| Some((at, colours.get(at)?))).filter(|_| colours.len() > 1) else {
+        if index % 2 == 1 {
+            items.push(Item::Path(area(scene, ring, TINT)));
+        }
+        return;
+    };
+    let (ground, shade) = yarn_inks(yarn.rgb, index);
+    items.push(Item::Path(area(scene, ring, ground)));
+    let Some(dashes) = dashes(scene.plan, scene.size, colour) else { return };
+    let width = (0.13 * scene.unit).min(0.5);
+    let path = edge(scene, ring, |along| ring.foot_at(along) + 0.02);
+    let dashes = dashes.iter().map(|dash| dash * width).collect();
+    let stroke = Stroke { width, ink: shade, ends: Ends::Butt, dashes };
+    items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
+}
+
+/// A line where a part begins, a line of long dashes and dots where a round of one loop folds the fabric.
+fn lines(scene: &Scene<'_>, index: usize, items: &mut Vec<Item>) {
+    let Some((ring, round)) = scene.ring(index).and_then(|ring| Some((ring, scene.round_of(ring.row)?))) else {
+        return;
+    };
+    let below = index.checked_sub(1).and_then(|below| scene.round_of(scene.ring(below)?.row));
+    let part = below.is_some_and(|below| below.part != round.part);
+    let fold = round.before > 0 && round.loops() != Loops::Both;
+    if !part && !fold {
+        return;
+    }
+    let foot = |along: f64| ring.foot_at(along) - ring.margin;
+    let path = edge(scene, ring, foot);
+    let (width, ink) = if fold { (0.35, Ink::BLACK) } else { (0.25, PARTING) };
+    let dashes = if fold { vec![4.0, 1.0, 0.4, 1.0] } else { Vec::new() };
+    let stroke = Stroke { width, ink, ends: Ends::Butt, dashes };
+    items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
+}
+
 /// A ring in one colour: one broad stroke where its height is the same all round, which is short to write.
-fn tint(scene: &Scene<'_>, ring: &Ring, ink: Ink) -> PathItem {
+fn area(scene: &Scene<'_>, ring: &Ring, ink: Ink) -> PathItem {
     let (start, end) = (ring.head.0 - ring.foot.0, ring.head.1 - ring.foot.1);
     if (start - end).abs() < 0.02 {
         let path = edge(scene, ring, |along| (ring.foot_at(along) + ring.head_at(along)) / 2.0);
@@ -40,19 +107,7 @@ fn tint(scene: &Scene<'_>, ring: &Ring, ink: Ink) -> PathItem {
     PathItem { path, fill: Some(ink), stroke: None }
 }
 
-/// A line round a ring from its first cell to its last, at a radius that may change along it. Every eighth of a turn
-/// is a cubic through its ends with the directions there.
-pub(super) fn edge(scene: &Scene<'_>, ring: &Ring, radius: impl Fn(f64) -> f64) -> BezPath {
-    let (from, to) = (ring.from(), ring.to());
-    let pieces = 8;
-    let step = (to - from) / f64::from(pieces);
-    let mut path = BezPath::new();
-    let at = |along: f64| scene.at(along, radius(along));
-    let slope = |along: f64| (at(along + 1e-4) - at(along - 1e-4)) / 2e-4;
-    path.move_to(at(from));
-    for i in 0..pieces {
-        let (a, b) = (from + step * f64::from(i), from + step * f64::from(i + 1));
-        path.curve_to(at(a) + slope(a) * (step / 3.0), at(b) - slope(b) * (step / 3.0), at(b));
-    }
-    path
+/// A line round a ring from its first cell to its last, at a radius that may change along it.
+fn edge(scene: &Scene<'_>, ring: &Ring, radius: impl Fn(f64) -> f64) -> BezPath {
+    scene.arc(ring.from(), scene.until(ring), radius)
 }

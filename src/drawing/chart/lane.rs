@@ -1,32 +1,39 @@
-//! The lane between the last stitch of a round and the first: number, count, part names, join.
+//! The lane between the last stitch of a round and the first: turning chain, number and count, name of the part, join.
+
+use kurbo::{Point, Vec2};
 
 use super::Scene;
-use crate::drawing::{Anchor, Item};
+use crate::drawing::{Item, TextItem};
 use crate::font::Face;
-use crate::geometry::rings::Row;
-use crate::plan::{Begin, Close};
+use crate::geometry::rings::{Ring, Row};
+use crate::plan::{Begin, Close, Round};
+use crate::units::Angle;
+use crate::words::Arg;
 
-/// What stands in the lane of one ring, in stitch units along it.
+/// What stands in the lane of one ring, in stitch units along it, from the first stitch back to the last.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(super) struct Lane {
     chain: f64,
     label: f64,
+    part: f64,
     join: f64,
     number: String,
     count: String,
 }
 
 impl Lane {
-    pub(super) fn of(scene: &Scene<'_>, row: &Row) -> Self {
+    pub(super) fn of(scene: &Scene<'_>, index: usize, row: &Row) -> Self {
         let Some(round) = scene.round_of(*row) else { return Self::default() };
         let number =
             if row.is_band() { format!("{}–{}", round.number, row.last + 1) } else { round.number.to_string() };
-        let count = round.after.to_string();
-        let width =
-            Face::Bold.width(&number, scene.letters) + Face::Regular.width(&format!(" · {count}"), scene.letters);
+        let count = format!(" · {}", round.after);
+        let width = Face::Bold.width(&number, scene.letters) + Face::Regular.width(&count, scene.letters);
+        let outside = |span: PartSpan| scene.ring(index).is_some_and(|ring| ring.head.0 >= span.inner);
+        let named = scene.part_span(round).is_some_and(|span| span.named && outside(span));
         Self {
             chain: if matches!(round.begin, Begin::Chain { counts: false, .. }) { 0.6 } else { 0.0 },
             label: width / scene.unit + 0.5,
+            part: if named { 1.3 * scene.letters / scene.unit } else { 0.0 },
             join: if round.close == Close::Join { 0.8 } else { 0.0 },
             number,
             count,
@@ -34,7 +41,36 @@ impl Lane {
     }
 
     pub(super) fn width(&self) -> f64 {
-        self.chain + self.label + self.join
+        self.chain + self.label + self.part + self.join
+    }
+}
+
+/// The rings of one part, as radii where its name has to fit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct PartSpan {
+    inner: f64,
+    outer: f64,
+    /// True where its name fits.
+    named: bool,
+}
+
+impl Scene<'_> {
+    /// The span of the part of a round; nothing where the piece has one part only.
+    pub(super) fn part_span(&self, round: &Round) -> Option<PartSpan> {
+        let part = self.size.parts.get(round.part).filter(|_| self.size.parts.len() > 1)?;
+        let own = |ring: &&Ring| self.round_of(ring.row).is_some_and(|of| of.part == round.part);
+        let (first, last) = (self.rings.rings.iter().find(own)?, self.rings.rings.iter().rfind(own)?);
+        // Below this radius the lane has no room beside the counts.
+        let inner = first.foot.0.max(3.6);
+        let outer = last.head.0;
+        let room = Face::Italic.width(&part.name, self.letters) / self.unit + 0.8;
+        Some(PartSpan { inner, outer, named: outer - inner >= room })
+    }
+
+    /// A point of the lane of a ring, so many stitch units from its first cell on, at half height.
+    fn in_lane(&self, ring: &Ring, from_first: f64) -> Point {
+        let radius = (ring.foot.0 + ring.head.0) / 2.0;
+        self.at(ring.from() - from_first / radius, radius)
     }
 }
 
@@ -42,25 +78,76 @@ impl Lane {
 pub(super) fn draw(scene: &Scene<'_>, index: usize) -> Vec<Item> {
     let (Some(ring), Some(lane)) = (scene.ring(index), scene.lanes.get(index)) else { return Vec::new() };
     let radius = (ring.foot.0 + ring.head.0) / 2.0;
-    let along = ring.from() - (lane.chain + lane.label / 2.0) / radius;
-    let mut turn = scene.frame.clock(along).degrees().rem_euclid(360.0);
-    if turn > 90.0 && turn < 270.0 {
-        turn -= 180.0;
-    }
-    let size = scene.letters;
-    let (bold, rest) = (Face::Bold.width(&lane.number, size), format!(" · {}", lane.count));
-    let whole = bold + Face::Regular.width(&rest, size);
-    let middle = scene.at(along, radius);
-    let way = crate::units::Angle::from_degrees(turn).rotation();
+    // Near the centre the lane may be narrower than wished: the label gives way.
+    let share = (ring.lane_width * radius / lane.width().max(0.1)).min(1.0);
+    let size = scene.letters * share.max(0.8);
+    let from_first = share * (lane.chain + lane.label / 2.0);
+    let turn = upright(scene.frame.clock(ring.from() - from_first / radius));
+    let middle = scene.in_lane(ring, from_first);
+    let (bold, rest) = (Face::Bold.width(&lane.number, size), Face::Regular.width(&lane.count, size));
     let drop = Face::Regular.cap_height(size) / 2.0;
-    let place = |x: f64| middle + (way * kurbo::Point::new(x, drop)).to_vec2();
-    let number = crate::drawing::TextItem {
-        face: Face::Bold,
-        turn,
-        anchor: Anchor::Start,
-        ..crate::drawing::TextItem::new(lane.number.clone(), place(-whole / 2.0), size)
+    let place = |x: f64| middle + (turn.rotation() * Point::new(x, drop)).to_vec2();
+    let turned = |text: &str, x: f64| TextItem { turn: turn.degrees(), ..TextItem::new(text, place(x), size) };
+    let start = -(bold + rest) / 2.0;
+    let number = TextItem { face: Face::Bold, ..turned(&lane.number, start) };
+    vec![Item::Text(number), Item::Text(turned(&lane.count, start + bold))]
+}
+
+/// Names of the parts, along the lane; those that find no room there stand in a corner, with their rounds.
+pub(super) fn part_names(scene: &Scene<'_>) -> Vec<Item> {
+    let mut items = Vec::new();
+    let mut left_over = Vec::new();
+    for (index, part) in scene.size.parts.iter().enumerate() {
+        let own = |ring: &&Ring| scene.round_of(ring.row).is_some_and(|round| round.part == index);
+        let Some(round) = scene.rings.rings.iter().find(own).and_then(|ring| scene.round_of(ring.row)) else {
+            continue;
+        };
+        let Some(span) = scene.part_span(round) else { continue };
+        let placed = if span.named { along_lane(scene, span, &part.name) } else { None };
+        match placed {
+            Some(name) => items.push(name),
+            None if part.first == part.last => left_over.push(format!("{} {}", part.first, part.name)),
+            None => left_over.push(format!("{}–{} {}", part.first, part.last, part.name)),
+        }
+    }
+    if let Some(repeats) = scene.share {
+        left_over.push(scene.words.with("chart-repeat", &[("count", Arg::Count(repeats))]));
+    }
+    let corner = scene.bounds();
+    for (line, text) in left_over.into_iter().rev().enumerate() {
+        let at = Point::new(corner.x0 + 0.5, corner.y1 - (0.4 + 1.3 * line as f64) * scene.letters);
+        items.push(Item::Text(TextItem { face: Face::Italic, ..TextItem::new(text, at, scene.letters) }));
+    }
+    items
+}
+
+/// A part's name in its zone of the lane, set along the way the lane takes there.
+fn along_lane(scene: &Scene<'_>, span: PartSpan, name: &str) -> Option<Item> {
+    let size = scene.letters;
+    let width = Face::Italic.width(name, size);
+    let middle = (span.inner + span.outer) / 2.0;
+    let near = |radius: f64| {
+        let off = |ring: &Ring| ((ring.foot.0 + ring.head.0) / 2.0 - radius).abs();
+        let found = scene.rings.rings.iter().enumerate().min_by(|a, b| off(a.1).total_cmp(&off(b.1)))?;
+        let lane = scene.lanes.get(found.0)?;
+        let from_first = lane.chain + lane.label + lane.part / 2.0;
+        Some(scene.at(found.1.from() - from_first / radius, radius))
     };
-    let count =
-        crate::drawing::TextItem { turn, ..crate::drawing::TextItem::new(rest, place(bold - whole / 2.0), size) };
-    vec![Item::Text(number), Item::Text(count)]
+    let half = width / scene.unit / 2.0;
+    let (inner, outer) = (near(middle - half)?, near(middle + half)?);
+    let way = outer - inner;
+    let mut turn = Angle::of_vector(way.x, way.y);
+    if turn.degrees() > 90.0 || turn.degrees() < -90.0 - 1e-6 {
+        turn = turn + Angle::from_degrees(180.0);
+    }
+    let drop = Face::Italic.cap_height(size) / 2.0;
+    let start = turn.rotation() * Point::new(-width / 2.0, drop);
+    let at = inner.midpoint(outer) + Vec2::new(start.x, start.y);
+    Some(Item::Text(TextItem { face: Face::Italic, turn: turn.degrees(), ..TextItem::new(name, at, size) }))
+}
+
+/// A clock direction as a turn of text that stands across it and never upside down.
+fn upright(clock: Angle) -> Angle {
+    let turn = clock.degrees().rem_euclid(360.0);
+    Angle::from_degrees(if turn > 90.0 && turn <= 270.0 { turn - 180.0 } else { turn })
 }

@@ -1,5 +1,6 @@
 //! The round chart: rings from the centre outward, every stitch on the stitch it is worked into.
 
+mod ends;
 mod ground;
 mod lane;
 mod options;
@@ -8,13 +9,15 @@ mod telling;
 
 use std::collections::BTreeMap;
 
-use kurbo::{Affine, Point, Rect};
+use kurbo::{Affine, BezPath, Point, Rect};
 
-pub use options::{ChartOptions, ChartView};
+pub use options::{ChartOptions, ChartView, LEAST_CELL, choose_view};
 
+use crate::design::Hand;
 use crate::drawing::{Drawing, Group, Item, Origin, Role, Sign, Symbol, SymbolItem};
-use crate::geometry::rings::{Frame, Ring, Rings, Row, layout};
+use crate::geometry::rings::{Frame, Ring, Rings, Row, layout, repeats};
 use crate::plan::{Plan, Round, SizePlan};
+use crate::units::{Angle, Mm, TURN};
 use crate::words::Words;
 
 use super::symbols::Fit;
@@ -50,6 +53,17 @@ pub fn chart(plan: &Plan, size: usize, options: &ChartOptions) -> Drawing {
     drawing
 }
 
+/// Least height or width of a stitch's cell as a chart would be drawn; nothing at all for a size that isn't there.
+pub fn least_cell(plan: &Plan, size: usize, options: &ChartOptions) -> Mm {
+    let Some(sized) = plan.sizes.get(size) else { return Mm::ZERO };
+    let scene = Scene::new(plan, sized, options, Words::of(plan.design.language));
+    if options.view == ChartView::Sector && scene.share.is_none() {
+        return Mm::ZERO;
+    }
+    let least = scene.rings.rings.iter().map(Ring::least_cell).fold(f64::INFINITY, f64::min);
+    if least.is_finite() { Mm::new(least * scene.unit) } else { Mm::ZERO }
+}
+
 /// Everything one chart is drawn from.
 struct Scene<'a> {
     plan: &'a Plan,
@@ -63,12 +77,18 @@ struct Scene<'a> {
     unit: f64,
     /// Em height of labels, mm.
     letters: f64,
+    /// Of how many repeats one is drawn.
+    share: Option<u32>,
     symbols: BTreeMap<String, Symbol>,
 }
 
 impl<'a> Scene<'a> {
     fn new(plan: &'a Plan, size: &'a SizePlan, options: &'a ChartOptions, words: Words) -> Self {
         let rows = options.view.rows(size);
+        let share = match options.view {
+            ChartView::Sector => Some(repeats(size)).filter(|repeats| *repeats > 1),
+            ChartView::Whole | ChartView::Bands | ChartView::Part(_) | ChartView::UpTo(_) => None,
+        };
         let frame = Frame { start: options.start, hand: plan.design.hand };
         let mut scene = Self {
             plan,
@@ -80,37 +100,82 @@ impl<'a> Scene<'a> {
             frame,
             unit: 1.0,
             letters: 1.0,
+            share,
             symbols: BTreeMap::new(),
         };
         // The lanes' width hangs on the size of the letters, that on the scale, and that on the lanes: two rounds do.
         for _ in 0..2 {
             scene.unit = scene.fitting_unit();
             scene.letters = (0.62 * scene.unit).max(LEAST_LETTERS);
-            scene.lanes = rows.iter().map(|row| Lane::of(&scene, row)).collect();
+            scene.lanes = rows.iter().enumerate().map(|(index, row)| Lane::of(&scene, index, row)).collect();
             let widths: Vec<f64> = scene.lanes.iter().map(|lane| lane.width()).collect();
             scene.rings = layout(size, &rows, &widths);
+            scene.aim();
         }
         scene.unit = scene.fitting_unit();
         scene
     }
 
+    /// Turns one repeat so that it stands upright, the outer rings counting more.
+    fn aim(&mut self) {
+        if self.share.is_none() {
+            return;
+        }
+        let weighted = |(sum, weight): (f64, f64), ring: &Ring| {
+            (sum + ring.head.0 * (ring.from() + self.until(ring)) / 2.0, weight + ring.head.0)
+        };
+        let (sum, weight) = self.rings.rings.iter().fold((0.0, 0.0), weighted);
+        let middle = Angle::from_radians(sum / weight.max(1e-6));
+        self.frame.start = if self.frame.hand == Hand::Right { middle } else { Angle::ZERO - middle };
+    }
+
     fn fitting_unit(&self) -> f64 {
-        let room = self.options.width.min(self.options.height).mm();
-        (room / (2.0 * (self.rings.outer() + RIM))).min(LARGEST_UNIT)
+        let extent = self.extent();
+        let (across, down) = (self.options.width.mm() / extent.width(), self.options.height.mm() / extent.height());
+        across.min(down).min(LARGEST_UNIT)
     }
 
     fn bounds(&self) -> Rect {
-        let half = (self.rings.outer() + RIM) * self.unit;
-        Rect::new(-half, -half, half, half)
+        self.extent().scale_from_origin(self.unit)
+    }
+
+    /// Room the chart takes, in stitch units, the centre at (0, 0): the circle of the last ring, or what one repeat and
+    /// the lane beside it reach.
+    fn extent(&self) -> Rect {
+        let outer = self.rings.outer() + RIM;
+        if self.share.is_none() {
+            return Rect::new(-outer, -outer, outer, outer);
+        }
+        let low = self.rings.centre;
+        let mut extent = Rect::new(-low, -low, low, low);
+        for (ring, lane) in self.rings.rings.iter().zip(&self.lanes) {
+            let from = ring.from() - (lane.width() + 0.5) / ring.foot.0.max(0.5);
+            for step in 0..=6 {
+                let along = from + (self.until(ring) - from) * f64::from(step) / 6.0;
+                let top = ring.head_at(along) + ring.crest;
+                for radius in [ring.foot_at(along), top] {
+                    extent = extent.union_pt(self.frame.point(along, radius));
+                }
+            }
+        }
+        extent.inset(0.6).union_pt(Point::new(0.0, extent.y0 - RIM))
     }
 
     fn draw(&mut self) -> Vec<Item> {
         let mut items = vec![ground::draw(self)];
-        items.extend(self.centre());
+        items.extend(stitches::foundation(self));
         for index in 0..self.rings.rings.len() {
             let group = self.round(index);
             items.push(group);
         }
+        items.push(ends::draw(self));
+        let names = lane::part_names(self);
+        items.push(Item::Group(Group {
+            id: "parts".to_owned(),
+            role: Role::Decoration,
+            origin: Origin::None,
+            items: names,
+        }));
         items
     }
 
@@ -118,6 +183,34 @@ impl<'a> Scene<'a> {
     fn at(&self, along: f64, radius: f64) -> Point {
         let point = self.frame.point(along, radius);
         Point::new(point.x * self.unit, point.y * self.unit)
+    }
+
+    /// The angle up to which a ring is drawn.
+    fn until(&self, ring: &Ring) -> f64 {
+        let whole = ring.to();
+        let Some((repeats, round)) = self.share.zip(self.round_of(ring.row)) else { return whole };
+        let shown = round.ops.len() / repeats as usize;
+        let past = ring.marks.iter().position(|mark| mark.op >= shown);
+        match past.map(|past| (ring.marks.get(past.wrapping_sub(1)), ring.marks.get(past))) {
+            Some((Some(last), Some(next))) => (last.at + next.at) / 2.0,
+            Some(_) | None => whole,
+        }
+    }
+
+    /// A line from one angle to another at a radius that may change along it: cubics over at most an eighth of a turn,
+    /// each with the true directions at its ends.
+    fn arc(&self, from: f64, to: f64, radius: impl Fn(f64) -> f64) -> BezPath {
+        let pieces = ((to - from) / TURN * 8.0).ceil().max(1.0);
+        let step = (to - from) / pieces;
+        let at = |along: f64| self.at(along, radius(along));
+        let slope = |along: f64| (at(along + 1e-4) - at(along - 1e-4)) / 2e-4;
+        let mut path = BezPath::new();
+        path.move_to(at(from));
+        for i in 0..pieces as u32 {
+            let (a, b) = (from + step * f64::from(i), from + step * f64::from(i + 1));
+            path.curve_to(at(a) + slope(a) * (step / 3.0), at(b) - slope(b) * (step / 3.0), at(b));
+        }
+        path
     }
 
     fn round_of(&self, row: Row) -> Option<&'a Round> {
@@ -132,7 +225,7 @@ impl<'a> Scene<'a> {
     fn symbol(&mut self, sign: Sign, fit: Fit, foot: Point, head: Point) -> Item {
         let key = self.define(sign, fit);
         let way = head - foot;
-        let turn = crate::units::Angle::of_vector(-way.y, way.x);
+        let turn = Angle::of_vector(-way.y, way.x);
         Item::Symbol(SymbolItem { key, place: Affine::translate(foot.to_vec2()) * turn.rotation() })
     }
 
@@ -153,15 +246,13 @@ impl<'a> Scene<'a> {
                 key.push_str(&format!("s{spread}"));
             }
         }
-        let unit = self.unit;
+        let (unit, left) = (self.unit, self.frame.hand == Hand::Left && sign.points());
         let fit = Fit { height: height / 10.0, spread: spread / 10.0, width: width / 10.0 };
-        self.symbols.entry(key.clone()).or_insert_with(|| sign.symbol(&fit).scaled(unit));
+        self.symbols.entry(key.clone()).or_insert_with(|| {
+            let symbol = sign.symbol(&fit).scaled(unit);
+            if left { symbol.mirrored() } else { symbol }
+        });
         key
-    }
-
-    /// What the first ring stands on.
-    fn centre(&mut self) -> Vec<Item> {
-        stitches::foundation(self)
     }
 
     fn round(&mut self, index: usize) -> Item {

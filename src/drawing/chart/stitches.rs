@@ -14,10 +14,12 @@ pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
     let centre = scene.rings.centre;
     if !scene.rings.base.is_empty() {
         let base = scene.rings.base.clone();
+        let foot_of_first = scene.ring(0).cloned();
         return base
             .iter()
             .map(|along| {
-                let (foot, head) = (scene.at(*along, centre - 0.6), scene.at(*along, centre));
+                let top = foot_of_first.as_ref().map_or(centre, |ring| ring.foot_at(*along));
+                let (foot, head) = (scene.at(*along, top - 0.75), scene.at(*along, top));
                 scene.symbol(Sign::Stitch(Stitch::SL_ST, Loops::Both), Fit::of(Stitch::SL_ST), foot, head)
             })
             .collect();
@@ -38,7 +40,8 @@ pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
     let Some(round) = scene.round_of(ring.row) else { return Vec::new() };
     let parents = scene.rings.parents(index).to_vec();
     let mut pass = Pass { scene, ring: &ring, parents: &parents, items: Vec::with_capacity(ring.marks.len()) };
-    for mark in &ring.marks {
+    let shown = pass.scene.share.map_or(round.ops.len(), |repeats| round.ops.len() / repeats as usize);
+    for mark in ring.marks.iter().take_while(|mark| mark.op < shown) {
         if let Some(op) = round.ops.get(mark.op) {
             let standing = pass.turning_chain(round, mark);
             pass.op(op, mark, standing);
@@ -189,7 +192,7 @@ impl Pass<'_, '_> {
             let along = self.ring.from() - 0.3 / radius;
             self.put(Sign::TurningChain(chains), self.foot(along), self.head(along), 1.0);
         }
-        if round.close == Close::Join {
+        if round.close == Close::Join && self.scene.share.is_none() {
             let along = self.ring.to() + 0.4 / radius;
             let top = self.ring.head_at(along) + 0.12;
             let (foot, head) = (self.scene.at(along, top - 1.0), self.scene.at(along, top));

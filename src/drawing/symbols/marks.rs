@@ -35,19 +35,24 @@ pub(super) fn chain_ring(chains: u32) -> Symbol {
     pen.symbol()
 }
 
+/// A slim triangle in the middle of a height, so slim that its point is not mistaken.
+fn pointer(height: f64) -> [Point; 3] {
+    let size = height.min(1.0);
+    [(-0.44, 0.0), (0.3, -0.22), (0.3, 0.22)].map(|(x, y)| Point::new(x * size, y * size - height / 2.0))
+}
+
 /// An open triangle that points the way the work runs (to the left: anticlockwise at the top).
-pub(super) fn start() -> Symbol {
+pub(super) fn start(fit: &Fit) -> Symbol {
     let mut pen = Pen::new(WEIGHT);
-    pen.outline(&[Point::new(-0.3, -0.5), Point::new(0.26, -0.8), Point::new(0.26, -0.2)]);
+    pen.outline(&pointer(fit.height));
     pen.symbol()
 }
 
 /// The same triangle, filled: the yarn is cut.
 pub(super) fn fasten_off() -> Symbol {
     let mut pen = Pen::new(WEIGHT);
-    let corners = [Point::new(-0.3, -0.5), Point::new(0.26, -0.8), Point::new(0.26, -0.2)];
-    pen.outline(&corners);
-    pen.filled(&corners);
+    pen.outline(&pointer(1.0));
+    pen.filled(&pointer(1.0));
     pen.symbol()
 }
 

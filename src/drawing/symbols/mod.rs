@@ -9,7 +9,9 @@ mod marks;
 mod pen;
 mod stitches;
 
-use crate::drawing::{PathItem, Stroke, Symbol};
+use kurbo::Affine;
+
+use crate::drawing::Symbol;
 use crate::geometry::rings::{NEARER, ring_height};
 use crate::plan::{Made, Op, Spot};
 use crate::stitch::{Build, Loops, Stitch};
@@ -132,12 +134,17 @@ impl Sign {
             Self::Space(chains) => marks::space(chains),
             Self::Ring => marks::ring(),
             Self::ChainRing(chains) => marks::chain_ring(chains),
-            Self::Start => marks::start(),
+            Self::Start => marks::start(fit),
             Self::Direction => marks::direction(),
             Self::Join => marks::join(),
             Self::StepDown => marks::step_down(),
             Self::FastenOff => marks::fasten_off(),
         }
+    }
+
+    /// True where the sign points the way the work runs, and so is mirrored for the left hand.
+    pub const fn points(&self) -> bool {
+        matches!(self, Self::Start | Self::Direction | Self::StepDown | Self::FastenOff)
     }
 
     /// Every sign of the set in the order of the key: what a chart of anything may use.
@@ -165,15 +172,22 @@ impl Symbol {
     /// The same at another scale, strokes with it.
     #[must_use]
     pub fn scaled(mut self, by: f64) -> Self {
-        let scale = kurbo::Affine::scale(by);
-        for PathItem { path, stroke, .. } in &mut self.paths {
-            path.apply_affine(scale);
-            if let Some(Stroke { width, dashes, .. }) = stroke {
-                *width *= by;
-                dashes.iter_mut().for_each(|dash| *dash *= by);
-            }
+        for stroke in self.paths.iter_mut().filter_map(|item| item.stroke.as_mut()) {
+            stroke.width *= by;
+            stroke.dashes.iter_mut().for_each(|dash| *dash *= by);
         }
-        self.bounds = scale.transform_rect_bbox(self.bounds);
+        self.moved(Affine::scale(by))
+    }
+
+    /// The same with left and right changed.
+    #[must_use]
+    pub fn mirrored(self) -> Self {
+        self.moved(Affine::scale_non_uniform(-1.0, 1.0))
+    }
+
+    fn moved(mut self, by: Affine) -> Self {
+        self.paths.iter_mut().for_each(|item| item.path.apply_affine(by));
+        self.bounds = by.transform_rect_bbox(self.bounds);
         self
     }
 }

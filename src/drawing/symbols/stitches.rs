@@ -196,7 +196,7 @@ pub(super) fn fan(stitch: Stitch, count: u8, fit: &Fit) -> Symbol {
 fn arm(pen: &mut Pen, stitch: Stitch, meet: Point, end: Point, bar: f64) {
     pen.line(meet, end);
     if stitch.row().build == Build::Cross {
-        pen.across(meet, end, 0.7, 0.85 * bar, 0.0);
+        pen.across(meet, end, 0.74, 0.8 * bar, 0.0);
         return;
     }
     let slashes = stitch.row().overs.saturating_sub(1);
@@ -209,7 +209,7 @@ fn arm(pen: &mut Pen, stitch: Stitch, meet: Point, end: Point, bar: f64) {
 
 /// Half of a bar on one of several arms, clear of its neighbours.
 fn bar_of(fit: &Fit, count: u8) -> f64 {
-    (0.31 * fit.spread / f64::from(count.max(2) - 1)).min(0.27)
+    (0.26 * fit.spread / f64::from(count.max(2) - 1)).min(0.26)
 }
 
 /// Points spread evenly across `spread`, a little within it so that neighbours stay clear.

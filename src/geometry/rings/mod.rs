@@ -8,11 +8,13 @@
 
 mod angles;
 mod radii;
+mod repeats;
 mod rows;
 
 use kurbo::Point;
 
 pub use radii::{cell_width, ring_height};
+pub use repeats::repeats;
 pub use rows::Row;
 
 use crate::design::Hand;
@@ -23,6 +25,9 @@ use angles::Node;
 
 /// How hard the start of a round is held on the start of the round before, against one stitch.
 const LANE_PULL: f64 = 12.0;
+
+/// The most a lane takes of its ring, radians.
+pub const WIDEST_LANE: f64 = 0.28 * TURN;
 
 /// How much nearer the stitches of an increase stand to one another than other neighbours do, so that they are seen to
 /// belong together.
@@ -80,6 +85,8 @@ pub struct Ring {
     pub head: (f64, f64),
     /// Clear margin below the feet and above the heads.
     pub margin: f64,
+    /// Height of what stands on the heads and is no stitch of its own: picots.
+    pub crest: f64,
     /// Angle that a stitch one unit wide takes.
     pub unit: f64,
     /// Angle of every counted stitch of the round, in working order.
@@ -127,17 +134,18 @@ impl Ring {
         start + (end - start) * share.clamp(0.0, 1.0)
     }
 
-    /// The least room of a stitch: height of the ring, or width along it at half height, in stitch units.
+    /// The least room of a stitch: height of the ring, or width along it at half height, in stitch units. A ring of
+    /// slip stitches is low, but its dots are as easily read as those of a full one.
     pub fn least_cell(&self) -> f64 {
         let middle = (self.foot.0 + self.head.0) / 2.0;
-        (self.unit * middle).min(self.head.0 - self.foot.0)
+        (self.unit * middle).min((self.head.0 - self.foot.0).max(1.0))
     }
 }
 
 impl Rings {
     /// Outermost radius.
     pub fn outer(&self) -> f64 {
-        self.rings.last().map_or(self.centre, |ring| ring.head.1.max(ring.head.0) + ring.margin)
+        self.rings.last().map_or(self.centre, |ring| ring.head.1.max(ring.head.0) + ring.margin + ring.crest)
     }
 
     /// The angles that ring `index` is worked into.
@@ -150,19 +158,22 @@ impl Rings {
 }
 
 /// Lays out the rings of `rows`. `lanes[i]` is the width wanted for the lane at the start of ring i, in stitch units; a
-/// lane never takes more than a fifth of its ring. Time and memory are linear in the stitches.
+/// lane never takes more than [`WIDEST_LANE`]. Time and memory are linear in the stitches.
 pub fn layout(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
     let first = rows.first().and_then(|row| size.rounds.get(row.first));
     let before = first.map_or(0, |round| round.before);
     let centre = radii::centre(size, before);
-    let base = (0..before).map(|i| TURN * (f64::from(i) + 0.5) / f64::from(before)).collect();
-    let mut rings = Rings { centre, base, rings: Vec::with_capacity(rows.len()) };
+    let mut rings = Rings { centre, base: Vec::new(), rings: Vec::with_capacity(rows.len()) };
     for (index, mut ring) in radii::stack(size, rows, centre).into_iter().enumerate() {
         let Some(round) = size.rounds.get(ring.row.first) else { continue };
         let radius = (ring.foot.0 + ring.head.0) / 2.0;
         let wanted = lanes.get(index).copied().unwrap_or(0.0) / radius.max(0.1);
         ring.lane = rings.rings.last().map_or(0.0, |below| below.lane);
-        ring.lane_width = wanted.min(TURN / 5.0);
+        ring.lane_width = wanted.min(WIDEST_LANE);
+        if index == 0 {
+            let step = (ring.to() - ring.from()) / f64::from(before.max(1));
+            rings.base = (0..before).map(|i| ring.from() + step * (f64::from(i) + 0.5)).collect();
+        }
         settle(&mut ring, round, rings.parents(index));
         rings.rings.push(ring);
     }
@@ -224,8 +235,8 @@ fn spirals(round: &Round) -> bool {
 /// Stitches across the widest place of what an operation makes, for a foundation of chains.
 fn foundation_radius(foundation: Foundation) -> f64 {
     match foundation {
-        Foundation::Ring | Foundation::Chain(_) => 0.9,
-        Foundation::ChainRing(chains) => (f64::from(chains) * 0.62 / TURN + 0.35).max(0.9),
+        Foundation::Ring | Foundation::Chain(_) => 1.15,
+        Foundation::ChainRing(chains) => (f64::from(chains) * 0.36 / TURN + 0.75).max(1.15),
     }
 }
 

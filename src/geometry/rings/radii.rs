@@ -15,7 +15,7 @@ pub fn ring_height(stitch: Stitch) -> f64 {
     if stitch.row().build == Build::Picot {
         return 1.0;
     }
-    if ratio <= 2.0 { ratio.max(0.6) } else { 2.0 + 0.6 * (ratio - 2.0) }
+    if ratio <= 2.0 { ratio.max(0.75) } else { 2.0 + 0.6 * (ratio - 2.0) }
 }
 
 /// Width of a stitch along its ring, in stitch units. Chains lie close.
@@ -48,7 +48,7 @@ pub(super) fn centre(size: &SizePlan, before: u32) -> f64 {
 fn height(round: &Round) -> f64 {
     let stitches = round.ops.iter().filter(|op| op.into != Spot::Air).flat_map(|op| op.made.runs());
     let tallest = stitches.map(|(stitch, _)| ring_height(stitch)).fold(0.0, f64::max);
-    if tallest > 0.0 { tallest } else { 0.6 }
+    if tallest > 0.0 { tallest } else { 0.75 }
 }
 
 /// The rings of `rows`, their angles still open: each stands on the one below, and where a round has more stitches than
@@ -90,8 +90,15 @@ fn give_room(rings: &mut [Ring], widths: &[f64]) {
 fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Option<&Round>) -> Ring {
     let own = height(round);
     // The first ring of a spiral half joins in the rise, so that its last stitch isn't twice as tall as its first.
-    let rise = if spirals(round) { 0.6 * own } else { 0.0 };
-    let foot = below.map_or((centre, centre + rise), |ring| (ring.head.0 + ring.margin, ring.head.1 + ring.margin));
+    let rise = match (spirals(round), round.before) {
+        (false, _) => 0.0,
+        (true, 0) => 0.6 * own,
+        (true, _) => own,
+    };
+    let foot = below.map_or((centre, centre + rise), |ring| {
+        let over = ring.margin + ring.crest;
+        (ring.head.0 + over, ring.head.1 + over)
+    });
     let margin = if row.is_band() { 0.3 } else { 0.0 };
     let foot = (foot.0 + margin, foot.1 + margin);
     let head = if spirals(round) {
@@ -100,5 +107,8 @@ fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Optio
     } else {
         (foot.1 + own, foot.1 + own)
     };
-    Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, unit: 0.0, heads: Vec::new(), marks: Vec::new() }
+    let picots = round.ops.iter().flat_map(|op| op.made.runs()).any(|(stitch, _)| stitch.row().build == Build::Picot);
+    let crest = if picots { ring_height(Stitch::PICOT) } else { 0.0 };
+    let (heads, marks) = (Vec::new(), Vec::new());
+    Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, crest, unit: 0.0, heads, marks }
 }
