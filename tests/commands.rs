@@ -106,6 +106,36 @@ fn check_shows_file_line_column_snippet_and_help() {
     assert!(!told.contains('\u{1b}'), "no colours where nobody looks: {told}");
 }
 
+/// How complaints read: each slip with its line, its snippet and what to do.
+#[test]
+fn complaints_of_a_design_full_of_slips() {
+    let folder = tempfile::tempdir().unwrap();
+    let text = "\
+title: Hat → brim
+yarn: {weight: 12, colours: {sand: \"#d9c39a\"}}
+hook: H
+swatch: {stitch: dc, stitches: 16, rounds: 0, width: 11.3 kg, height: 11.1}
+sizes:
+  S: {head: 5 m}
+  M: {who: child-7y}
+  L: 57
+ease: -2
+works: spiral
+parts:
+  - crown: {shape: doom}
+  - side: {depth: {S: 9, XL: 10}, colours: {tide: 2, sand: rest}}
+  - brim: {width: 7.5}
+";
+    design_file(folder.path(), text);
+    let checked = Command::new(env!("CARGO_BIN_EXE_roundelay"))
+        .args(["check", "design.yaml"])
+        .current_dir(folder.path())
+        .output()
+        .unwrap();
+    assert_eq!(status(&checked), 1);
+    insta::assert_snapshot!(err(&checked));
+}
+
 #[test]
 fn check_json_has_every_field() {
     let folder = tempfile::tempdir().unwrap();

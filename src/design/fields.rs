@@ -124,8 +124,8 @@ pub(super) fn doubled(of: &str, key: &Text, first: Place) -> Diagnostic {
 /// The complaint of an unknown name, with the nearest known one or all of them.
 pub(super) fn unknown(code: &'static str, message: &str, key: &Text, known: &[&str]) -> Diagnostic {
     let help = match nearest(&key.text, known) {
-        Some(near) => format!("did you mean `{near}`? Known are {}", listed(known)),
-        None => format!("known are {}", listed(known)),
+        Some(near) => format!("did you mean `{near}`? Known: {}", listed(known)),
+        None => format!("known: {}", listed(known)),
     };
     Diagnostic::error(code, format!("{message} `{}`", shortened(&key.text))).at(key.place).help(help)
 }

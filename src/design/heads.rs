@@ -149,6 +149,15 @@ fn growth_row(table: &GrowthTable, row: &str) -> Result<HeadRow, String> {
     })
 }
 
+/// The usual heads between two ages: 3rd percentile of the youngest to 97th of the oldest, by the reference that covers
+/// them; nothing beyond 18 years.
+pub(super) fn usual(youngest: u32, oldest: u32) -> Option<(Mm, Mm)> {
+    let rows = || WHO.iter().chain(UK90.iter().filter(|row| row.months > 60));
+    let least = rows().rfind(|row| row.months <= youngest)?;
+    let most = rows().find(|row| row.months >= oldest)?;
+    Some((Mm::from_cm(least.boys[0].min(least.girls[0])), Mm::from_cm(most.boys[2].max(most.girls[2]))))
+}
+
 /// `6 months`, `4 years`.
 pub fn age_words(months: u32) -> String {
     match months {
@@ -268,6 +277,13 @@ mod tests {
             assert!(look_up(table, row).unwrap().caution.is_some(), "{table} {row}");
         }
         assert!(look_up("who", "child-2y").unwrap().caution.is_none());
+    }
+
+    #[test]
+    fn usual_heads_span_the_ages() {
+        let (least, most) = usual(3, 6).unwrap();
+        assert!((least.cm() - 37.2).abs() < 1e-9 && (most.cm() - 45.6).abs() < 1e-9);
+        assert_eq!(usual(216, 300), None);
     }
 
     #[test]

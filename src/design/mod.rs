@@ -9,6 +9,7 @@ mod fields;
 pub mod hats;
 pub mod heads;
 pub mod hooks;
+mod materials;
 mod measure;
 mod model;
 mod names;

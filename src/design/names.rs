@@ -61,7 +61,7 @@ pub(super) fn stitch(text: &Text, terms: Terms, report: &mut Report) -> Option<S
             if let Some(meant) = by_name(&text.text, other).filter(fabric) {
                 let same = abbreviation(meant, terms);
                 let message = format!("{message} `{}`", shortened(&text.text));
-                let help = format!("the stitch is called `{same}` in {here} terms; known are {}", listed(&known));
+                let help = format!("the stitch is called `{same}` in {here} terms; known: {}", listed(&known));
                 report.add(Diagnostic::error("unknown-stitch", message).at(text.place).help(help));
             } else {
                 report.add(unknown("unknown-stitch", &message, text, &known));

@@ -74,14 +74,14 @@ pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report)
         report.add(Diagnostic::error("too-many", message).at(part.name.place).help("join parts that are worked alike"));
     }
     let mut parts: Vec<Part> = Vec::new();
-    for raw in raw.iter().take(MOST_PARTS) {
+    for (index, raw) in raw.iter().take(MOST_PARTS).enumerate() {
         if let Some(first) = parts.iter().find(|part| part.name.value == raw.name.text) {
             let line = first.name.place.map_or(0, |place| place.line);
             let message = format!("two parts are called {}, the first on line {line}", raw.name.text);
             let help = "give each a name of its own, so that a maker can tell them apart";
             report.add(Diagnostic::warning("same-name", message).at(raw.name.place).help(help));
         }
-        let part = Reader { raw, within, report: &mut *report }.part(parts.last(), parts.is_empty());
+        let part = Reader { raw, within, report: &mut *report }.part(parts.last(), index == 0);
         parts.extend(part);
     }
     parts

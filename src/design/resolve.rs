@@ -1,19 +1,17 @@
 //! As written → as meant: every default filled in, every length in millimetres, every name known.
 
-use super::fields::{listed, shortened, unknown};
-use super::hooks::{by_us_name, us_names};
-use super::measure::{self, is_number, is_share};
-use super::raw::{RawDesign, RawPart, RawSwatch, RawYarn};
+use super::fields::{shortened, unknown};
+use super::measure::{self, is_share};
+use super::raw::{RawDesign, RawPart};
 use super::tree::Text;
-use super::weights::YarnWeight;
 use super::{
-    Ball, Colour, Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Swatch, Terms, Tolerance, Units, Work,
-    Yarn, names, parts, plausible, sizes,
+    Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Terms, Tolerance, Units, Work, materials, parts,
+    plausible, sizes,
 };
 use crate::font::Face;
 use crate::report::{Diagnostic, Place, Report};
 use crate::stitch::Stitch;
-use crate::units::{Angle, Gauge, Mm};
+use crate::units::{Angle, Mm};
 use crate::words::Language;
 
 /// What the values of a file are read by.
@@ -32,8 +30,8 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         kind: choose("kind", raw.kind.as_ref(), KINDS, report).unwrap_or(Kind::Hat),
     };
     let title = raw.title.as_ref().map(|text| said(text, report));
-    let yarn = yarn(raw.yarn.as_ref(), report);
-    let swatches = swatches(&raw.swatches, reading, report);
+    let yarn = materials::yarn(raw.yarn.as_ref(), report);
+    let swatches = materials::swatches(&raw.swatches, reading, report);
     let ease = ease(raw, reading, report);
     let sizes = sizes::resolve(&raw.sizes, ease.value, reading, report);
     let main = swatches.first().map_or(Stitch::SC, |swatch| swatch.stitch);
@@ -51,7 +49,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         language: language(raw.language.as_ref(), report),
         hand: choose("hand", raw.hand.as_ref(), HANDS, report).unwrap_or_default(),
         work,
-        hook: raw.hook.as_ref().and_then(|text| hook(text, report)),
+        hook: raw.hook.as_ref().and_then(|text| materials::hook(text, report)),
         yarn,
         swatches,
         sizes,
@@ -128,135 +126,6 @@ fn said(text: &Text, report: &mut Report) -> Said<String> {
 fn language(text: Option<&Text>, report: &mut Report) -> Language {
     let values = Language::ALL.map(|language| (language.tag(), language));
     choose("language", text, &values, report).unwrap_or_default()
-}
-
-fn hook(text: &Text, report: &mut Report) -> Option<Mm> {
-    let named = by_us_name(&text.text).filter(|_| !is_number(&text.text));
-    let diameter = match named {
-        Some(mm) => {
-            let message = format!("hook {} is taken as {} mm; letters differ from maker to maker", text.text, mm.mm());
-            let help = format!("write `hook: {} mm`", mm.mm());
-            report.add(Diagnostic::warning("hook-letter", message).at(text.place).help(help));
-            mm
-        }
-        None if text.text.starts_with(|c: char| c.is_ascii_alphabetic()) => {
-            let message = format!("there is no hook `{}`", shortened(&text.text));
-            let help = format!("write its millimetres, `hook: 5 mm`; known letters are {}", listed(&us_names()));
-            report.add(Diagnostic::error("unknown-hook", message).at(text.place).help(help));
-            return None;
-        }
-        None => measure::hook_length(text, report)?,
-    };
-    if (0.4..=40.0).contains(&diameter.mm()) {
-        return Some(diameter);
-    }
-    let message = format!("a hook of {} mm is not made", diameter.mm());
-    report.add(
-        Diagnostic::error("out-of-range", message).at(text.place).help("hooks go from 0.4 mm to 40 mm: `hook: 5 mm`"),
-    );
-    None
-}
-
-fn yarn(raw: Option<&RawYarn>, report: &mut Report) -> Yarn {
-    let raw = raw.cloned().unwrap_or_default();
-    let ball = raw.ball.and_then(|ball| {
-        let grams = ball.grams.and_then(|text| measure::grams("grams", &text, report));
-        let metres = ball.metres.and_then(|text| measure::metres("metres", &text, 1.0, report));
-        let yards = ball.yards.and_then(|text| measure::metres("yards", &text, 0.9144, report));
-        Some(Ball { grams: grams?, metres: metres.or(yards)? })
-    });
-    let allowance = raw.allowance.as_ref().and_then(|text| {
-        let share = measure::share("allowance", text, report)?;
-        if !(0.0..=1.0).contains(&share) {
-            let message = "an allowance is between 0 % and 100 %";
-            report.add(Diagnostic::error("out-of-range", message).at(text.place).help("usual is `10 %`"));
-        }
-        Some(share)
-    });
-    Yarn {
-        weight: raw.weight.as_ref().and_then(|text| weight(text, report)),
-        fibre: raw.fibre.as_ref().map(|text| printed(text, report)),
-        ball,
-        colours: raw.colours.iter().filter_map(|(name, value)| colour(name, value, report)).collect(),
-        allowance: allowance.unwrap_or(0.1),
-    }
-}
-
-fn weight(text: &Text, report: &mut Report) -> Option<Said<u8>> {
-    let number = text.text.parse::<u8>().ok().and_then(YarnWeight::by_number);
-    let found = number.or_else(|| YarnWeight::by_name(&text.text));
-    if found.is_none() {
-        let message = format!("there is no yarn weight `{}`", shortened(&text.text));
-        let help = format!("weights are 0 to 7, or {}", listed(&YarnWeight::names()));
-        report.add(Diagnostic::error("unknown-weight", message).at(text.place).help(help));
-    }
-    found.map(|weight| Said { value: weight.number, place: Some(text.place) })
-}
-
-fn colour(name: &Text, value: &Text, report: &mut Report) -> Option<Colour> {
-    let Some(rgb) = hex(&value.text) else {
-        let message = format!("the colour {} is `{}`, which is no colour value", name.text, shortened(&value.text));
-        let help = "write six hexadecimal figures in quotes, such as \"#2f6f8f\"";
-        report.add(Diagnostic::error("wrong-colour", message).at(value.place).help(help));
-        return None;
-    };
-    Some(Colour { name: printed(name, report), rgb, place: Some(name.place) })
-}
-
-fn hex(text: &str) -> Option<[u8; 3]> {
-    let figures = text.strip_prefix('#')?;
-    let value = |c: u8| char::from(c).to_digit(16).map(|value| value as u8);
-    let values: Vec<u8> = figures.bytes().map(value).collect::<Option<_>>()?;
-    match values[..] {
-        [r, g, b] => Some([r * 17, g * 17, b * 17]),
-        [r, s, g, h, b, c] => Some([r * 16 + s, g * 16 + h, b * 16 + c]),
-        _ => None,
-    }
-}
-
-fn swatches(raw: &[RawSwatch], reading: Reading, report: &mut Report) -> Vec<Swatch> {
-    let mut swatches: Vec<Swatch> = Vec::new();
-    for swatch in raw.iter().filter_map(|raw| swatch(raw, reading, report)).collect::<Vec<_>>() {
-        if swatches.iter().any(|other| other.stitch == swatch.stitch) {
-            let message = format!("there are two swatches in {}", names::abbreviation(swatch.stitch, reading.terms));
-            report.add(Diagnostic::error("twice", message).at(swatch.place).help("keep one for each stitch"));
-        }
-        swatches.push(swatch);
-    }
-    swatches
-}
-
-fn swatch(raw: &RawSwatch, reading: Reading, report: &mut Report) -> Option<Swatch> {
-    let stitch = raw.stitch.as_ref().and_then(|text| names::stitch(text, reading.terms, report));
-    let stitches = raw.stitches.as_ref().and_then(|text| measure::count("stitches", text, 1, 2000, report));
-    let rounds = raw.rounds.as_ref().and_then(|text| measure::count("rounds", text, 1, 2000, report));
-    let width = raw.width.as_ref().and_then(|text| swatch_length("width", text, reading.units, report));
-    let height = raw.height.as_ref().and_then(|text| swatch_length("height", text, reading.units, report));
-    let grams = raw.grams.as_ref().and_then(|text| measure::grams("grams", text, report));
-    let (stitches, rounds) = (f64::from(stitches?), f64::from(rounds?));
-    let (width, height) = (width? / stitches, height? / rounds);
-    for (name, size, text) in [("wide", width, &raw.width), ("high", height, &raw.height)] {
-        if !(0.3..=120.0).contains(&size.mm()) {
-            let message = format!("by this swatch a stitch is {:.2} mm {name}, which can't be", size.mm());
-            let help = "look at the numbers and their unit: stitches across the width, rounds up the height";
-            let place = text.as_ref().map(|text| text.place);
-            report.add(Diagnostic::error("impossible-gauge", message).at(place).help(help));
-        }
-    }
-    let gauge = Gauge { width, height, grams: grams.map(|grams| grams / (stitches * rounds)), assumed: false };
-    Some(Swatch { stitch: stitch?, gauge, place: Some(raw.place) })
-}
-
-fn swatch_length(name: &str, text: &Text, units: Units, report: &mut Report) -> Option<Mm> {
-    let length = measure::length(name, text, units, report)?;
-    if length.mm() > 0.0 {
-        return Some(length);
-    }
-    let message = format!("the {name} of a swatch is more than 0");
-    report.add(
-        Diagnostic::error("out-of-range", message).at(text.place).help("measure the middle of a swatch, lying flat"),
-    );
-    None
 }
 
 fn ease(raw: &RawDesign, reading: Reading, report: &mut Report) -> Said<f64> {

@@ -20,9 +20,16 @@ pub(super) fn resolve(raw: &[RawSize], ease: f64, reading: Reading, report: &mut
         report.add(Diagnostic::error("too-many", message).at(size.name.place).help("write a second design file"));
     }
     let eased = |size: Size| Size { around: size.head.map_or(size.around, |head| head * (1.0 + ease)), ..size };
-    let sizes: Vec<Size> = raw.iter().take(MOST_SIZES).map(|raw| eased(size(raw, reading, report))).collect();
+    let sizes: Vec<(Size, bool)> = raw
+        .iter()
+        .take(MOST_SIZES)
+        .map(|raw| {
+            let (size, measured) = size(raw, reading, report);
+            (eased(size), measured)
+        })
+        .collect();
     for pair in sizes.windows(2) {
-        if let [smaller, larger] = pair
+        if let [(smaller, true), (larger, true)] = pair
             && larger.around <= smaller.around
         {
             let message = format!(
@@ -36,10 +43,30 @@ pub(super) fn resolve(raw: &[RawSize], ease: f64, reading: Reading, report: &mut
             report.add(Diagnostic::warning("sizes-not-rising", message).at(larger.place).help(help));
         }
     }
-    sizes
+    two_tables(raw, report);
+    sizes.into_iter().map(|(size, _)| size).collect()
 }
 
-fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> Size {
+/// Growth references don't join: where one ends and the next begins a set of sizes would make a step of 2 cm.
+fn two_tables(raw: &[RawSize], report: &mut Report) {
+    let table = |size: &RawSize| {
+        let table = size.table.as_ref().or(size.row.as_ref().map(|(table, _)| table))?;
+        let name = table.text.to_lowercase();
+        ["who", "uk90", "council"].contains(&name.as_str()).then_some((name, table.place))
+    };
+    let mut tables = raw.iter().filter_map(table);
+    let Some((first, _)) = tables.next() else { return };
+    if let Some((second, place)) = tables.find(|(other, _)| *other != first) {
+        let message =
+            format!("sizes are read from `{first}` and from `{second}`, which don't join: heads step where they meet");
+        let help = "read all children's sizes from one table, or measure heads";
+        report.add(Diagnostic::warning("two-tables", message).at(place).help(help));
+    }
+}
+
+/// A size, and whether its measurement is known; where it is complained of, another stands in, so that the parts can
+/// still be looked at.
+fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> (Size, bool) {
     let name = printed(&raw.name, report);
     if name.is_empty() || name.chars().count() > 24 {
         let message = "the name of a size has 1 to 24 characters";
@@ -48,7 +75,6 @@ fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> Size {
     let mut size = Size {
         name,
         head: None,
-        // Stands in for a measurement that is complained of, so that the parts can still be looked at.
         around: Mm::from_cm(55.0),
         source: "measured".to_owned(),
         age_months: raw.age.as_ref().and_then(|text| age(text, report)),
@@ -58,18 +84,22 @@ fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> Size {
     if let Some(second) = said.iter().flatten().nth(1) {
         let message = format!("the size {} is measured in two ways", size.name);
         report.add(Diagnostic::error("two-measures", message).at(second.place).help("keep one of them"));
-        return size;
+        return (size, false);
     }
+    let mut around_known = false;
     if let Some((table, row)) =
         raw.table.as_ref().map(|table| (table, &raw.name)).or(raw.row.as_ref().map(|(t, r)| (t, r)))
     {
         from_table(&mut size, table, row, reading, report);
     } else if let Some(text) = &raw.head {
         size.head = measured_head(text, reading, report);
+        of_age(&size, text, report);
     } else if let Some(around) = around(raw, reading, report) {
         size.around = around;
+        around_known = true;
     }
-    size
+    let measured = around_known || size.head.is_some();
+    (size, measured)
 }
 
 fn around(raw: &RawSize, reading: Reading, report: &mut Report) -> Option<Mm> {
@@ -104,6 +134,18 @@ fn measured_head(text: &Text, reading: Reading, report: &mut Report) -> Option<M
     Some(head)
 }
 
+/// A head far from the published heads of its age: 1 cm below the 3rd or above the 97th percentile.
+fn of_age(size: &Size, text: &Text, report: &mut Report) {
+    let (Some(head), Some((youngest, oldest))) = (size.head, size.age_months) else { return };
+    let Some((least, most)) = heads::usual(youngest, oldest) else { return };
+    let room = Mm::from_cm(1.0);
+    if head < least - room || head > most + room {
+        let message = format!("a head of {} cm is unusual at the age of size {}", tidy_cm(head), size.name);
+        let help = format!("published heads are {} cm to {} cm there", tidy_cm(least), tidy_cm(most));
+        report.add(Diagnostic::warning("unusual-head", message).at(text.place).help(help));
+    }
+}
+
 fn worn(text: &Text, reading: Reading, report: &mut Report) -> bool {
     if reading.kind == Kind::Hat {
         return true;
@@ -116,6 +158,13 @@ fn worn(text: &Text, reading: Reading, report: &mut Report) -> bool {
 
 fn from_table(size: &mut Size, table: &Text, row: &Text, reading: Reading, report: &mut Report) {
     let name = table.text.to_lowercase();
+    if measure::is_number(&table.text) {
+        let word = if reading.kind == Kind::Hat { "head" } else { "around" };
+        let message = format!("the size {} does not say what is measured", size.name);
+        let help = format!("write `{}: {{{word}: {}}}`", size.name, shortened(&table.text));
+        report.add(Diagnostic::error("missing-field", message).at(table.place).help(help));
+        return;
+    }
     if !TABLES.contains(&name.as_str()) {
         let message = format!("the size {} is neither measured nor in a table called", size.name);
         let mut complaint = unknown("unknown-table", &message, table, TABLES);

@@ -34,6 +34,9 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
         }
         push(&mut text, &line);
     }
+    for size in sizes.iter().filter(|size| !size.step_down.is_empty()).take(1) {
+        push(&mut text, &writer.step_down(&size.step_down).unwrap_or_default());
+    }
     text
 }
 
@@ -94,6 +97,9 @@ fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
         ]);
     }
     columns(&rows, text);
+    if let Some(step_down) = writer.step_down(&size.step_down) {
+        push(text, &step_down);
+    }
 }
 
 /// Rows in columns as wide as their widest cell; the first and the fifth hold numbers and stand right.
