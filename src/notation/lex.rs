@@ -99,25 +99,28 @@ fn blanks(input: &mut Text<'_>) -> winnow::Result<()> {
     Ok(())
 }
 
-/// Lines of one source, for telling places quickly.
-struct Lines {
-    starts: Vec<usize>,
+/// Where reading stands in one source; it only goes forward, so that telling places is quick.
+struct Cursor {
     base: Option<Place>,
     /// Bytes between the place and the first character of the text: 1 for a quoted text.
     inset: usize,
+    line: usize,
+    column: usize,
+    offset: usize,
 }
 
-impl Lines {
+impl Cursor {
     fn of(source: &Source<'_>) -> Self {
-        let starts = std::iter::once(0).chain(source.text.match_indices('\n').map(|(at, _)| at + 1)).collect();
         let longer = source.place.map_or(0, |place| place.length.saturating_sub(source.text.len()));
-        Self { starts, base: source.place, inset: usize::from(longer >= 2) }
+        Self { base: source.place, inset: usize::from(longer >= 2), line: 1, column: 1, offset: 0 }
     }
 
-    fn place(&self, text: &str, offset: usize, length: usize) -> Place {
-        let line = self.starts.partition_point(|start| *start <= offset).max(1);
-        let start = self.starts.get(line - 1).copied().unwrap_or_default();
-        let column = text.get(start..offset).map_or(0, |before| before.chars().count()) + 1;
+    fn place(&mut self, text: &str, offset: usize, length: usize) -> Place {
+        for passed in text.get(self.offset..offset).unwrap_or_default().chars() {
+            (self.line, self.column) = if passed == '\n' { (self.line + 1, 1) } else { (self.line, self.column + 1) };
+        }
+        self.offset = offset;
+        let Self { line, column, .. } = *self;
         let Some(base) = self.base else { return Place { line, column, offset, length } };
         let column = if line == 1 { base.column + self.inset + column - 1 } else { column };
         Place { line: base.line + line - 1, column, offset: base.offset + self.inset + offset, length }
@@ -134,7 +137,7 @@ pub(crate) fn tokens(sources: &[Source<'_>]) -> Vec<Token> {
 }
 
 fn tokens_of(source: &Source<'_>, index: usize, tokens: &mut Vec<Token>) {
-    let lines = Lines::of(source);
+    let mut cursor = Cursor::of(source);
     let mut input = LocatingSlice::new(source.text);
     let mut last_end = 0;
     let mut first = true;
@@ -148,7 +151,7 @@ fn tokens_of(source: &Source<'_>, index: usize, tokens: &mut Vec<Token>) {
             let after = source.text.get(span.end..).unwrap_or_default();
             kind = Kind::Dash(!gap.is_empty() && after.starts_with(char::is_whitespace));
         }
-        let place = lines.place(source.text, span.start, span.len());
+        let place = cursor.place(source.text, span.start, span.len());
         tokens.push(Token { kind, place, starts_line: first || gap.contains('\n'), source: index });
         last_end = span.end;
         first = false;
