@@ -10,17 +10,117 @@ use roundelay::words::{Language, Words};
 
 /// What rounds are made of, and what they had better not be made of.
 const PIECES: &[&str] = &[
-    "Rnd 1: ", "Rnd 2:", "\nRnd 3.", "\nRnds 4-6: ", "Row 1 ", "\n", ", ", "; ", ". ", ": ", "(", ")", "[", "]", "{", "}", "*",
-    "**", "6 sc in ring", "make an adjustable ring", "magic ring", "ch 4, sl st to first ch to form a ring", "ch 2", "ch 3",
-    "6 sc in 2nd ch from hook", "sc in each st around", "2 sc in each st around", "sc in next 3 sts", "2 dc in next st",
-    "sc2tog", "dc3tog", "sc2tog around", "inc", "dec", "inc 3", "sk next st", "skip", "rep from * around",
-    "rep from * 2 more times", "repeat from * to last 2 sts", "6 times", "twice", "x 3", "in next ch-2 sp", "in each ch-1 sp",
-    "dc", "sc", "hdc", "tr", "5", "12", "0", "4294967295", "99999999999999999999", "in same st", "FPdc around next st",
-    "BLO", "FLO", "working in BLO", "in back loop only", "sl st to first sc to join", "join", "turn", "(counts as dc)",
-    "(does not count)", "counts as dc2tog", "ch-3 picot", "5-dc popcorn in next st", "3-dc cl", "5-dc shell", "(18)", "(18 sts)",
-    "– 18 sts", "= 12", "(2 dc, ch 2, 2 dc) in next st", "repeat rnd 2", "as rnd 1", "with sand", "change to tide", "around",
-    "to end", "to last st", "and", "then", "each", "next", "of", "the", "htr", "miss", "ß", "\u{1F9F6}", "#", "'", "\"", "\t",
-    "\u{0}", "-", "–", "2nd", "1st", "first", "last", "tog", "2", "sp", "st", "sts", "hook", "from", "ch",
+    "Rnd 1: ",
+    "Rnd 2:",
+    "\nRnd 3.",
+    "\nRnds 4-6: ",
+    "Row 1 ",
+    "\n",
+    ", ",
+    "; ",
+    ". ",
+    ": ",
+    "(",
+    ")",
+    "[",
+    "]",
+    "{",
+    "}",
+    "*",
+    "**",
+    "6 sc in ring",
+    "make an adjustable ring",
+    "magic ring",
+    "ch 4, sl st to first ch to form a ring",
+    "ch 2",
+    "ch 3",
+    "6 sc in 2nd ch from hook",
+    "sc in each st around",
+    "2 sc in each st around",
+    "sc in next 3 sts",
+    "2 dc in next st",
+    "sc2tog",
+    "dc3tog",
+    "sc2tog around",
+    "inc",
+    "dec",
+    "inc 3",
+    "sk next st",
+    "skip",
+    "rep from * around",
+    "rep from * 2 more times",
+    "repeat from * to last 2 sts",
+    "6 times",
+    "twice",
+    "x 3",
+    "in next ch-2 sp",
+    "in each ch-1 sp",
+    "dc",
+    "sc",
+    "hdc",
+    "tr",
+    "5",
+    "12",
+    "0",
+    "4294967295",
+    "99999999999999999999",
+    "in same st",
+    "FPdc around next st",
+    "BLO",
+    "FLO",
+    "working in BLO",
+    "in back loop only",
+    "sl st to first sc to join",
+    "join",
+    "turn",
+    "(counts as dc)",
+    "(does not count)",
+    "counts as dc2tog",
+    "ch-3 picot",
+    "5-dc popcorn in next st",
+    "3-dc cl",
+    "5-dc shell",
+    "(18)",
+    "(18 sts)",
+    "– 18 sts",
+    "= 12",
+    "(2 dc, ch 2, 2 dc) in next st",
+    "repeat rnd 2",
+    "as rnd 1",
+    "with sand",
+    "change to tide",
+    "around",
+    "to end",
+    "to last st",
+    "and",
+    "then",
+    "each",
+    "next",
+    "of",
+    "the",
+    "htr",
+    "miss",
+    "ß",
+    "\u{1F9F6}",
+    "#",
+    "'",
+    "\"",
+    "\t",
+    "\u{0}",
+    "-",
+    "–",
+    "2nd",
+    "1st",
+    "first",
+    "last",
+    "tog",
+    "2",
+    "sp",
+    "st",
+    "sts",
+    "hook",
+    "from",
+    "ch",
 ];
 
 /// Numbers by xorshift, the same in every run.
@@ -100,7 +200,13 @@ fn check(text: &str, terms: Terms, work: Work) -> Option<Recounted> {
 /// Rounds that were read are written, read again, and are the same.
 fn again(counted: &Recounted, terms: Terms, work: Work) {
     let words = Words::of(Language::En);
-    let line = |round| format!("Rnd {}: {}\n", round, instruction(&counted.rounds[round as usize - 1], counted.foundation, &words, terms));
+    let line = |round| {
+        format!(
+            "Rnd {}: {}\n",
+            round,
+            instruction(&counted.rounds[round as usize - 1], counted.foundation, &words, terms)
+        )
+    };
     let text: String = (1..=counted.rounds.len() as u32).map(line).collect();
     let Some(back) = check(&text, terms, work) else { panic!("{text}") };
     let ops = |counted: &Recounted| counted.rounds.iter().map(|round| round.ops.clone()).collect::<Vec<_>>();
@@ -113,7 +219,8 @@ fn fuzz(inputs: usize, seed: u64) -> usize {
     for _ in 0..inputs {
         let text = if dice.roll(2) == 0 { dice.text() } else { likely(&mut dice) };
         let terms = if dice.roll(4) == 0 { Terms::Uk } else { Terms::Us };
-        let work = [Work::Spiral, Work::Joined { chain_counts: true }, Work::Joined { chain_counts: false }][dice.roll(3)];
+        let work =
+            [Work::Spiral, Work::Joined { chain_counts: true }, Work::Joined { chain_counts: false }][dice.roll(3)];
         if let Some(counted) = check(&text, terms, work) {
             clean += 1;
             if !counted.flat && counted.rounds.iter().all(|round| round.after < 500) {

@@ -42,13 +42,13 @@ pub struct SizedLine {
 }
 
 /// Rounds that say the same, one after another.
-struct Stretch {
-    first: u32,
-    last: u32,
-    part: usize,
+pub(super) struct Stretch {
+    pub(super) first: u32,
+    pub(super) last: u32,
+    pub(super) part: usize,
     colour: Option<usize>,
-    count: u32,
-    sheet: Sheet,
+    pub(super) count: u32,
+    pub(super) sheet: Sheet,
 }
 
 impl Stretch {
@@ -71,7 +71,7 @@ impl Stretch {
     }
 }
 
-fn stretches(size: &SizePlan) -> Vec<Stretch> {
+pub(super) fn stretches(size: &SizePlan) -> Vec<Stretch> {
     let mut stretches: Vec<Stretch> = Vec::new();
     for round in &size.rounds {
         let next = Stretch::of(round, size);

@@ -17,6 +17,8 @@ mod read;
 
 mod vocabulary;
 
+pub mod plain;
+
 pub mod tree;
 
 pub mod write;

@@ -66,6 +66,130 @@ write-counts-together = { $what } (zählen als { $stitch })
 write-join = mit 1 Km in die erste M ({ $stitch }) schließen
 write-join-chain = mit 1 Km in die oberste der { $number } Anfangs-Lm schließen
 write-step-down = zum Auslaufen: { $what }
+ch-say = { $count ->
+        [one] eine Luftmasche
+       *[other] { $number } Luftmaschen
+    }
+sl-st-say = { $count ->
+        [one] eine Kettmasche
+       *[other] { $number } Kettmaschen
+    }
+sc-say = { $count ->
+        [one] eine feste Masche
+       *[other] { $number } feste Maschen
+    }
+hdc-say = { $count ->
+        [one] ein halbes Stäbchen
+       *[other] { $number } halbe Stäbchen
+    }
+dc-say = { $count ->
+        [one] ein Stäbchen
+       *[other] { $number } Stäbchen
+    }
+tr-say = { $count ->
+        [one] ein Doppelstäbchen
+       *[other] { $number } Doppelstäbchen
+    }
+dtr-say = { $count ->
+        [one] ein Dreifachstäbchen
+       *[other] { $number } Dreifachstäbchen
+    }
+fpdc-say = { $count ->
+        [one] ein Reliefstäbchen von vorne
+       *[other] { $number } Reliefstäbchen von vorne
+    }
+bpdc-say = { $count ->
+        [one] ein Reliefstäbchen von hinten
+       *[other] { $number } Reliefstäbchen von hinten
+    }
+cluster-say = { $count ->
+        [one] ein Büschel aus drei Stäbchen
+       *[other] { $number } Büschel aus drei Stäbchen
+    }
+puff-say = { $count ->
+        [one] eine Büschelmasche aus drei halben Stäbchen
+       *[other] { $number } Büschelmaschen aus drei halben Stäbchen
+    }
+bobble-say = { $count ->
+        [one] eine Noppe aus fünf Stäbchen
+       *[other] { $number } Noppen aus fünf Stäbchen
+    }
+popcorn-say = { $count ->
+        [one] eine Popcornmasche aus fünf Stäbchen
+       *[other] { $number } Popcornmaschen aus fünf Stäbchen
+    }
+picot-say = { $count ->
+        [one] ein Pikot aus drei Luftmaschen
+       *[other] { $number } Pikots aus drei Luftmaschen
+    }
+say-number = { $count ->
+        [2] zwei
+        [3] drei
+        [4] vier
+        [5] fünf
+        [6] sechs
+        [7] sieben
+        [8] acht
+        [9] neun
+        [10] zehn
+        [11] elf
+        [12] zwölf
+       *[other] { $count }
+    }
+say-round = Runde { $number }.
+say-rounds = Runden { $first } bis { $last }, jede gleich.
+say-start-ring = mach einen Fadenring
+say-start-chain-ring = häkle { $made } und schließ die letzte mit der ersten durch eine Kettmasche zum Ring
+say-make = häkle { $made }
+say-all-back = häkle diese ganze Runde nur in die hinteren Maschenglieder
+say-all-front = häkle diese ganze Runde nur in die vorderen Maschenglieder
+say-chain-counts = { $count ->
+        [one] häkle { $made }; sie zählt als { $stitch }
+       *[other] häkle { $made }; sie zählen als { $stitch }
+    }
+say-chain-counts-not = { $count ->
+        [one] häkle { $made }; sie zählt nicht als Masche
+       *[other] häkle { $made }; sie zählen nicht als Masche
+    }
+say-counts-together = { $what }; mit den Luftmaschen zählt das als { $made }, zusammen abgemascht
+say-through-back = { $made }, nur durch das hintere Maschenglied,
+say-through-front = { $made }, nur durch das vordere Maschenglied,
+say-and = { $first } und { $second }
+say-all = { $made }, alles
+say-next = häkle { $made } in die nächste Masche
+say-next-run = häkle { $made } in jede der nächsten { $number } Maschen
+say-around = häkle { $made } in jede Masche der Runde
+say-post = häkle { $made } um die nächste Masche herum
+say-post-run = häkle { $made } um jede der nächsten { $number } Maschen herum
+say-post-around = häkle { $made } um jede Masche der Runde herum
+say-space = häkle { $made } in den nächsten Bogen aus { $chains }
+say-space-run = häkle { $made } in jeden der nächsten { $number } Bögen aus { $chains }
+say-space-around = häkle { $made } in jeden Bogen aus { $chains } der Runde
+say-together = masche die nächsten { $number } Maschen als { $made } zusammen ab
+say-together-around = { $what }, und so weiter bis zum Ende der Runde
+say-often = { $what }, und das insgesamt { $number } Mal
+say-skip = übergeh die nächste Masche
+say-skip-run = übergeh die nächsten { $number } Maschen
+say-same = häkle { $made } in dieselbe Masche
+say-ring = häkle { $made } in den Ring
+say-nth-chain = häkle { $made } in die { $count ->
+        [1] erste
+        [2] zweite
+        [3] dritte
+        [4] vierte
+       *[other] { $count }.
+    } Luftmasche ab der Nadel
+say-then = { $first }, dann { $second }
+say-times = Mach das insgesamt { $number } Mal.
+say-sequence = Folge { $name } ist dies: { $what }.
+say-do-sequence = häkle Folge { $name } { $number } Mal
+say-join = Schließ die Runde mit einer Kettmasche in die erste Masche.
+say-join-chain = Schließ die Runde mit einer Kettmasche in die oberste Luftmasche vom Anfang.
+say-count = { $count ->
+        [one] Du hast { $count } Masche.
+       *[other] Du hast { $count } Maschen.
+    }
+say-step-down = Lauf zur Runde davor aus: { $what }.
 
 ## geometry
 

@@ -154,6 +154,196 @@ write-join-chain = { $terms ->
        *[US] sl st to top of ch-{ $number } to join
     }
 write-step-down = to step down: { $what }
+ch-say = { $count ->
+        [one] one chain
+       *[other] { $number } chains
+    }
+sl-st-say = { $count ->
+        [one] one slip stitch
+       *[other] { $number } slip stitches
+    }
+sc-say = { $terms ->
+        [UK] { $count ->
+            [one] one double crochet
+           *[other] { $number } double crochets
+        }
+       *[US] { $count ->
+            [one] one single crochet
+           *[other] { $number } single crochets
+        }
+    }
+hdc-say = { $terms ->
+        [UK] { $count ->
+            [one] one half treble
+           *[other] { $number } half trebles
+        }
+       *[US] { $count ->
+            [one] one half double crochet
+           *[other] { $number } half double crochets
+        }
+    }
+dc-say = { $terms ->
+        [UK] { $count ->
+            [one] one treble
+           *[other] { $number } trebles
+        }
+       *[US] { $count ->
+            [one] one double crochet
+           *[other] { $number } double crochets
+        }
+    }
+tr-say = { $terms ->
+        [UK] { $count ->
+            [one] one double treble
+           *[other] { $number } double trebles
+        }
+       *[US] { $count ->
+            [one] one treble
+           *[other] { $number } trebles
+        }
+    }
+dtr-say = { $terms ->
+        [UK] { $count ->
+            [one] one triple treble
+           *[other] { $number } triple trebles
+        }
+       *[US] { $count ->
+            [one] one double treble
+           *[other] { $number } double trebles
+        }
+    }
+fpdc-say = { $terms ->
+        [UK] { $count ->
+            [one] one front post treble
+           *[other] { $number } front post trebles
+        }
+       *[US] { $count ->
+            [one] one front post double crochet
+           *[other] { $number } front post double crochets
+        }
+    }
+bpdc-say = { $terms ->
+        [UK] { $count ->
+            [one] one back post treble
+           *[other] { $number } back post trebles
+        }
+       *[US] { $count ->
+            [one] one back post double crochet
+           *[other] { $number } back post double crochets
+        }
+    }
+cluster-say = { $terms ->
+        [UK] { $count ->
+            [one] one cluster of three trebles
+           *[other] { $number } clusters of three trebles
+        }
+       *[US] { $count ->
+            [one] one cluster of three double crochets
+           *[other] { $number } clusters of three double crochets
+        }
+    }
+puff-say = { $terms ->
+        [UK] { $count ->
+            [one] one puff of three half trebles
+           *[other] { $number } puffs of three half trebles
+        }
+       *[US] { $count ->
+            [one] one puff of three half double crochets
+           *[other] { $number } puffs of three half double crochets
+        }
+    }
+bobble-say = { $terms ->
+        [UK] { $count ->
+            [one] one bobble of five trebles
+           *[other] { $number } bobbles of five trebles
+        }
+       *[US] { $count ->
+            [one] one bobble of five double crochets
+           *[other] { $number } bobbles of five double crochets
+        }
+    }
+popcorn-say = { $terms ->
+        [UK] { $count ->
+            [one] one popcorn of five trebles
+           *[other] { $number } popcorns of five trebles
+        }
+       *[US] { $count ->
+            [one] one popcorn of five double crochets
+           *[other] { $number } popcorns of five double crochets
+        }
+    }
+picot-say = { $count ->
+        [one] one picot of three chains
+       *[other] { $number } picots of three chains
+    }
+say-number = { $count ->
+        [2] two
+        [3] three
+        [4] four
+        [5] five
+        [6] six
+        [7] seven
+        [8] eight
+        [9] nine
+        [10] ten
+        [11] eleven
+        [12] twelve
+       *[other] { $count }
+    }
+say-round = Round { $number }.
+say-rounds = Rounds { $first } to { $last }, each the same.
+say-start-ring = make an adjustable ring
+say-start-chain-ring = make { $made } and join the last to the first with a slip stitch to form a ring
+say-make = make { $made }
+say-all-back = work this whole round into the back loops only
+say-all-front = work this whole round into the front loops only
+say-chain-counts = { $count ->
+        [one] make { $made }; it counts as { $stitch }
+       *[other] make { $made }; they count as { $stitch }
+    }
+say-chain-counts-not = { $count ->
+        [one] make { $made }; it does not count as a stitch
+       *[other] make { $made }; they do not count as a stitch
+    }
+say-counts-together = { $what }; with the chain this counts as { $made } worked together
+say-through-back = { $made }, through the back loop only,
+say-through-front = { $made }, through the front loop only,
+say-and = { $first } and { $second }
+say-all = { $made }, all
+say-next = work { $made } in the next stitch
+say-next-run = work { $made } in each of the next { $number } stitches
+say-around = work { $made } in each stitch all the way round
+say-post = work { $made } around the post of the next stitch
+say-post-run = work { $made } around the post of each of the next { $number } stitches
+say-post-around = work { $made } around the post of each stitch all the way round
+say-space = work { $made } in the next space of { $chains }
+say-space-run = work { $made } in each of the next { $number } spaces of { $chains }
+say-space-around = work { $made } in each space of { $chains } all the way round
+say-together = work the next { $number } stitches together as { $made }
+say-together-around = { $what }, and so on all the way round
+say-often = { $what }, and do so { $number } times in all
+say-skip = pass over the next stitch
+say-skip-run = pass over the next { $number } stitches
+say-same = work { $made } in the same stitch
+say-ring = work { $made } into the ring
+say-nth-chain = work { $made } into the { $count ->
+        [1] first
+        [2] second
+        [3] third
+        [4] fourth
+       *[other] { $count }th
+    } chain from the hook
+say-then = { $first }, then { $second }
+say-times = Do this { $number } times in all.
+say-sequence = Sequence { $name } is this: { $what }.
+say-do-sequence = work sequence { $name } { $number } times
+say-join = Close the round with a slip stitch into the first stitch.
+say-join-chain = Close the round with a slip stitch into the top of the chain at its start.
+say-count = { $count ->
+        [one] You have { $count } stitch.
+       *[other] You have { $count } stitches.
+    }
+say-step-down = Step down to the round before: { $what }.
 
 ## geometry
 

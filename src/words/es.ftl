@@ -66,6 +66,130 @@ write-counts-together = { $what } (cuentan como { $stitch })
 write-join = cerrar con 1 pd en el primer p ({ $stitch })
 write-join-chain = cerrar con 1 pd en lo alto de las { $number } cad del principio
 write-step-down = para terminar sin escalón: { $what }
+ch-say = { $count ->
+        [one] un punto de cadeneta
+       *[other] { $number } puntos de cadeneta
+    }
+sl-st-say = { $count ->
+        [one] un punto deslizado
+       *[other] { $number } puntos deslizados
+    }
+sc-say = { $count ->
+        [one] un punto bajo
+       *[other] { $number } puntos bajos
+    }
+hdc-say = { $count ->
+        [one] un medio punto alto
+       *[other] { $number } medios puntos altos
+    }
+dc-say = { $count ->
+        [one] un punto alto
+       *[other] { $number } puntos altos
+    }
+tr-say = { $count ->
+        [one] un punto alto doble
+       *[other] { $number } puntos altos dobles
+    }
+dtr-say = { $count ->
+        [one] un punto alto triple
+       *[other] { $number } puntos altos triples
+    }
+fpdc-say = { $count ->
+        [one] un punto alto en relieve por delante
+       *[other] { $number } puntos altos en relieve por delante
+    }
+bpdc-say = { $count ->
+        [one] un punto alto en relieve por detrás
+       *[other] { $number } puntos altos en relieve por detrás
+    }
+cluster-say = { $count ->
+        [one] un racimo de tres puntos altos
+       *[other] { $number } racimos de tres puntos altos
+    }
+puff-say = { $count ->
+        [one] un punto puff de tres medios puntos altos
+       *[other] { $number } puntos puff de tres medios puntos altos
+    }
+bobble-say = { $count ->
+        [one] una mota de cinco puntos altos
+       *[other] { $number } motas de cinco puntos altos
+    }
+popcorn-say = { $count ->
+        [one] un punto piña de cinco puntos altos
+       *[other] { $number } puntos piña de cinco puntos altos
+    }
+picot-say = { $count ->
+        [one] un piquito de tres cadenetas
+       *[other] { $number } piquitos de tres cadenetas
+    }
+say-number = { $count ->
+        [2] dos
+        [3] tres
+        [4] cuatro
+        [5] cinco
+        [6] seis
+        [7] siete
+        [8] ocho
+        [9] nueve
+        [10] diez
+        [11] once
+        [12] doce
+       *[other] { $count }
+    }
+say-round = Vuelta { $number }.
+say-rounds = Vueltas { $first } a { $last }, todas iguales.
+say-start-ring = haz un anillo mágico
+say-start-chain-ring = teje { $made } y une el último con el primero con un punto deslizado para formar un anillo
+say-make = teje { $made }
+say-all-back = teje toda esta vuelta solo en las hebras traseras
+say-all-front = teje toda esta vuelta solo en las hebras delanteras
+say-chain-counts = { $count ->
+        [one] teje { $made }; cuenta como { $stitch }
+       *[other] teje { $made }; cuentan como { $stitch }
+    }
+say-chain-counts-not = { $count ->
+        [one] teje { $made }; no cuenta como punto
+       *[other] teje { $made }; no cuentan como punto
+    }
+say-counts-together = { $what }; con la cadeneta esto cuenta como { $made } tejidos juntos
+say-through-back = { $made }, solo por la hebra trasera,
+say-through-front = { $made }, solo por la hebra delantera,
+say-and = { $first } y { $second }
+say-all = { $made }, todo
+say-next = teje { $made } en el punto siguiente
+say-next-run = teje { $made } en cada uno de los { $number } puntos siguientes
+say-around = teje { $made } en cada punto de toda la vuelta
+say-post = teje { $made } alrededor del punto siguiente
+say-post-run = teje { $made } alrededor de cada uno de los { $number } puntos siguientes
+say-post-around = teje { $made } alrededor de cada punto de toda la vuelta
+say-space = teje { $made } en el siguiente arco de { $chains }
+say-space-run = teje { $made } en cada uno de los siguientes { $number } arcos de { $chains }
+say-space-around = teje { $made } en cada arco de { $chains } de toda la vuelta
+say-together = teje juntos los { $number } puntos siguientes como { $made }
+say-together-around = { $what }, y así en toda la vuelta
+say-often = { $what }, y hazlo { $number } veces en total
+say-skip = salta el punto siguiente
+say-skip-run = salta los { $number } puntos siguientes
+say-same = teje { $made } en el mismo punto
+say-ring = teje { $made } en el anillo
+say-nth-chain = teje { $made } en la { $count ->
+        [1] primera
+        [2] segunda
+        [3] tercera
+        [4] cuarta
+       *[other] { $count }.ª
+    } cadeneta desde el ganchillo
+say-then = { $first }, luego { $second }
+say-times = Haz esto { $number } veces en total.
+say-sequence = La secuencia { $name } es esta: { $what }.
+say-do-sequence = teje la secuencia { $name } { $number } veces
+say-join = Cierra la vuelta con un punto deslizado en el primer punto.
+say-join-chain = Cierra la vuelta con un punto deslizado en lo alto de la cadeneta del principio.
+say-count = { $count ->
+        [one] Tienes { $count } punto.
+       *[other] Tienes { $count } puntos.
+    }
+say-step-down = Baja hacia la vuelta anterior: { $what }.
 
 ## geometry
 

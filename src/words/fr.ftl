@@ -66,6 +66,130 @@ write-counts-together = { $what } (comptent pour { $stitch })
 write-join = fermer par 1 mc dans la première m ({ $stitch })
 write-join-chain = fermer par 1 mc au sommet des { $number } ml du début
 write-step-down = pour finir en douceur : { $what }
+ch-say = { $count ->
+        [one] une maille en l’air
+       *[other] { $number } mailles en l’air
+    }
+sl-st-say = { $count ->
+        [one] une maille coulée
+       *[other] { $number } mailles coulées
+    }
+sc-say = { $count ->
+        [one] une maille serrée
+       *[other] { $number } mailles serrées
+    }
+hdc-say = { $count ->
+        [one] une demi-bride
+       *[other] { $number } demi-brides
+    }
+dc-say = { $count ->
+        [one] une bride
+       *[other] { $number } brides
+    }
+tr-say = { $count ->
+        [one] une double bride
+       *[other] { $number } doubles brides
+    }
+dtr-say = { $count ->
+        [one] une triple bride
+       *[other] { $number } triples brides
+    }
+fpdc-say = { $count ->
+        [one] une bride en relief avant
+       *[other] { $number } brides en relief avant
+    }
+bpdc-say = { $count ->
+        [one] une bride en relief arrière
+       *[other] { $number } brides en relief arrière
+    }
+cluster-say = { $count ->
+        [one] une grappe de trois brides
+       *[other] { $number } grappes de trois brides
+    }
+puff-say = { $count ->
+        [one] un point soufflé de trois demi-brides
+       *[other] { $number } points soufflés de trois demi-brides
+    }
+bobble-say = { $count ->
+        [one] une nope de cinq brides
+       *[other] { $number } nopes de cinq brides
+    }
+popcorn-say = { $count ->
+        [one] un point popcorn de cinq brides
+       *[other] { $number } points popcorn de cinq brides
+    }
+picot-say = { $count ->
+        [one] un picot de trois mailles en l’air
+       *[other] { $number } picots de trois mailles en l’air
+    }
+say-number = { $count ->
+        [2] deux
+        [3] trois
+        [4] quatre
+        [5] cinq
+        [6] six
+        [7] sept
+        [8] huit
+        [9] neuf
+        [10] dix
+        [11] onze
+        [12] douze
+       *[other] { $count }
+    }
+say-round = Tour { $number }.
+say-rounds = Tours { $first } à { $last }, tous pareils.
+say-start-ring = faites un cercle magique
+say-start-chain-ring = faites { $made } et joignez la dernière à la première par une maille coulée pour former un anneau
+say-make = faites { $made }
+say-all-back = travaillez tout ce tour dans les brins arrière seulement
+say-all-front = travaillez tout ce tour dans les brins avant seulement
+say-chain-counts = { $count ->
+        [one] faites { $made } ; elle compte pour { $stitch }
+       *[other] faites { $made } ; elles comptent pour { $stitch }
+    }
+say-chain-counts-not = { $count ->
+        [one] faites { $made } ; elle ne compte pas comme maille
+       *[other] faites { $made } ; elles ne comptent pas comme maille
+    }
+say-counts-together = { $what } ; avec la chaînette, cela compte pour { $made } rabattues ensemble
+say-through-back = { $made }, dans le brin arrière seulement,
+say-through-front = { $made }, dans le brin avant seulement,
+say-and = { $first } et { $second }
+say-all = { $made }, le tout
+say-next = faites { $made } dans la maille suivante
+say-next-run = faites { $made } dans chacune des { $number } mailles suivantes
+say-around = faites { $made } dans chaque maille tout autour
+say-post = faites { $made } autour de la maille suivante
+say-post-run = faites { $made } autour de chacune des { $number } mailles suivantes
+say-post-around = faites { $made } autour de chaque maille tout autour
+say-space = faites { $made } dans l’arceau suivant de { $chains }
+say-space-run = faites { $made } dans chacun des { $number } arceaux suivants de { $chains }
+say-space-around = faites { $made } dans chaque arceau de { $chains } tout autour
+say-together = travaillez les { $number } mailles suivantes ensemble comme { $made }
+say-together-around = { $what }, et ainsi de suite tout autour
+say-often = { $what }, et ce { $number } fois en tout
+say-skip = sautez la maille suivante
+say-skip-run = sautez les { $number } mailles suivantes
+say-same = faites { $made } dans la même maille
+say-ring = faites { $made } dans l’anneau
+say-nth-chain = faites { $made } dans la { $count ->
+        [1] première
+        [2] deuxième
+        [3] troisième
+        [4] quatrième
+       *[other] { $count }e
+    } maille en l’air à partir du crochet
+say-then = { $first }, puis { $second }
+say-times = Faites cela { $number } fois en tout.
+say-sequence = La séquence { $name } est celle-ci : { $what }.
+say-do-sequence = faites la séquence { $name } { $number } fois
+say-join = Fermez le tour par une maille coulée dans la première maille.
+say-join-chain = Fermez le tour par une maille coulée au sommet de la chaînette du début.
+say-count = { $count ->
+        [one] Vous avez { $count } maille.
+       *[other] Vous avez { $count } mailles.
+    }
+say-step-down = Descendez vers le tour précédent : { $what }.
 
 ## geometry
 

@@ -66,6 +66,130 @@ write-counts-together = { $what } (tellen als { $stitch })
 write-join = sluiten met 1 hv in de eerste steek ({ $stitch })
 write-join-chain = sluiten met 1 hv bovenin de { $number } begin-l
 write-step-down = om af te vlakken: { $what }
+ch-say = { $count ->
+        [one] één losse
+       *[other] { $number } lossen
+    }
+sl-st-say = { $count ->
+        [one] één halve vaste
+       *[other] { $number } halve vasten
+    }
+sc-say = { $count ->
+        [one] één vaste
+       *[other] { $number } vasten
+    }
+hdc-say = { $count ->
+        [one] één half stokje
+       *[other] { $number } halve stokjes
+    }
+dc-say = { $count ->
+        [one] één stokje
+       *[other] { $number } stokjes
+    }
+tr-say = { $count ->
+        [one] één dubbel stokje
+       *[other] { $number } dubbele stokjes
+    }
+dtr-say = { $count ->
+        [one] één driedubbel stokje
+       *[other] { $number } driedubbele stokjes
+    }
+fpdc-say = { $count ->
+        [one] één reliëfstokje voor
+       *[other] { $number } reliëfstokjes voor
+    }
+bpdc-say = { $count ->
+        [one] één reliëfstokje achter
+       *[other] { $number } reliëfstokjes achter
+    }
+cluster-say = { $count ->
+        [one] één cluster van drie stokjes
+       *[other] { $number } clusters van drie stokjes
+    }
+puff-say = { $count ->
+        [one] één puff van drie halve stokjes
+       *[other] { $number } puffs van drie halve stokjes
+    }
+bobble-say = { $count ->
+        [one] één nop van vijf stokjes
+       *[other] { $number } noppen van vijf stokjes
+    }
+popcorn-say = { $count ->
+        [one] één popcornsteek van vijf stokjes
+       *[other] { $number } popcornsteken van vijf stokjes
+    }
+picot-say = { $count ->
+        [one] één picot van drie lossen
+       *[other] { $number } picots van drie lossen
+    }
+say-number = { $count ->
+        [2] twee
+        [3] drie
+        [4] vier
+        [5] vijf
+        [6] zes
+        [7] zeven
+        [8] acht
+        [9] negen
+        [10] tien
+        [11] elf
+        [12] twaalf
+       *[other] { $count }
+    }
+say-round = Toer { $number }.
+say-rounds = Toeren { $first } tot en met { $last }, allemaal gelijk.
+say-start-ring = maak een magische ring
+say-start-chain-ring = haak { $made } en sluit de laatste aan de eerste met een halve vaste tot een ring
+say-make = haak { $made }
+say-all-back = haak deze hele toer alleen in de achterste lussen
+say-all-front = haak deze hele toer alleen in de voorste lussen
+say-chain-counts = { $count ->
+        [one] haak { $made }; deze telt als { $stitch }
+       *[other] haak { $made }; deze tellen als { $stitch }
+    }
+say-chain-counts-not = { $count ->
+        [one] haak { $made }; deze telt niet als steek
+       *[other] haak { $made }; deze tellen niet als steek
+    }
+say-counts-together = { $what }; met de lossen telt dit als { $made }, samen gehaakt
+say-through-back = { $made }, alleen door de achterste lus,
+say-through-front = { $made }, alleen door de voorste lus,
+say-and = { $first } en { $second }
+say-all = { $made }, alles
+say-next = haak { $made } in de volgende steek
+say-next-run = haak { $made } in elk van de volgende { $number } steken
+say-around = haak { $made } in elke steek van de hele toer
+say-post = haak { $made } rond de volgende steek
+say-post-run = haak { $made } rond elk van de volgende { $number } steken
+say-post-around = haak { $made } rond elke steek van de hele toer
+say-space = haak { $made } in de volgende boog van { $chains }
+say-space-run = haak { $made } in elk van de volgende { $number } bogen van { $chains }
+say-space-around = haak { $made } in elke boog van { $chains } van de hele toer
+say-together = haak de volgende { $number } steken samen als { $made }
+say-together-around = { $what }, en zo verder tot het einde van de toer
+say-often = { $what }, en doe dat in totaal { $number } keer
+say-skip = sla de volgende steek over
+say-skip-run = sla de volgende { $number } steken over
+say-same = haak { $made } in dezelfde steek
+say-ring = haak { $made } in de ring
+say-nth-chain = haak { $made } in de { $count ->
+        [1] eerste
+        [2] tweede
+        [3] derde
+        [4] vierde
+       *[other] { $count }e
+    } losse vanaf de haaknaald
+say-then = { $first }, daarna { $second }
+say-times = Doe dit in totaal { $number } keer.
+say-sequence = Reeks { $name } is dit: { $what }.
+say-do-sequence = haak reeks { $name } { $number } keer
+say-join = Sluit de toer met een halve vaste in de eerste steek.
+say-join-chain = Sluit de toer met een halve vaste bovenin de lossen van het begin.
+say-count = { $count ->
+        [one] Je hebt { $count } steek.
+       *[other] Je hebt { $count } steken.
+    }
+say-step-down = Loop af naar de vorige toer: { $what }.
 
 ## geometry
 
