@@ -103,7 +103,7 @@ impl Teller<'_> {
         match (sheet.close, sheet.begin) {
             (Close::Spiral, _) => {}
             (Close::Join, Begin::Chain { counts: true, .. }) => said.push(self.say("say-join-chain", &[])),
-            (Close::Join, _) => said.push(self.say("say-join", &[])),
+            (Close::Join, Begin::Chain { .. } | Begin::Plain | Begin::Spiral) => said.push(self.say("say-join", &[])),
         }
         said.push(self.writer.say("say-count", &[("count", Arg::Count(count))]));
         said
@@ -233,17 +233,14 @@ impl Teller<'_> {
     }
 
     fn often(&self, what: String, times: u32) -> String {
-        match times {
-            1 => what,
-            _ => self.say("say-often", &[("what", &what), ("number", &self.number(times))]),
-        }
+        if times == 1 { what } else { self.say("say-often", &[("what", &what), ("number", &self.number(times))]) }
     }
 
     /// Stitches of a first round.
     fn start(&mut self, op: &Op, times: u32, chain: Option<u32>) -> String {
         let (made, often) = match &op.made {
             Made::Same(stitch, 1) => (self.stitches(*stitch, times), 1),
-            made => (self.made(made), times),
+            made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made), times),
         };
         let made = self.looped(made, op.loops);
         let what = match chain {

@@ -1,0 +1,111 @@
+//! Counts at the end of a round, and what turning chains count as.
+
+use super::place::{place, times};
+use super::words::*;
+use super::work::together_word;
+use super::{Clause, Counted, Counting, Input, Res};
+use crate::notation::lex::Kind;
+use crate::stitch::Loops;
+use winnow::combinator::{alt, eof, opt};
+use winnow::prelude::*;
+
+/// The end of the round, or what may follow its count.
+pub(super) fn end_or_pause(input: &mut Input<'_>) -> Res<()> {
+    let start = input.checkpoint();
+    let ends = input.next_token().is_none_or(|token| {
+        matches!(token.kind, Kind::Sign(',' | ';' | '.'))
+            || matches!(token.word(), Some("join" | "fasten" | "turn" | "do" | "sl" | "ss"))
+    });
+    input.reset(&start);
+    if ends { Ok(()) } else { Err(()) }
+}
+
+pub(super) fn counted(input: &mut Input<'_>) -> Res<(u32, Counted)> {
+    let after = opt(alt((word(&["made", "total", "altogether"]), (word(&["in"]), word(&["all", "total"])).void())));
+    let stitches = (opt(word(&["total"])), stitches_word).value(Counted::Stitches);
+    let spaces = unit.verify_map(|unit| match unit {
+        Unit::Space(chains) => Some(Counted::Spaces(chains.max(1))),
+        Unit::Stitch => None,
+    });
+    (number, opt(alt((spaces, stitches, (stitch, opt(stitches_word)).map(|(stitch, _)| Counted::Of(stitch))))), after)
+        .map(|(number, what, _)| (number, what.unwrap_or(Counted::Stitches)))
+        .parse_next(input)
+}
+
+pub(super) fn counts_list(input: &mut Input<'_>) -> Res<Vec<(u32, Counted)>> {
+    let mut list = vec![counted(input)?];
+    while let Some(next) = opt((alt((sign(','), word(&["and"]), sign('+'))), counted)).parse_next(input)? {
+        list.push(next.1);
+    }
+    Ok(list)
+}
+
+/// The count of the round, in any of the usual positions.
+pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
+    let bracketed =
+        (open, opt(sign('=')), counts_list, opt(sign('.')), close, count_follows).map(|(_, _, list, ..)| list);
+    let dashed = (alt((dash, sign('='), sign(':'))), counts_list, end_or_pause).map(|(_, list, _)| list);
+    let bare = (counts_list, end_or_pause)
+        .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
+    alt((bracketed, dashed, bare)).map(Clause::Count).parse_next(input)
+}
+
+/// After a bracketed count comes no number of times and no place.
+pub(super) fn count_follows(input: &mut Input<'_>) -> Res<()> {
+    let start = input.checkpoint();
+    let goes_on = opt(alt((times.void(), place.void()))).parse_next(input)?.is_some();
+    input.reset(&start);
+    if goes_on { Err(()) } else { Ok(()) }
+}
+
+/// `(counts as dc)`, `(does not count as a st)`, with or without brackets.
+pub(super) fn counting(input: &mut Input<'_>) -> Res<Clause> {
+    let throughout = opt((opt(sign(',')), word(&["here", "now"]), word(&["and"]), word(&["throughout"])));
+    let bracketed = (open, counting_words, throughout, close).map(|(_, counting, ..)| counting);
+    let bare =
+        (counting_words, opt((word(&["here"]), word(&["and"]), word(&["throughout"])))).map(|(counting, _)| counting);
+    alt((bracketed, bare)).map(Clause::Counts).parse_next(input)
+}
+
+pub(super) fn counting_words(input: &mut Input<'_>) -> Res<Counting> {
+    let chain = opt((opt(word(&["the", "this", "first"])), word(&["ch", "chain"]), opt(dash), opt(number)));
+    let not = alt((
+        (word(&["does", "do", "will"]), word(&["not"]), word(&["count"])).void(),
+        (word(&["doesn't", "doesn’t", "don't", "don’t", "never"]), word(&["count", "counts"])).void(),
+        (word(&["not"]), word(&["counted"])).void(),
+    ));
+    let as_stitch = opt((
+        word(&["as"]),
+        articles,
+        opt(word(&["first", "beg", "1st"])),
+        opt(ordinal),
+        how_many,
+        opt(alt((stitch.void(), stitches_word))),
+    ));
+    let no = (not, as_stitch).value(Counting::No);
+    alt(((chain, no).map(|(_, no)| no), counts_yes)).parse_next(input)
+}
+
+pub(super) fn counts_yes(input: &mut Input<'_>) -> Res<Counting> {
+    let chain = opt((opt(word(&["the", "this", "first"])), word(&["ch", "chain"]), opt(dash), opt(number)));
+    (chain, word(&["counts", "count", "counted"])).parse_next(input)?;
+    let lead =
+        (opt(word(&["together"])), word(&["as"]), articles, opt(word(&["first", "beg"])), opt(ordinal), how_many);
+    if opt(lead).parse_next(input)?.is_none() {
+        return Ok(Counting::Yes(None, Loops::Both, 0));
+    }
+    if let Some((_, number)) = opt(together_word).parse_next(input)? {
+        return Ok(Counting::Together(number));
+    }
+    let named = alt((stitch.map(Some), stitches_word.value(None)));
+    let (stitch, _, through) = (named, opt(stitches_word), opt((opt(preposition), loops))).parse_next(input)?;
+    let loops = through.map_or(Loops::Both, |(_, loops)| loops);
+    let chains = opt((alt((sign(','), word(&["and"]), sign('+'))), word(&["ch", "chain"]), opt(dash), number))
+        .parse_next(input)?;
+    Ok(Counting::Yes(stitch, loops, chains.map_or(0, |(_, _, _, number)| number)))
+}
+
+/// A count after a full stop at the very end: `18 sc.`
+pub(crate) fn final_count(input: &mut Input<'_>) -> Res<Clause> {
+    (counts_list, opt(sign('.')), eof).map(|(list, ..)| Clause::Count(list)).parse_next(input)
+}

@@ -1,0 +1,236 @@
+//! Tokens of one round → clauses: what is said between two commas.
+//!
+//! Built from winnow parsers over tokens. Every check that fails notes how far it came, so that a complaint can point at
+//! the word that could not be read and not at the start of its clause.
+
+mod counts;
+
+mod place;
+
+mod words;
+
+mod work;
+
+use super::lex::{Kind, Token};
+use super::tree::{Item, Times};
+use super::vocabulary::Vocabulary;
+use crate::stitch::{Loops, Stitch};
+use counts::{count, counting};
+use place::{around, times, word_more};
+use std::cell::Cell;
+use winnow::combinator::{alt, opt, repeat};
+use winnow::prelude::*;
+use winnow::stream::{Stateful, TokenSlice};
+use words::*;
+use work::{bracket, skip, work};
+
+pub(crate) use counts::final_count;
+
+/// Brackets may stand in brackets so deep.
+pub(crate) const DEEPEST: u32 = 12;
+
+/// What the parsers know beside the tokens.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Context<'i> {
+    pub(crate) vocabulary: &'i Vocabulary,
+    /// The stitch that `inc` and `dec` mean.
+    pub(crate) main: Stitch,
+    /// Tokens left at the check that came furthest.
+    pub(crate) furthest: &'i Cell<usize>,
+    /// Set once brackets stand too deep in brackets.
+    pub(crate) too_deep: &'i Cell<bool>,
+}
+
+pub(crate) type Input<'i> = Stateful<TokenSlice<'i, Token>, Context<'i>>;
+
+type Res<T> = Result<T, ()>;
+
+/// What is said between two commas.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Clause {
+    /// Things to do.
+    Do(Vec<Item>),
+    /// Stitches in the k-th chain from the hook: k, and them with what follows.
+    FromHook(u32, Vec<Item>),
+    /// One or two asterisks.
+    Star,
+    /// `rep from *`: again so often.
+    Again(Times),
+    /// Makes an adjustable ring.
+    Ring,
+    /// Joins chains to form a ring.
+    FormRing,
+    /// Joins the round; false says not to.
+    Join(bool),
+    /// Loops for the whole round.
+    Loops(Loops),
+    /// The yarn to use.
+    Colour(String),
+    /// What the chain before counts as.
+    Counts(Counting),
+    /// The count at the end.
+    Count(Vec<(u32, Counted)>),
+    /// Work a round as another one.
+    As(u32),
+    /// Turn the work.
+    Turn,
+    /// Something for the maker's hands that changes no stitch.
+    Aside,
+}
+
+/// What a turning chain counts as.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Counting {
+    /// As nothing.
+    No,
+    /// As the first stitch, of this kind, and so many chains after it.
+    Yes(Option<Stitch>, Loops, u32),
+    /// With the stitches after it as so many together.
+    Together(u32),
+}
+
+/// What a stated count counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Counted {
+    /// Stitches of any kind.
+    Stitches,
+    /// One kind of stitch.
+    Of(Stitch),
+    /// Spaces of so many chains.
+    Spaces(u32),
+}
+
+/// `rep from * around`, `rep from * 5 more times`: the value is how often in all.
+fn again(input: &mut Input<'_>) -> Res<Clause> {
+    let star = (repeat::<_, (), (), _, _>(1.., sign('*')), ());
+    let from = (
+        opt(word(&["from"])),
+        articles,
+        opt(word(&["first"])),
+        star,
+        opt((word(&["to"]), repeat::<_, (), (), _, _>(1.., sign('*')))),
+    );
+    let (_, _, _, _) =
+        (word(&["rep", "repeat"]), opt(from), opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
+    let more = alt((
+        (number, word(&["times", "time"]), word(&["in"]), word(&["all", "total"])).map(|(number, ..)| number),
+        (opt(word(&["a"])), opt(word(&["total"])), opt(word(&["of"])), word_more)
+            .map(|(_, _, _, more)| more.saturating_add(1)),
+    ));
+    alt((more.map(Times::Exactly), around)).map(Clause::Again).parse_next(input)
+}
+
+fn as_round(input: &mut Input<'_>) -> Res<Clause> {
+    let lead = alt((word(&["rep", "repeat"]), (opt(word(&["same"])), word(&["as"]), opt(word(&["for"]))).void()));
+    (lead, round_word, number).map(|(_, _, number)| Clause::As(number)).parse_next(input)
+}
+
+/// What stands between clauses.
+pub(crate) fn separator(input: &mut Input<'_>) -> Res<()> {
+    alt((sign(','), sign(';'), sign('.'), sign(':'), word(&["and", "then"]))).parse_next(input)
+}
+
+/// Everything up to the next comma, semicolon, full stop or bracket.
+fn rest_of_clause(input: &mut Input<'_>) -> Vec<Token> {
+    let inside = take(|token: &Token| {
+        let stop = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        (!stop).then(|| token.clone())
+    });
+    repeat::<_, _, Vec<Token>, _, _>(0.., inside).parse_next(input).unwrap_or_default()
+}
+
+/// `join`, `sl st to first sc to join`, `join to form a ring`.
+fn joining(input: &mut Input<'_>) -> Res<Clause> {
+    let mut lead = alt((
+        word(&["join", "form", "forming"]).value(true),
+        (stitch.verify(|stitch| *stitch == Stitch::SL_ST), preposition).value(false),
+        (word(&["invisible"]), word(&["join"])).value(true),
+    ));
+    let sure = lead.parse_next(input)?;
+    let rest = rest_of_clause(input);
+    let has = |words: &[&str]| rest.iter().any(|token| token.word().is_some_and(|word| words.contains(&word)));
+    let first = rest.iter().any(|token| token.kind == Kind::Ordinal(1));
+    if has(&["ring", "circle"]) {
+        return Ok(Clause::FormRing);
+    }
+    if sure || first || has(&["first", "top", "beg", "beginning", "join"]) { Ok(Clause::Join(true)) } else { Err(()) }
+}
+
+fn aside(input: &mut Input<'_>) -> Res<Clause> {
+    let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"])).value(Clause::Join(false));
+    let not_turn = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["turn"])).value(Clause::Aside);
+    let hands = word(&["fasten", "cut", "break", "end", "weave", "place", "pm", "move", "mark", "finish", "stuff"]);
+    let mut hands = (hands, rest_of_clause_parser).value(Clause::Aside);
+    if let Some(found) = opt(alt((not_join, not_turn, word(&["turn"]).value(Clause::Turn)))).parse_next(input)? {
+        return Ok(found);
+    }
+    hands.parse_next(input)
+}
+
+fn rest_of_clause_parser(input: &mut Input<'_>) -> Res<()> {
+    rest_of_clause(input);
+    Ok(())
+}
+
+fn colour(input: &mut Input<'_>) -> Res<Clause> {
+    let change = (word(&["change", "switch"]), word(&["to"])).void();
+    alt((word(&["with", "using"]), change)).parse_next(input)?;
+    let words: Vec<String> = rest_of_clause(input).iter().map(Token::show).collect();
+    if words.is_empty() { Err(()) } else { Ok(Clause::Colour(words.join(" "))) }
+}
+
+fn round_loops(input: &mut Input<'_>) -> Res<Clause> {
+    let working = (word(&["working", "work"]), word(&["in", "into", "through"]), loops).map(|(_, _, loops)| loops);
+    let bare = (opt(word(&["in", "into", "through"])), loops, alt((sign(','), sign(':')))).map(|(_, loops, _)| loops);
+    let found = alt((working, bare)).parse_next(input)?;
+    opt(alt((sign(','), sign(':'), word(&["throughout"])))).parse_next(input)?;
+    Ok(Clause::Loops(found))
+}
+
+fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
+    let make = alt((
+        word(&["make", "form", "in", "into", "work"]),
+        (word(&["start", "begin", "starting", "beginning"]), word(&["with"])).void(),
+    ));
+    (opt(make), opt(word(&["in", "into"])), articles, magic).value(Clause::Ring).parse_next(input)
+}
+
+/// One clause, `depth` brackets deep.
+fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
+    let star = opt(times).map(|often| often.map_or(Clause::Star, Clause::Again));
+    let star = (sign('*'), star).map(|(_, clause)| clause);
+    let about = alt((count, counting, ring_start, joining, round_loops));
+    let simple = alt((about, aside, as_round, again, star, colour));
+    if let Some(found) = opt(simple).parse_next(input)? {
+        return Ok(found);
+    }
+    let bracketed = input.peek_token().is_some_and(|token| matches!(token.kind, Kind::Open(_)));
+    if bracketed { bracket(input, depth) } else { alt((skip, work)).parse_next(input) }
+}
+
+/// The count, where one stands here.
+pub(crate) fn closing_count(input: &mut Input<'_>) -> Res<Clause> {
+    count(input)
+}
+
+/// One clause with the pause that work needs after it.
+pub(crate) fn paused(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
+    let found = clause(input, depth)?;
+    if matches!(found, Clause::Do(_) | Clause::FromHook(..)) {
+        pause(input)?;
+    }
+    Ok(found)
+}
+
+/// After work comes a pause, a bracket, an asterisk, a repeat, a join, or the end.
+fn pause(input: &mut Input<'_>) -> Res<()> {
+    let start = input.checkpoint();
+    let fits = input.next_token().is_none_or(|token| match &token.kind {
+        Kind::Open(_) | Kind::Close(_) | Kind::Dash(_) => true,
+        Kind::Sign(sign) => ",;.:*=".contains(*sign),
+        Kind::Word(word) => ["rep", "repeat", "join", "and", "then", "turn", "ending"].contains(&word.as_str()),
+        Kind::Number(_) | Kind::Ordinal(_) => false,
+    });
+    input.reset(&start);
+    if fits { Ok(()) } else { take(|_| None).parse_next(input) }
+}

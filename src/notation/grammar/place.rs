@@ -1,0 +1,113 @@
+//! Where stitches go, and how often.
+
+use super::words::*;
+use super::{Input, Res};
+use crate::notation::tree::Times;
+use crate::stitch::Loops;
+use winnow::combinator::{alt, opt};
+use winnow::prelude::*;
+
+/// Where stitches go.
+#[derive(Clone, Copy)]
+pub(super) enum Target {
+    /// In so many stitches or spaces, one after another; true where it says each.
+    Next(Unit, Times, bool),
+    Same,
+    Ring,
+    FromHook(u32),
+}
+
+pub(super) fn around(input: &mut Input<'_>) -> Res<Times> {
+    let leave = (word(&["last"]), opt(number), opt(unit));
+    let to_last =
+        (word(&["to", "until", "except", "before"]), articles, leave).map(|(_, _, (_, number, _))| number.unwrap_or(1));
+    let to_end =
+        (word(&["to", "until"]), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
+    let all_round = (word(&["around", "across", "round"]), opt(to_last_after)).map(|(_, leave)| leave.unwrap_or(0));
+    alt((all_round, to_end, to_last)).map(|leave| Times::Around { leave }).parse_next(input)
+}
+
+pub(super) fn to_last_after(input: &mut Input<'_>) -> Res<u32> {
+    let leave = (word(&["to", "until", "except"]), articles, word(&["last"]), opt(number), opt(unit));
+    leave.map(|(_, _, _, number, _)| number.unwrap_or(1)).parse_next(input)
+}
+
+pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
+    let lead = (word(&["each", "every", "all"]), opt(word(&["rem", "remaining", "of"])), articles);
+    let next = opt(word(&["next", "following", "foll", "rem", "remaining"]));
+    let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
+    let unit = unit.unwrap_or(Unit::Stitch);
+    opt((word(&["and"]), opt(word(&["each"])), self::unit)).parse_next(input)?;
+    let times = opt(around).parse_next(input)?;
+    let times = number.map(Times::Exactly).or(times).unwrap_or(Times::Around { leave: 0 });
+    Ok(Target::Next(unit, times, true))
+}
+
+pub(super) fn next(input: &mut Input<'_>) -> Res<Target> {
+    let lead =
+        (articles, word(&["next", "following", "foll", "first", "last", "rem", "remaining"]), how_many, opt(unit));
+    let counted = (number, unit).map(|(number, unit)| (number, Some(unit)));
+    let (number, unit) =
+        alt((lead.map(|(_, _, number, unit)| (number.unwrap_or(1), unit)), counted)).parse_next(input)?;
+    Ok(Target::Next(unit.unwrap_or(Unit::Stitch), Times::Exactly(number), false))
+}
+
+pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
+    let lead = (articles, opt((word(&["center", "centre", "middle"]), word(&["of"]), articles)));
+    let ring = alt((magic, word(&["ring", "circle"])));
+    let same = (word(&["same"]), opt(unit), opt((word(&["as"]), word(&["join", "joining"])))).value(Target::Same);
+    let hook = (ordinal, word(&["ch", "chain"]), word(&["from"]), opt(word(&["the"])), word(&["hook"]));
+    (
+        lead,
+        alt((
+            (opt(word(&["rem", "remaining"])), each).map(|(_, target)| target),
+            hook.map(|(nth, ..)| Target::FromHook(nth)),
+            (ring).value(Target::Ring),
+            same,
+            (opt((word(&["post"]), word(&["of"]), articles)), next).map(|(_, target)| target),
+            space_alone,
+        )),
+    )
+        .map(|(_, target)| target)
+        .parse_next(input)
+}
+
+/// `in ch-2 sp`, without a word for which.
+pub(super) fn space_alone(input: &mut Input<'_>) -> Res<Target> {
+    match unit.parse_next(input)? {
+        space @ Unit::Space(_) => Ok(Target::Next(space, Times::Exactly(1), false)),
+        Unit::Stitch => Err(()),
+    }
+}
+
+/// `in next 5 sts`, `in BLO of each st around`.
+pub(super) fn place(input: &mut Input<'_>) -> Res<(Target, Option<Loops>)> {
+    let through = (loops, opt((word(&["of"]), articles))).map(|(loops, _)| loops);
+    let (_, loops, target, after) =
+        (preposition, opt(through), target, opt((opt(preposition), loops).map(|(_, loops)| loops)))
+            .parse_next(input)?;
+    Ok((target, loops.or(after)))
+}
+
+/// How often something in brackets or together is done.
+pub(super) fn times(input: &mut Input<'_>) -> Res<Times> {
+    let word_times = alt((word(&["once"]).value(1), word(&["twice"]).value(2), word(&["thrice"]).value(3)));
+    let counted = (opt(word(&["x"])), number, opt(word(&["x"])), opt(word(&["more"])), word(&["times", "time"]));
+    let short =
+        alt(((word(&["x"]), number).map(|(_, number)| number), (number, word(&["x"])).map(|(number, _)| number)));
+    let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
+    let exact = (alt((word_times, counted.map(|(_, number, ..)| number), short)), total);
+    alt((
+        exact.map(|(number, _)| Times::Exactly(number)),
+        (opt(word(&["rep", "repeat", "all"])), around).map(|(_, times)| times),
+    ))
+    .parse_next(input)
+}
+
+/// `5 more times`, `5 times more`, `twice`, `once more`.
+pub(super) fn word_more(input: &mut Input<'_>) -> Res<u32> {
+    let counted =
+        (number, opt(word(&["more"])), word(&["times", "time"]), opt(word(&["more"]))).map(|(number, ..)| number);
+    let spelled = alt((word(&["once"]).value(1), word(&["twice"]).value(2), word(&["thrice"]).value(3)));
+    alt((counted, (spelled, opt(word(&["more"]))).map(|(number, _)| number))).parse_next(input)
+}

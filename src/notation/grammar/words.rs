@@ -1,0 +1,137 @@
+//! Single words, signs and names of stitches.
+
+use super::{Input, Res};
+use crate::notation::lex::{Kind, Token};
+use crate::stitch::{Loops, Stitch};
+use winnow::combinator::{alt, opt, repeat};
+use winnow::prelude::*;
+
+/// Takes one token that gives a value.
+pub(super) fn take<'i, T>(check: impl Fn(&'i Token) -> Option<T>) -> impl Parser<Input<'i>, T, ()> {
+    move |input: &mut Input<'i>| {
+        let left = input.eof_offset();
+        let start = input.checkpoint();
+        match input.next_token().and_then(&check) {
+            Some(value) => Ok(value),
+            None => {
+                input.reset(&start);
+                input.state.furthest.set(input.state.furthest.get().min(left));
+                Err(())
+            }
+        }
+    }
+}
+
+pub(super) fn word<'i>(words: &'static [&'static str]) -> impl Parser<Input<'i>, (), ()> {
+    take(move |token: &Token| token.word().filter(|word| words.contains(word)).map(drop))
+}
+
+pub(super) fn sign<'i>(sign: char) -> impl Parser<Input<'i>, (), ()> {
+    take(move |token: &Token| (token.kind == Kind::Sign(sign)).then_some(()))
+}
+
+/// A whole number in digits or as a small word.
+pub(super) fn number(input: &mut Input<'_>) -> Res<u32> {
+    const WORDS: [&str; 13] =
+        ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+    let spelled = |word: &str| WORDS.iter().position(|known| *known == word).map(|index| index as u32);
+    let value = move |token: &Token| token.number().or_else(|| token.word().and_then(spelled));
+    take(move |token: &Token| value(token).filter(|number| *number > 0)).parse_next(input)
+}
+
+/// `2nd`, `second`.
+pub(super) fn ordinal(input: &mut Input<'_>) -> Res<u32> {
+    const WORDS: [&str; 6] = ["first", "second", "third", "fourth", "fifth", "sixth"];
+    take(|token: &Token| match &token.kind {
+        Kind::Ordinal(number) => Some(*number),
+        Kind::Word(word) => WORDS.iter().position(|known| known == word).map(|index| index as u32 + 1),
+        Kind::Number(_) | Kind::Open(_) | Kind::Close(_) | Kind::Sign(_) | Kind::Dash(_) => None,
+    })
+    .parse_next(input)
+}
+
+pub(super) fn open(input: &mut Input<'_>) -> Res<()> {
+    take(|token: &Token| matches!(token.kind, Kind::Open(_)).then_some(())).parse_next(input)
+}
+
+pub(super) fn close(input: &mut Input<'_>) -> Res<()> {
+    take(|token: &Token| matches!(token.kind, Kind::Close(_)).then_some(())).parse_next(input)
+}
+
+pub(super) fn dash(input: &mut Input<'_>) -> Res<()> {
+    take(|token: &Token| matches!(token.kind, Kind::Dash(_)).then_some(())).parse_next(input)
+}
+
+pub(super) fn stitch(input: &mut Input<'_>) -> Res<Stitch> {
+    let rest = input.peek_slice(input.eof_offset());
+    match input.state.vocabulary.stitch(rest) {
+        Some((stitch, taken)) => {
+            input.next_slice(taken);
+            Ok(stitch)
+        }
+        None => take(|_| None).parse_next(input),
+    }
+}
+
+/// A number, unless it belongs to the name of a stitch, as that of `5-dc popcorn` does.
+pub(super) fn how_many(input: &mut Input<'_>) -> Res<Option<u32>> {
+    let named = input.state.vocabulary.stitch(input.peek_slice(input.eof_offset())).is_some();
+    if named { Ok(None) } else { opt(number).parse_next(input) }
+}
+
+pub(super) fn articles(input: &mut Input<'_>) -> Res<()> {
+    repeat(0.., word(&["the", "a", "an"])).parse_next(input)
+}
+
+pub(super) fn stitches_word(input: &mut Input<'_>) -> Res<()> {
+    word(&["st", "sts", "stitch", "stitches", "loop", "loops", "lp", "lps"]).parse_next(input)
+}
+
+pub(super) fn round_word(input: &mut Input<'_>) -> Res<()> {
+    word(&["rnd", "rnds", "round", "rounds", "rd", "row", "rows"]).parse_next(input)
+}
+
+/// What is worked into: a space under so many chains (0: whatever comes), or a stitch.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) enum Unit {
+    Stitch,
+    Space(u32),
+}
+
+pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
+    let chains = (
+        word(&["ch", "chain"]),
+        opt(dash),
+        opt(number),
+        opt(dash),
+        word(&["sp", "sps", "space", "spaces", "loop", "lp"]),
+    );
+    let space = word(&["sp", "sps", "space", "spaces"]).value(Unit::Space(0));
+    alt((
+        chains.map(|(_, _, number, _, _)| Unit::Space(number.unwrap_or(0))),
+        space,
+        (stitch, opt(stitches_word)).value(Unit::Stitch),
+        stitches_word.value(Unit::Stitch),
+    ))
+    .parse_next(input)
+}
+
+pub(super) fn loops(input: &mut Input<'_>) -> Res<Loops> {
+    let short = alt((word(&["blo", "bl"]).value(Loops::Back), word(&["flo", "fl"]).value(Loops::Front)));
+    let side = alt((word(&["back"]).value(Loops::Back), word(&["front"]).value(Loops::Front)));
+    let long = (articles, side, word(&["loop", "loops", "lp", "lps"])).map(|(_, side, _)| side);
+    (alt((short, long)), opt(word(&["only"]))).map(|(loops, _)| loops).parse_next(input)
+}
+
+pub(super) fn magic(input: &mut Input<'_>) -> Res<()> {
+    let long = (word(&["magic", "adjustable", "sliding"]), word(&["ring", "circle", "loop"])).void();
+    alt((long, word(&["mr"]))).parse_next(input)
+}
+
+pub(super) fn preposition(input: &mut Input<'_>) -> Res<()> {
+    alt((
+        word(&["in", "into", "to", "on", "over", "through", "around", "round", "under"]),
+        (word(&["working"]), word(&["in", "into"])).void(),
+    ))
+    .parse_next(input)
+}

@@ -1,0 +1,225 @@
+//! Stitches, skips and brackets.
+
+use super::place::{Target, around, each, next, place, times};
+use super::words::*;
+use super::{Clause, DEEPEST, Input, Res, paused, separator};
+use crate::notation::lex::Token;
+use crate::notation::tree::{Act, Item, Times};
+use crate::plan::{Made, Op, Spot};
+use crate::report::Place;
+use crate::stitch::{Build, Loops, Stitch};
+use winnow::combinator::{alt, opt};
+use winnow::prelude::*;
+
+/// `sc2tog` as one word, `sc 2 tog`.
+pub(super) fn together_word(input: &mut Input<'_>) -> Res<(Stitch, u32)> {
+    let vocabulary = input.state.vocabulary;
+    let one = take(move |token: &Token| {
+        let word = token.word()?.strip_suffix("tog")?;
+        let stem = word.trim_end_matches(|c: char| c.is_ascii_digit());
+        Some((vocabulary.stem(stem)?, word.get(stem.len()..)?.parse().ok()?))
+    });
+    let spaced = (stitch, opt(word(&["next"])), number, opt(stitches_word), word(&["tog", "together"]));
+    alt((one, spaced.map(|(stitch, _, number, ..)| (stitch, number)))).parse_next(input)
+}
+
+/// What is made, how many, and whether the number may also say in how many stitches.
+pub(super) struct What {
+    op: Op,
+    number: Option<u32>,
+}
+
+pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
+    let main = input.state.main;
+    let number = how_many(input)?;
+    let before = opt(loops).parse_next(input)?;
+    let shell = (number_of_shell(number), word(&["shell", "shells", "sh"]));
+    let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count.max(1)));
+    let increase = (opt(stitch), word(&["inc", "increase", "incs"]))
+        .map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
+    let decrease = (opt(stitch), word(&["dec", "decrease", "decs", "invdec"]))
+        .map(move |(stitch, _)| Op::decrease(stitch.unwrap_or(main), 2));
+    let (mut op, number) = alt((
+        shell.map(|(op, _)| (op, None)),
+        together.map(|op| (op, number)),
+        increase.map(|op| (op, number)),
+        decrease.map(|op| (op, number)),
+        stitch.map(|stitch| (Op::plain(stitch), number)),
+    ))
+    .parse_next(input)?;
+    let after = opt(loops).parse_next(input)?;
+    op.loops = before.or(after).unwrap_or_default();
+    Ok(What { op, number })
+}
+
+/// `5-dc` of a `5-dc shell`; the number was taken before.
+pub(super) fn number_of_shell<'i>(number: Option<u32>) -> impl Parser<Input<'i>, Op, ()> {
+    move |input: &mut Input<'i>| {
+        let (_, stitch) = (opt(dash), stitch).parse_next(input)?;
+        number.map(|number| Op::increase(stitch, number)).ok_or(())
+    }
+}
+
+/// A stitch, where it goes, how often.
+pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
+    let place_of_work = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let what = what(input)?;
+    let plain = matches!(what.op.made, Made::Same(_, 1)) && what.op.into == Spot::Stitch;
+    if let Made::Same(Stitch::CH, _) = what.op.made {
+        let after = opt((opt(dash), number)).parse_next(input)?.map(|(_, number)| number);
+        let chains = Op::chains(after.or(what.number).unwrap_or(1));
+        return Ok(Clause::Do(vec![item(Act::Run(chains, Times::Exactly(1)), place_of_work, input)]));
+    }
+    if let Some((target, loops)) = opt(place).parse_next(input)? {
+        let hook = match (target, &what.op.made) {
+            (Target::FromHook(nth), Made::Same(stitch, 1)) => Some((nth, Op::plain(*stitch))),
+            _ => None,
+        };
+        let act = match &hook {
+            Some((_, op)) => Act::Run(op.clone(), Times::Exactly(what.number.unwrap_or(1))),
+            None => aim(&what, target, loops)?,
+        };
+        let mut items = vec![item(act, place_of_work, input)];
+        let mut more = (word(&["and"]), opt(preposition), alt((each, next))).map(|(_, _, target)| target);
+        while let Some(target) = opt(more.by_ref()).parse_next(input)? {
+            items.push(item(aim(&what, target, loops)?, place_of_work, input));
+        }
+        if let Some((nth, _)) = hook {
+            return Ok(Clause::FromHook(nth, items));
+        }
+        return Ok(Clause::Do(items));
+    }
+    let through = opt((preposition, loops).map(|(_, loops)| loops)).parse_next(input)?;
+    let op = match through {
+        Some(loops) => what.op.under(loops),
+        None => what.op,
+    };
+    let op = if matches!(op.made, Made::Same(stitch, _) if stitch.row().build == Build::Picot) {
+        Op { into: Spot::Air, consumed: 0, ..op }
+    } else {
+        op
+    };
+    let often = match (what.number, plain) {
+        (Some(number), _) => Times::Exactly(number),
+        (None, true) => opt(alt((around, number.map(Times::Exactly)))).parse_next(input)?.unwrap_or(Times::Exactly(1)),
+        (None, false) => {
+            let after = alt((times, around, number.map(Times::Exactly)));
+            opt(after).parse_next(input)?.unwrap_or(Times::Exactly(1))
+        }
+    };
+    Ok(Clause::Do(vec![item(Act::Run(op, often), place_of_work, input)]))
+}
+
+/// The operation that puts what is made where it goes.
+pub(super) fn aim(what: &What, target: Target, loops: Option<Loops>) -> Res<Act> {
+    let op = match loops {
+        Some(loops) => what.op.clone().under(loops),
+        None => what.op.clone(),
+    };
+    let many = match (&op.made, what.number) {
+        (Made::Same(stitch, 1), Some(number)) if op.into == Spot::Stitch => Made::Same(*stitch, number),
+        (made, _) => made.clone(),
+    };
+    match target {
+        Target::Same => Ok(Act::SameStitch(many)),
+        Target::Ring => match (&op.made, what.number) {
+            (Made::Same(stitch, 1), number) => {
+                Ok(Act::Run(Op::into_ring(*stitch).under(op.loops), Times::Exactly(number.unwrap_or(1))))
+            }
+            (made, _) => Ok(Act::Run(Op { consumed: 0, made: made.clone(), ..op }, Times::Exactly(1))),
+        },
+        Target::FromHook(_) => Err(()),
+        Target::Next(Unit::Space(chains), often, _) => {
+            Ok(Act::Run(Op { into: Spot::Space, consumed: chains, made: many, loops: op.loops }, often))
+        }
+        Target::Next(Unit::Stitch, often, each) => match (op.into, often) {
+            (Spot::Together, Times::Exactly(stitches)) if stitches % op.consumed == 0 => {
+                let often = Times::Exactly(stitches / op.consumed);
+                Ok(Act::Run(op, often))
+            }
+            // `5 sc in next 5 sts` is one in each.
+            (Spot::Stitch, Times::Exactly(stitches)) if !each && what.number == Some(stitches) && stitches > 1 => {
+                Ok(Act::Run(op, often))
+            }
+            (Spot::Stitch, _) => Ok(Act::Run(Op { made: many, ..op }, often)),
+            (Spot::Together | Spot::Space | Spot::Air | Spot::Skip, _) => Ok(Act::Run(op, often)),
+        },
+    }
+}
+
+/// An item that stands from `start` up to where the input is now.
+pub(super) fn item(act: Act, start: Place, input: &Input<'_>) -> Item {
+    let last = input.previous_tokens().next().map(|token| token.place);
+    let end = last.map_or(start.offset, |place| place.offset + place.length);
+    Item { act, place: Place { length: end.saturating_sub(start.offset), ..start } }
+}
+
+pub(super) fn skip(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let which = opt(word(&["next", "first", "last", "following", "foll"]));
+    let lead = (word(&["sk", "skip", "miss", "skipping", "missing"]), articles, which);
+    let (_, number, unit) = (lead, how_many, opt(unit)).parse_next(input)?;
+    let each = match unit {
+        Some(Unit::Space(chains)) => chains.max(1),
+        Some(Unit::Stitch) | None => 1,
+    };
+    let op = Op::skip(number.unwrap_or(1).saturating_mul(each));
+    Ok(Clause::Do(vec![item(Act::Run(op, Times::Exactly(1)), start, input)]))
+}
+
+/// Brackets: a repeat, or stitches that all go in one place.
+pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    open(input)?;
+    if depth >= DEEPEST {
+        input.state.too_deep.set(true);
+        return Err(());
+    }
+    let mut body = Vec::new();
+    while opt(close).parse_next(input)?.is_none() {
+        if opt(separator).parse_next(input)?.is_none() {
+            body.push(paused(input, depth + 1)?);
+        }
+    }
+    let items = crate::notation::assemble::items(body).ok_or(())?;
+    opt(word(&["all"])).parse_next(input)?;
+    if let Some(often) = opt(times).parse_next(input)? {
+        return Ok(Clause::Do(vec![item(Act::Repeat(items, often), start, input)]));
+    }
+    let (before, (target, after)) = (opt(loops), place).parse_next(input)?;
+    let loops = before.or(after);
+    let made = together_in_one(&items).ok_or(())?;
+    let op = Op { into: Spot::Stitch, consumed: 1, made, loops: loops.unwrap_or_default() };
+    let act = match target {
+        Target::Same => Act::SameStitch(op.made),
+        Target::Ring => Act::Run(Op { consumed: 0, ..op }, Times::Exactly(1)),
+        Target::Next(Unit::Stitch, often, _) => Act::Run(op, often),
+        Target::Next(Unit::Space(chains), often, _) => {
+            Act::Run(Op { into: Spot::Space, consumed: chains, ..op }, often)
+        }
+        Target::FromHook(_) => return Err(()),
+    };
+    Ok(Clause::Do(vec![item(act, start, input)]))
+}
+
+/// The stitches of a bracket as made in one place; nothing where some of them can't be.
+pub(super) fn together_in_one(items: &[Item]) -> Option<Made> {
+    let mut runs: Vec<(Stitch, u32)> = Vec::new();
+    for item in items {
+        let Act::Run(Op { into: Spot::Stitch | Spot::Air, made: Made::Same(stitch, count), .. }, Times::Exactly(times)) =
+            &item.act
+        else {
+            return None;
+        };
+        let count = count.checked_mul(*times)?;
+        match runs.last_mut() {
+            Some((last, number)) if last == stitch => *number = number.checked_add(count)?,
+            _ => runs.push((*stitch, count)),
+        }
+    }
+    match runs[..] {
+        [] => None,
+        [(stitch, count)] => Some(Made::Same(stitch, count)),
+        _ => Some(Made::Mixed(runs.into_boxed_slice())),
+    }
+}
