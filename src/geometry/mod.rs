@@ -9,14 +9,18 @@ mod rowtable;
 pub use rowtable::*;
 
 mod shape;
+mod sideview;
 
 pub use shape::predict;
+pub use sideview::{Fold, Measure, MeasureKind, PartExtent, SideView, side_view};
 
 use crate::units::Mm;
 
 /// The side shape of one size as it will come out, round by round.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SideShape {
+    /// Radius of the ring that the first round is worked into; none for one that pulls shut.
+    pub start: Mm,
     /// One entry a round, in order.
     pub rounds: Vec<RoundShape>,
     /// Rounds that will ruffle, cup or bind.

@@ -9,7 +9,7 @@ mod cover;
 mod flow;
 mod lines;
 mod model;
-pub mod numbers;
+pub use crate::words::numbers;
 mod options;
 mod paginate;
 mod paper;

@@ -237,6 +237,28 @@ key-direction = Arbeitsrichtung
 key-join = Kettmasche, die die Runde schließt
 key-step-down = Stufe am Ende der Spirale ausgleichen
 key-fasten-off = Faden abschneiden und sichern
+schematic-title = Form: { $title }, { $count ->
+        [one] Größe { $sizes }
+       *[other] Größen { $sizes }
+    }
+schematic-scale = Maßstab { $scale }
+schematic-note-across = Ø ist der Durchmesser.
+schematic-note-along = Längen der Teile sind entlang des Maschenstoffs gemessen.
+schematic-across = { $part }: Durchmesser
+schematic-widest = Größter Durchmesser
+schematic-along = { $part }: Länge
+schematic-height = Höhe
+schematic-around = { $part }: Umfang
+schematic-flat = { $part }: flach liegend
+schematic-from-top = Von der Seite gesehen, von oben nach unten gearbeitet.
+schematic-from-base = Von der Seite gesehen, auf dem Boden stehend, von unten nach oben gearbeitet.
+schematic-part-says = { $part }: { $runs }.
+schematic-runs-flat = flach
+schematic-runs-straight = gerade
+schematic-runs-wider = weiter werdend
+schematic-runs-narrower = enger werdend
+schematic-size-says = Größe { $size }: { $what }.
+schematic-head = Kopf { $length }
 
 ## page
 

@@ -391,6 +391,28 @@ key-direction = direction of work
 key-join = slip stitch to join the round
 key-step-down = step down at the end of the spiral
 key-fasten-off = fasten off
+schematic-title = Shape: { $title }, { $count ->
+        [one] size { $sizes }
+       *[other] sizes { $sizes }
+    }
+schematic-scale = Scale { $scale }
+schematic-note-across = Ø is the width across.
+schematic-note-along = Lengths of parts are measured along the fabric.
+schematic-across = { $part }: across
+schematic-widest = Widest: across
+schematic-along = { $part }: length
+schematic-height = Height
+schematic-around = { $part }: around
+schematic-flat = { $part }: lying flat
+schematic-from-top = Seen from the side, worked from the top down.
+schematic-from-base = Seen from the side, standing on its base, worked from the base up.
+schematic-part-says = { $part }: { $runs }.
+schematic-runs-flat = flat
+schematic-runs-straight = straight
+schematic-runs-wider = widening
+schematic-runs-narrower = narrowing
+schematic-size-says = Size { $size }: { $what }.
+schematic-head = head { $length }
 
 ## page
 

@@ -237,6 +237,28 @@ key-direction = sentido de la labor
 key-join = punto deslizado que cierra la vuelta
 key-step-down = final de la espiral rebajado
 key-fasten-off = cortar y rematar
+schematic-title = Forma: { $title }, { $count ->
+        [one] talla { $sizes }
+       *[other] tallas { $sizes }
+    }
+schematic-scale = Escala { $scale }
+schematic-note-across = Ø es el diámetro.
+schematic-note-along = El largo de las partes se mide a lo largo del tejido.
+schematic-across = { $part }: diámetro
+schematic-widest = Diámetro mayor
+schematic-along = { $part }: largo
+schematic-height = Altura
+schematic-around = { $part }: contorno
+schematic-flat = { $part }: ancho en plano
+schematic-from-top = Vista de lado, tejido de arriba abajo.
+schematic-from-base = Vista de lado, apoyado en su base, tejido desde la base.
+schematic-part-says = { $part }: { $runs }.
+schematic-runs-flat = plano
+schematic-runs-straight = recto
+schematic-runs-wider = se ensancha
+schematic-runs-narrower = se estrecha
+schematic-size-says = Talla { $size }: { $what }.
+schematic-head = cabeza { $length }
 
 ## page
 

@@ -237,6 +237,28 @@ key-direction = sens du travail
 key-join = maille coulée qui ferme le tour
 key-step-down = fin de spirale en douceur
 key-fasten-off = arrêter le fil
+schematic-title = Forme : { $title }, { $count ->
+        [one] taille { $sizes }
+       *[other] tailles { $sizes }
+    }
+schematic-scale = Échelle { $scale }
+schematic-note-across = Ø est le diamètre.
+schematic-note-along = Les longueurs des parties se mesurent le long de l’ouvrage.
+schematic-across = { $part } : diamètre
+schematic-widest = Plus grand diamètre
+schematic-along = { $part } : longueur
+schematic-height = Hauteur
+schematic-around = { $part } : tour
+schematic-flat = { $part } : largeur à plat
+schematic-from-top = Vue de côté, ouvrage commencé par le haut.
+schematic-from-base = Vue de côté, posé sur sa base, ouvrage commencé par la base.
+schematic-part-says = { $part } : { $runs }.
+schematic-runs-flat = à plat
+schematic-runs-straight = droit
+schematic-runs-wider = s’élargit
+schematic-runs-narrower = se resserre
+schematic-size-says = Taille { $size } : { $what }.
+schematic-head = tête { $length }
 
 ## page
 

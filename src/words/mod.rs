@@ -3,6 +3,8 @@
 //! Complaints of the command line are English; everything printed goes through [`Words`]. A stitch has its words in
 //! the catalogues under its id.
 
+pub mod numbers;
+
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
 /// A language the pages can be printed in.

@@ -237,6 +237,28 @@ key-direction = werkrichting
 key-join = halve vaste die de toer sluit
 key-step-down = einde van de spiraal aflopend
 key-fasten-off = afhechten
+schematic-title = Vorm: { $title }, { $count ->
+        [one] maat { $sizes }
+       *[other] maten { $sizes }
+    }
+schematic-scale = Schaal { $scale }
+schematic-note-across = Ø is de doorsnede.
+schematic-note-along = Lengtes van delen zijn langs het haakwerk gemeten.
+schematic-across = { $part }: doorsnede
+schematic-widest = Grootste doorsnede
+schematic-along = { $part }: lengte
+schematic-height = Hoogte
+schematic-around = { $part }: omtrek
+schematic-flat = { $part }: plat liggend
+schematic-from-top = Van opzij gezien, van boven naar beneden gehaakt.
+schematic-from-base = Van opzij gezien, staand op de bodem, van onder naar boven gehaakt.
+schematic-part-says = { $part }: { $runs }.
+schematic-runs-flat = plat
+schematic-runs-straight = recht
+schematic-runs-wider = wordt wijder
+schematic-runs-narrower = wordt nauwer
+schematic-size-says = Maat { $size }: { $what }.
+schematic-head = hoofd { $length }
 
 ## page
 

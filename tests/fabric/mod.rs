@@ -47,11 +47,6 @@ pub fn flat() -> Shape {
     Shape::Flat { around: vec![Mm::ZERO] }
 }
 
-/// Stitches of a count at a circumference, to the nearest whole.
-pub fn around(mm: f64) -> u32 {
-    (mm / W).round().max(1.0) as u32
-}
-
 pub fn design(kind: Kind, pieces: &[Piece], sizes: Vec<Size>) -> Design {
     let said = |text: &str| Said { value: text.to_owned(), place: None };
     let part = |piece: &Piece| Part {
@@ -190,7 +185,18 @@ pub fn several(kind: Kind, sizes: &[(&str, Option<f64>, Foundation, Vec<Piece>)]
     }
 }
 
-/// Counts along a profile r(s), one every round height `h`, `n` rounds.
-pub fn along(r: impl Fn(f64) -> f64, h: f64, n: u32) -> Vec<u32> {
-    (1..=n).map(|k| around(core::f64::consts::TAU * r(f64::from(k) * h))).collect()
+/// Counts along a profile r(s) at a stitch width `w`, one every round height `H`, `n` rounds.
+pub fn along(r: impl Fn(f64) -> f64, w: f64, n: u32) -> Vec<u32> {
+    let count = |k: u32| (core::f64::consts::TAU * r(f64::from(k) * H) / w).round().max(1.0) as u32;
+    (1..=n).map(count).collect()
+}
+
+/// Stitch width at which a flat disc grows by 6 stitches a round exactly: w = 2πh/6.
+pub const SIX: f64 = core::f64::consts::TAU * H / 6.0;
+
+/// The plan at another stitch width.
+pub fn at_width(plan: Plan, width: f64) -> Plan {
+    let gauges = plan.gauges.iter();
+    let gauges = gauges.map(|(stitch, gauge)| (*stitch, Gauge { width: Mm::new(width), ..*gauge })).collect();
+    Plan { gauges, ..plan }
 }

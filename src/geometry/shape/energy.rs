@@ -13,10 +13,10 @@ use super::rest::Rest;
 use crate::units::TURN;
 
 /// Weight B of bending. A solid sheet of thickness t has t²/12w² here; yarn slips on yarn, and the value chosen is that
-/// of a sheet a thirteenth of a stitch width thick. It is our judgement, between two bounds that can be checked: small
+/// of a sheet a sixth of a stitch width thick. It is our judgement, between two bounds that can be checked: small
 /// enough that no closed form moves by 0.5 %, large enough that the half stitch by which whole counts miss their circle
 /// doesn't dent the outline.
-pub(super) const BENDING: f64 = 0.0005;
+pub(super) const BENDING: f64 = 0.002;
 
 type Vec2 = [f64; 2];
 type Mat2 = [[f64; 2]; 2];

@@ -16,6 +16,9 @@ const SHOWS: f64 = 0.06;
 /// Least misfit that shows, in stitches a round.
 const STITCHES: f64 = 1.5;
 
+/// Fewest stitches of a round that can bind: the few in the middle of a disc give way, whatever pulls at them.
+const FEW: f64 = 30.0;
+
 /// A misfit of one round.
 struct Misfit {
     kind: FindingKind,
@@ -52,7 +55,8 @@ fn misfit(rest: &Rest, rounds: &[RoundShape], flat: &[Option<f64>], i: usize) ->
         (share >= SHOWS && share * count >= STITCHES).then_some(Misfit { kind, share, stitches: share * count })
     };
     let cups = flat.get(i).copied().flatten().and_then(|wanted| of(FindingKind::Cups, wanted / fabric.around - 1.0));
-    of(FindingKind::Ruffles, -shape.hoop_strain).or(cups).or_else(|| of(FindingKind::Binds, shape.hoop_strain))
+    let binds = || of(FindingKind::Binds, shape.hoop_strain).filter(|_| count >= FEW);
+    of(FindingKind::Ruffles, -shape.hoop_strain).or(cups).or_else(binds)
 }
 
 /// For every round the circumference it would need to lie flat, where the design wants it flat: flat parts, and mats.

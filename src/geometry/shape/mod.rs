@@ -35,5 +35,5 @@ pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
         foot = (r, z);
     }
     let findings = findings::findings(plan, size, &rest, &rounds);
-    SideShape { rounds, findings }
+    SideShape { start: Mm::new(rest.start), rounds, findings }
 }

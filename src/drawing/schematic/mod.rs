@@ -1,0 +1,195 @@
+//! The schematic: a piece from the side, and from above where that helps, with its dimensions at a true scale.
+//!
+//! Practice of ISO 129-1 for dimension lines, ISO 128 for line widths, ISO 3098 for the height of letters, ISO 5455 for
+//! scales. A whole outline is drawn, in the position in which the piece is used: hats and balls from the top down,
+//! baskets standing on their base.
+
+mod dimension;
+mod head;
+mod place;
+mod sheet;
+mod side;
+mod table;
+mod telling;
+mod top;
+
+use std::collections::BTreeMap;
+
+use kurbo::{Rect, Size};
+
+use crate::design::Kind;
+use crate::drawing::{Drawing, Group, Item, Origin, Role};
+use crate::geometry::{SideShape, SideView, side_view};
+use crate::plan::Plan;
+use crate::units::Mm;
+use crate::words::{Arg, Words};
+
+use sheet::Sheet;
+
+/// How a schematic is drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SchematicOptions {
+    /// Width it must fit into.
+    pub width: Mm,
+    /// Height it must fit into.
+    pub height: Mm,
+    /// Scale as one to so many, or so many to one below 1; nothing for the largest of the ISO 5455 series that fits.
+    pub scale: Option<f64>,
+    /// Height of capitals, from the ISO 3098 series: 2.5 mm, 5 mm for large print.
+    pub letters: Mm,
+    /// Lines twice as wide, for large print.
+    pub heavy: bool,
+    /// Black only, without greys.
+    pub plain_black: bool,
+    /// Whether the view from above is drawn; nothing draws it where it fits at the same scale, and always for mats.
+    pub top_view: Option<bool>,
+    /// Whether a hat shows a head in thin dashes.
+    pub head: bool,
+}
+
+impl Default for SchematicOptions {
+    fn default() -> Self {
+        Self {
+            width: Mm::new(180.0),
+            height: Mm::new(180.0),
+            scale: None,
+            letters: Mm::new(2.5),
+            heavy: false,
+            plain_black: false,
+            top_view: None,
+            head: true,
+        }
+    }
+}
+
+/// Scales of ISO 5455 as one to so many, largest first: 2 : 1, 1 : 1, 1 : 2, 1 : 5 …
+const SCALES: [f64; 11] = [0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
+
+/// One size in the schematic.
+struct Sized<'a> {
+    name: &'a str,
+    head: Option<Mm>,
+    view: SideView,
+}
+
+/// Everything a schematic is drawn from.
+struct Scene<'a> {
+    plan: &'a Plan,
+    options: &'a SchematicOptions,
+    words: &'a Words,
+    sizes: Vec<Sized<'a>>,
+    /// Millimetres on paper of one millimetre.
+    scale: f64,
+    /// True where dimension lines bear letters and the list gives the values: for several sizes, and where values are
+    /// too long for the lines.
+    lettered: bool,
+}
+
+/// Draws the schematic of one size, or of several nested in one drawing: `sizes` are indices into the plan's sizes and
+/// `shapes[i]` is the predicted shape of `sizes[i]`. Sizes that aren't there are left out; none at all gives an empty
+/// drawing. Where nothing fits the width and height, the smallest scale is drawn and the bounds say how large it is.
+pub fn schematic(plan: &Plan, sizes: &[usize], shapes: &[SideShape], options: &SchematicOptions) -> Drawing {
+    let words = Words::of(plan.design.language);
+    let known = sizes.iter().zip(shapes).filter_map(|(&index, shape)| Some((plan.sizes.get(index)?, shape)));
+    let sized =
+        known.map(|(size, shape)| Sized { name: &size.name, head: size.head, view: side_view(plan, size, shape) });
+    let sizes: Vec<Sized<'_>> = sized.filter(|size| size.view.reach > 0.0).collect();
+    let mut drawing = Drawing {
+        bounds: Rect::ZERO,
+        title: telling::title(plan, &sizes, &words),
+        description: String::new(),
+        language: plan.design.language,
+        symbols: BTreeMap::new(),
+        items: Vec::new(),
+    };
+    if sizes.is_empty() {
+        return drawing;
+    }
+    drawing.description = telling::description(plan, &sizes, &words);
+    let mut scene = Scene { plan, options, words: &words, sizes, scale: 1.0, lettered: false };
+    let sheet = scene.fit();
+    drawing.bounds = sheet.bounds();
+    let role = Role::Object { name: drawing.title.clone(), description: drawing.description.clone() };
+    let group = Group { id: "schematic".to_owned(), role, origin: Origin::None, items: sheet.items };
+    drawing.items = vec![Item::Group(group)];
+    drawing
+}
+
+impl Scene<'_> {
+    /// Draws at the scale asked for, or at the largest that fits.
+    fn fit(&mut self) -> Sheet {
+        let room = Size::new(self.options.width.mm(), self.options.height.mm());
+        let asked = self.options.scale.filter(|scale| scale.is_finite() && *scale > 0.0);
+        let scales = asked.map_or(SCALES.to_vec(), |scale| vec![scale]);
+        let top = self.options.top_view.unwrap_or(self.mostly_flat());
+        let (step, lettered) = if self.sizes.len() > 1 {
+            (self.largest(&scales, top, room, true), true)
+        } else {
+            let (values, letters) = (self.largest(&scales, top, room, false), self.largest(&scales, top, room, true));
+            // Values on the lines read best, but not at the price of a drawing two steps smaller.
+            if values <= letters + 1 { (values, false) } else { (letters, true) }
+        };
+        self.set(scales.get(step).or(scales.last()).copied().unwrap_or(1.0), lettered);
+        if self.options.top_view.is_none() && !top && self.plan.design.kind == Kind::Hat {
+            let (with_top, _) = self.draw(true);
+            if fits(&with_top, room) {
+                return with_top;
+            }
+        }
+        self.draw(top).0
+    }
+
+    fn set(&mut self, scale: f64, lettered: bool) {
+        (self.scale, self.lettered) = (1.0 / scale, lettered);
+    }
+
+    /// Index of the largest scale that fits, with lines for most dimensions; their number where none does.
+    fn largest(&mut self, scales: &[f64], top: bool, room: Size, lettered: bool) -> usize {
+        let fitting = scales.iter().position(|&scale| {
+            self.set(scale, lettered);
+            // A cheap look first: nothing can fit whose bare outline doesn't.
+            self.widest() * self.scale <= room.width && {
+                let (sheet, complete) = self.draw(top);
+                complete && fits(&sheet, room)
+            }
+        });
+        fitting.unwrap_or(scales.len())
+    }
+
+    fn widest(&self) -> f64 {
+        2.0 * self.sizes.iter().map(|size| size.view.reach).fold(0.0, f64::max)
+    }
+
+    fn mostly_flat(&self) -> bool {
+        self.plan.design.kind == Kind::Mat || self.sizes.iter().all(|size| size.view.lies_flat())
+    }
+
+    /// The drawing at the scale of the moment, and whether most dimensions found their line.
+    fn draw(&self, top: bool) -> (Sheet, bool) {
+        let mut sheet = Sheet::new(self.options);
+        let mut measures = table::measures(self);
+        let all = side::draw(self, &mut measures, &mut sheet);
+        if top {
+            top::draw(self, &mut sheet);
+        }
+        table::draw(self, &measures, &mut sheet);
+        (sheet, all)
+    }
+
+    /// `Scale 1 : 2`.
+    fn scale_words(&self) -> String {
+        let (one, other) = if self.scale > 1.0 { (self.scale, 1.0) } else { (1.0, 1.0 / self.scale) };
+        let number = |value: f64| crate::words::numbers::decimal(value, 2, self.words.language);
+        let scale = format!("{}\u{a0}:\u{a0}{}", number(one), number(other));
+        self.words.with("schematic-scale", &[("scale", Arg::Text(&scale))])
+    }
+
+    fn length(&self, length: Mm) -> String {
+        crate::words::numbers::length(length, self.plan.design.units, self.words.language)
+    }
+}
+
+fn fits(sheet: &Sheet, room: Size) -> bool {
+    let bounds = sheet.bounds();
+    bounds.width() <= room.width && bounds.height() <= room.height
+}

@@ -1,0 +1,83 @@
+//! Names of parts and of nested sizes, each in the first place that is free.
+
+use kurbo::{Point, Vec2};
+
+use super::sheet::Sheet;
+use super::side::mirror;
+use super::{Scene, Sized};
+use crate::drawing::{Anchor, TextItem};
+use crate::font::Face;
+
+/// Writes the name of every part inside its outline, or beside it with a leader.
+pub(super) fn part_names(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
+    for part in &size.view.parts {
+        let way: Vec<Point> = size.view.part_outline(part).iter().map(|&p| scene.on_paper(size, p)).collect();
+        let Some(&middle) = way.get(way.len() / 2) else { continue };
+        let inside = inside(sheet, &part.name, &way);
+        if scene.sizes.len() == 1 && sheet.write_free(inside) {
+            continue;
+        }
+        beside(sheet, &part.name, mirror(middle));
+    }
+}
+
+/// Places between the outlines at the heights of a part: left of the axis, then right of it.
+fn inside(sheet: &Sheet, name: &str, way: &[Point]) -> Vec<TextItem> {
+    let (top, foot) = way.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), p| (a.min(p.y), b.max(p.y)));
+    let cap = sheet.style.letters;
+    let mut places = Vec::new();
+    for share in [0.5, 0.7, 0.3, 0.85, 0.15] {
+        let base = top + share * (foot - top) + cap / 2.0;
+        let near = way.iter().min_by(|a, b| (a.y - base).abs().total_cmp(&(b.y - base).abs()));
+        let wide = near.map_or(0.0, |p| p.x);
+        for x in [-0.45, 0.45, -0.62, 0.62, -0.3, 0.3] {
+            let text = sheet.text(name, Point::new(x * wide, base), Anchor::Middle);
+            let half = text.face.width(name, text.size) / 2.0 + 1.0;
+            if base - cap > top + 0.8 && base < foot - 0.8 && (x * wide).abs() + half < wide {
+                places.push(text);
+            }
+        }
+    }
+    places
+}
+
+/// A name outside with a leader line to a dot on the outline.
+fn beside(sheet: &mut Sheet, name: &str, at: Point) {
+    let width = Face::Regular.width(name, sheet.style.em());
+    for (x, y) in [(-1.0, -1.0), (-1.4, -0.5), (-0.6, -1.5), (-1.4, 0.6), (-1.0, 1.2), (1.0, -1.0), (1.4, 0.6)] {
+        for distance in [7.0, 11.0, 16.0, 23.0, 32.0, 44.0] {
+            let knee = at + Vec2::new(x, y) * distance;
+            let (anchor, side) = if x < 0.0 { (Anchor::End, -1.0) } else { (Anchor::Start, 1.0) };
+            let text = sheet.text(name, knee + Vec2::new(side, sheet.style.letters / 2.0), anchor);
+            let start = at + (knee - at).normalize() * 0.5;
+            let inside = (knee.x - side * width).abs() < 1.0;
+            if !inside && sheet.free(&text) && sheet.clear(at, knee) && sheet.uncrossed(start, knee) {
+                sheet.thin(at, knee);
+                sheet.write(text);
+                return;
+            }
+        }
+    }
+}
+
+/// Names of nested sizes in a column, each with a leader to where its outline ends.
+pub(super) fn size_names(scene: &Scene<'_>, sheet: &mut Sheet) {
+    let step = 1.9 * sheet.style.letters;
+    let mut ends: Vec<(Point, &str)> = Vec::new();
+    for size in &scene.sizes {
+        // Nested outlines lie furthest apart where they end.
+        let at = scene.right(size).last().copied().map(mirror);
+        ends.extend(at.map(|at| (at, size.name)));
+    }
+    ends.sort_by(|a, b| a.0.y.total_cmp(&b.0.y).then(a.0.x.total_cmp(&b.0.x)));
+    let bounds = sheet.bounds();
+    let left = bounds.x0 - 4.0;
+    let middle = ends.iter().map(|(at, _)| at.y).sum::<f64>() / ends.len().max(1) as f64;
+    let first = middle - step * (ends.len() as f64 - 1.0) / 2.0;
+    for (index, (at, name)) in ends.into_iter().enumerate() {
+        let knee = Point::new(left, first + step * index as f64);
+        sheet.thin(at, knee);
+        let text = sheet.text(name, knee + Vec2::new(-1.0, sheet.style.letters / 2.0), Anchor::End);
+        sheet.write(text);
+    }
+}

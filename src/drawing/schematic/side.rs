@@ -1,0 +1,197 @@
+//! The side view: outlines, folds, centre line, part names and dimensions.
+
+use kurbo::{CubicBez, ParamCurve, Point, Vec2};
+
+use super::dimension::Dimension;
+use super::sheet::{Sheet, pattern};
+use super::table::Shown;
+use super::{Scene, Sized, head, place};
+use crate::design::Kind;
+use crate::drawing::Ink;
+use crate::geometry::{Measure, MeasureKind};
+
+/// Draws the side view with its axis at x = 0. Gives whether most dimensions found their line.
+pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet) -> bool {
+    for index in 0..scene.sizes.len() {
+        outline(scene, index, sheet);
+    }
+    let Some(largest) = scene.sizes.iter().max_by(|a, b| a.view.reach.total_cmp(&b.view.reach)) else { return true };
+    folds(scene, sheet);
+    let headed = scene.plan.design.kind == Kind::Hat && scene.options.head && scene.sizes.len() == 1;
+    if headed {
+        head::draw(scene, largest, sheet);
+    }
+    centre_line(scene, sheet);
+    let complete = dimensions(scene, largest, measures, sheet);
+    if scene.sizes.len() > 1 {
+        place::size_names(scene, sheet);
+    }
+    place::part_names(scene, largest, sheet);
+    if headed {
+        head::name(scene, largest, sheet);
+    }
+    complete
+}
+
+impl Scene<'_> {
+    /// Height by which a size is moved so that nested sizes share their start: tops of hats, bases of baskets.
+    pub(super) fn drop(&self, size: &Sized<'_>) -> f64 {
+        let tallest = self.sizes.iter().map(|size| size.view.tall).fold(0.0, f64::max);
+        if size.view.turned { tallest - size.view.tall } else { 0.0 }
+    }
+
+    /// A point of a size on paper.
+    pub(super) fn on_paper(&self, size: &Sized<'_>, point: Point) -> Point {
+        Point::new(point.x * self.scale, (point.y + self.drop(size)) * self.scale)
+    }
+
+    /// Right half of the outline of a size on paper.
+    pub(super) fn right(&self, size: &Sized<'_>) -> Vec<Point> {
+        size.view.outline.iter().map(|&p| self.on_paper(size, p)).collect()
+    }
+}
+
+/// The same point on the left.
+pub(super) fn mirror(point: Point) -> Point {
+    Point::new(-point.x, point.y)
+}
+
+/// The whole outline, closed by the line on which the piece ends.
+fn outline(scene: &Scene<'_>, index: usize, sheet: &mut Sheet) {
+    let size = &scene.sizes[index];
+    let right = smooth(&scene.right(size), &sharp(size));
+    let mut around: Vec<Point> = right.iter().rev().copied().map(mirror).collect();
+    around.extend(right.iter().skip(usize::from(right.first().is_some_and(|p| p.x < 1e-9))));
+    around.extend(around.first().copied());
+    let (wide, ink) = (sheet.style.wide, Ink::BLACK);
+    sheet.line(&around, wide, ink, pattern(index, wide));
+}
+
+/// Which points of the outline are sharp folds.
+fn sharp(size: &Sized<'_>) -> Vec<bool> {
+    let folds = |at: &Point| size.view.folds.iter().any(|fold| fold.sharp && fold.at == *at);
+    size.view.outline.iter().map(folds).collect()
+}
+
+/// A smooth way through points, four steps from each to the next, with corners where it is sharp: cubic arcs whose
+/// tangents are those of the parabola through three neighbours, so that uneven heights of rounds don't make it swing.
+fn smooth(points: &[Point], sharp: &[bool]) -> Vec<Point> {
+    let last = points.len().saturating_sub(1);
+    let slope = |i: usize, j: usize| (points[j] - points[i]) / (points[j] - points[i]).hypot().max(1e-6);
+    let tangent = |i: usize, toward: usize| {
+        if i == 0 || i == last || sharp.get(i) == Some(&true) {
+            return slope(i.min(toward), i.max(toward));
+        }
+        let (before, after) = ((points[i] - points[i - 1]).hypot(), (points[i + 1] - points[i]).hypot());
+        let mixed = slope(i - 1, i) * after + slope(i, i + 1) * before;
+        mixed / (before + after).max(1e-6)
+    };
+    let mut way: Vec<Point> = points.first().copied().into_iter().collect();
+    for i in 0..last {
+        let length = (points[i + 1] - points[i]).hypot() / 3.0;
+        let arc = CubicBez::new(
+            points[i],
+            points[i] + tangent(i, i + 1) * length,
+            points[i + 1] - tangent(i + 1, i) * length,
+            points[i + 1],
+        );
+        way.extend((1..=4).map(|step| arc.eval(f64::from(step) / 4.0)));
+    }
+    way
+}
+
+/// Folds of a single size; nested sizes would only tangle.
+fn folds(scene: &Scene<'_>, sheet: &mut Sheet) {
+    let [size] = scene.sizes.as_slice() else { return };
+    for fold in &size.view.folds {
+        let right = scene.on_paper(size, fold.at);
+        // A part that merely ends is an imaginary edge: its line stops short of the outline.
+        let inset = if fold.sharp { 0.0 } else { 1.5_f64.min(right.x / 4.0) };
+        let end = Point::new(right.x - inset, right.y);
+        if end.x > 1.0 {
+            sheet.thin(mirror(end), end);
+        }
+    }
+}
+
+/// A long-dash-dot line on the axis, a little longer than the piece.
+fn centre_line(scene: &Scene<'_>, sheet: &mut Sheet) {
+    let tall = scene.sizes.iter().map(|size| size.view.tall).fold(0.0, f64::max) * scene.scale;
+    let narrow = sheet.style.narrow;
+    let dashes = [24.0, 3.0, 0.5, 3.0].map(|part| part * narrow).to_vec();
+    sheet.line(&[Point::new(0.0, -4.0), Point::new(0.0, tall + 4.0)], narrow, Ink::BLACK, dashes);
+}
+
+/// Shortest first, so that it comes to lie nearest to the outline. What finds no room goes into the list instead.
+fn dimensions(scene: &Scene<'_>, size: &Sized<'_>, measures: &mut [Shown], sheet: &mut Sheet) -> bool {
+    let mut listed = 0;
+    let count = measures.iter().filter(|shown| shown.drawn).count();
+    let mut drawn: Vec<&mut Shown> = measures.iter_mut().filter(|shown| shown.drawn).collect();
+    let rank = |measure: &Measure| match measure.kind {
+        MeasureKind::Along => 0,
+        MeasureKind::Across | MeasureKind::Widest => 1,
+        MeasureKind::Height => 2,
+        MeasureKind::Around | MeasureKind::LyingFlat => 3,
+    };
+    drawn.sort_by(|a, b| {
+        rank(&a.measure).cmp(&rank(&b.measure)).then(a.measure.value.mm().total_cmp(&b.measure.value.mm()))
+    });
+    for shown in drawn {
+        let mut places = places(scene, size, &shown.measure).into_iter();
+        shown.drawn = places.any(|(from, to, off)| {
+            let beyond = if off.x.abs() < 1e-9 { lowest(scene, off) } else { f64::NEG_INFINITY };
+            Dimension { from, to, off, beyond, value: &shown.label }.draw(sheet, 6)
+        });
+        listed += usize::from(!shown.drawn);
+    }
+    2 * listed <= count
+}
+
+/// How far the outlines of all sizes reach up or down, along `off`.
+fn lowest(scene: &Scene<'_>, off: Vec2) -> f64 {
+    let points = scene.sizes.iter().flat_map(|size| scene.right(size));
+    points.map(|p| p.to_vec2().dot(off)).fold(f64::NEG_INFINITY, f64::max)
+}
+
+/// Where a dimension may stand, best first: its two ends and the way it stands off.
+fn places(scene: &Scene<'_>, size: &Sized<'_>, measure: &Measure) -> Vec<(Point, Point, Vec2)> {
+    let (from, to) = (scene.on_paper(size, measure.from), scene.on_paper(size, measure.to));
+    let tall = (size.view.tall + scene.drop(size)) * scene.scale;
+    match measure.kind {
+        MeasureKind::Along => {
+            let way = to - from;
+            let length = way.hypot();
+            if length < 1e-6 {
+                return Vec::new();
+            }
+            // Outward, seen from the axis; an upright part has it on its right.
+            let square = way.turn_90() / length;
+            let out = upright(if square.x >= 0.0 { square } else { -square });
+            let left = (mirror(from), mirror(to), Vec2::new(-out.x, out.y));
+            // The part that reaches furthest stands on the right, what it would hide on the left.
+            let furthest = from.x.max(to.x) > size.view.reach * scene.scale - 1.0;
+            if furthest { vec![(from, to, out), left] } else { vec![left, (from, to, out)] }
+        }
+        MeasureKind::Across | MeasureKind::Widest => {
+            let upper = (from, to, Vec2::new(0.0, -1.0));
+            let lower = (from, to, Vec2::new(0.0, 1.0));
+            if to.y < tall / 2.0 { vec![upper, lower] } else { vec![lower, upper] }
+        }
+        MeasureKind::Height => {
+            let x = size.view.reach * scene.scale;
+            let top = scene.drop(size) * scene.scale;
+            let near = |y: f64| {
+                let at = scene.right(size).into_iter().filter(|p| (p.y - y).abs() < 1.0).map(|p| p.x);
+                at.fold(0.0, f64::max).min(x)
+            };
+            let (top, foot) = (Point::new(near(top), top), Point::new(near(tall), tall));
+            vec![(top, foot, Vec2::new(1.0, 0.0)), (mirror(top), mirror(foot), Vec2::new(-1.0, 0.0))]
+        }
+        MeasureKind::Around | MeasureKind::LyingFlat => Vec::new(),
+    }
+}
+
+/// A direction that is level but for a few degrees, made level: a side is dimensioned upright though its rounds sway.
+fn upright(out: Vec2) -> Vec2 {
+    if out.y.abs() < 0.08 { Vec2::new(out.x.signum(), 0.0) } else { out }
+}

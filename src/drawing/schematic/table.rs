@@ -1,0 +1,154 @@
+//! What is measured, how it is labelled, and the list of measures under the drawing.
+
+use kurbo::Point;
+
+use super::Scene;
+use super::sheet::{Sheet, pattern};
+use crate::drawing::{Anchor, Ink, TextItem};
+use crate::font::Face;
+use crate::geometry::{Measure, MeasureKind};
+use crate::words::Arg;
+
+/// Clear room between columns, mm.
+const GUTTER: f64 = 6.0;
+
+/// One measure as shown.
+pub(super) struct Shown {
+    /// The measure of the largest size.
+    pub(super) measure: Measure,
+    /// What stands on its dimension line: the value, or a letter where several sizes are nested.
+    pub(super) label: String,
+    /// Its name.
+    pub(super) name: String,
+    /// True where it has a dimension line.
+    pub(super) drawn: bool,
+    /// Values by size, where the size has this measure.
+    values: Vec<Option<String>>,
+}
+
+/// The measures of the sizes. Sizes of one design have the same parts; one that lacks a measure shows a dash.
+pub(super) fn measures(scene: &Scene<'_>) -> Vec<Shown> {
+    let largest = scene.sizes.iter().max_by(|a, b| a.view.reach.total_cmp(&b.view.reach));
+    let Some(largest) = largest else { return Vec::new() };
+    let mut shown = Vec::new();
+    for measure in &largest.view.measures {
+        let same = |other: &&Measure| other.kind == measure.kind && other.part == measure.part;
+        let value = |size: &super::Sized<'_>| {
+            let found = size.view.measures.iter().find(same);
+            found.map(|measure| scene.length(measure.value))
+        };
+        let drawn = !matches!(measure.kind, MeasureKind::Around | MeasureKind::LyingFlat);
+        let letter = letter(shown.len());
+        let own = scene.length(measure.value);
+        let across = matches!(measure.kind, MeasureKind::Across | MeasureKind::Widest);
+        let label = match (scene.lettered, across) {
+            (true, _) => letter,
+            (false, true) => format!("Ø\u{a0}{own}"),
+            (false, false) => own,
+        };
+        shown.push(Shown {
+            measure: *measure,
+            label,
+            name: name(scene, largest, measure),
+            drawn,
+            values: scene.sizes.iter().map(value).collect(),
+        });
+    }
+    shown
+}
+
+/// A, B … Z, AA …
+fn letter(index: usize) -> String {
+    let own = char::from(b'A' + (index % 26) as u8);
+    if index < 26 { own.to_string() } else { format!("{}{own}", letter(index / 26 - 1)) }
+}
+
+/// What a measure is called.
+pub(super) fn name(scene: &Scene<'_>, size: &super::Sized<'_>, measure: &Measure) -> String {
+    let part = measure.part.and_then(|part| size.view.parts.get(part)).map_or("", |part| part.name.as_str());
+    let key = match measure.kind {
+        MeasureKind::Across => "schematic-across",
+        MeasureKind::Widest => "schematic-widest",
+        MeasureKind::Along => "schematic-along",
+        MeasureKind::Height => "schematic-height",
+        MeasureKind::Around => "schematic-around",
+        MeasureKind::LyingFlat => "schematic-flat",
+    };
+    scene.words.with(key, &[("part", Arg::Text(part))])
+}
+
+/// Draws the list under everything else, centred on the axis: for one size what has no dimension line, for several
+/// sizes everything. The scale and what the figures mean stand below it.
+pub(super) fn draw(scene: &Scene<'_>, measures: &[Shown], sheet: &mut Sheet) {
+    let (nested, lettered) = (scene.sizes.len() > 1, scene.lettered);
+    let rows: Vec<&Shown> = measures.iter().filter(|shown| lettered || !shown.drawn).collect();
+    let em = sheet.style.em();
+    let width = |text: &str| Face::Regular.width(text, em);
+    let names = rows.iter().map(|row| width(&row.name)).fold(0.0, f64::max);
+    let letters = if lettered { width("W") + 2.5 } else { 0.0 };
+    let cells = rows.iter().flat_map(|row| row.values.iter().flatten()).map(|value| width(value)).fold(0.0, f64::max);
+    let heads = scene.sizes.iter().map(|size| Face::Bold.width(size.name, em)).fold(0.0, f64::max);
+    let column = cells.max(heads) + GUTTER;
+    let line = 1.75 * sheet.style.letters;
+    let total = letters + names + column * scene.sizes.len() as f64;
+    let left = -total / 2.0;
+    let mut y = sheet.bounds().y1 + 6.0 + sheet.style.letters;
+    if nested {
+        header(scene, sheet, left + letters + names, column, y);
+        y += line;
+    }
+    for row in rows {
+        if lettered {
+            let letter = sheet.text(&row.label, Point::new(left, y), Anchor::Start);
+            sheet.write(TextItem { face: Face::Bold, ..letter });
+        }
+        sheet.write(sheet.text(&row.name, Point::new(left + letters, y), Anchor::Start));
+        for (index, value) in row.values.iter().enumerate() {
+            let x = left + letters + names + column * (index as f64 + 1.0);
+            let value = value.as_deref().unwrap_or("–");
+            sheet.write(sheet.text(value, Point::new(x, y), Anchor::End));
+        }
+        y += line;
+    }
+    y += 0.3 * line;
+    for note in notes(scene, |text| width(text) <= 0.95 * scene.options.width.mm()) {
+        sheet.write(sheet.text(&note, Point::new(0.0, y), Anchor::Middle));
+        y += line;
+    }
+}
+
+/// The scale and what the figures mean, in lines as long as they may be.
+fn notes(scene: &Scene<'_>, fits: impl Fn(&str) -> bool) -> Vec<String> {
+    let mut words = vec![scene.scale_words() + "."];
+    if !scene.lettered {
+        words.push(scene.words.say("schematic-note-across"));
+    }
+    words.push(scene.words.say("schematic-note-along"));
+    let mut lines: Vec<String> = Vec::new();
+    for word in words.join(" ").split(' ') {
+        match lines.last_mut() {
+            Some(line) if fits(&format!("{line} {word}")) => {
+                line.push(' ');
+                line.push_str(word);
+            }
+            _ => lines.push(word.to_owned()),
+        }
+    }
+    lines
+}
+
+/// Names of the sizes with a piece of the line each is drawn in.
+fn header(scene: &Scene<'_>, sheet: &mut Sheet, left: f64, column: f64, y: f64) {
+    for (index, size) in scene.sizes.iter().enumerate() {
+        let end = left + column * (index as f64 + 1.0);
+        let name = sheet.text(size.name, Point::new(end, y), Anchor::End);
+        let width = Face::Bold.width(size.name, name.size);
+        sheet.write(TextItem { face: Face::Bold, ..name });
+        let level = y - sheet.style.letters / 2.0;
+        let from = (end - width - 18.0).max(end - column + GUTTER);
+        let (wide, to) = (sheet.style.wide, end - width - 1.5);
+        if to > from + 2.0 {
+            sheet.line(&[Point::new(from, level), Point::new(to, level)], wide, Ink::BLACK, pattern(index, wide));
+        }
+    }
+}

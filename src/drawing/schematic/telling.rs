@@ -1,0 +1,61 @@
+//! The schematic in words: its title, and its shape and dimensions for those who don't see it.
+
+use super::Sized;
+use crate::geometry::{Measure, MeasureKind, PartExtent, SideView};
+use crate::plan::Plan;
+use crate::words::{Arg, Words, numbers};
+
+pub(super) fn title(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> String {
+    let names: Vec<&str> = sizes.iter().map(|size| size.name).collect();
+    let (count, names) = (names.len() as u32, names.join(", "));
+    let args =
+        [("title", Arg::Text(&plan.design.title.value)), ("count", Arg::Count(count)), ("sizes", Arg::Text(&names))];
+    words.with("schematic-title", &args)
+}
+
+/// Shape of every part from the start on, then the dimensions of every size.
+pub(super) fn description(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> String {
+    let Some(first) = sizes.first() else { return String::new() };
+    let view = &first.view;
+    let how = words.say(if view.turned { "schematic-from-base" } else { "schematic-from-top" });
+    let mut sentences = vec![how];
+    for part in &view.parts {
+        let runs = words.say(run(view, part));
+        sentences
+            .push(words.with("schematic-part-says", &[("part", Arg::Text(&part.name)), ("runs", Arg::Text(&runs))]));
+    }
+    for size in sizes {
+        let told: Vec<String> = size.view.measures.iter().map(|m| measure(plan, size, m, words)).collect();
+        let told = told.join("; ");
+        sentences
+            .push(words.with("schematic-size-says", &[("size", Arg::Text(size.name)), ("what", Arg::Text(&told))]));
+    }
+    sentences.join(" ")
+}
+
+fn measure(plan: &Plan, size: &Sized<'_>, measure: &Measure, words: &Words) -> String {
+    let part = measure.part.and_then(|part| size.view.parts.get(part)).map_or("", |part| part.name.as_str());
+    let key = match measure.kind {
+        MeasureKind::Across => "schematic-across",
+        MeasureKind::Widest => "schematic-widest",
+        MeasureKind::Along => "schematic-along",
+        MeasureKind::Height => "schematic-height",
+        MeasureKind::Around => "schematic-around",
+        MeasureKind::LyingFlat => "schematic-flat",
+    };
+    let name = words.with(key, &[("part", Arg::Text(part))]);
+    format!("{name}: {}", numbers::length(measure.value, plan.design.units, words.language))
+}
+
+/// How a part runs, seen from its start: flat, straight, widening or narrowing.
+fn run(view: &SideView, part: &PartExtent) -> &'static str {
+    let way = view.part_outline(part);
+    let Some((from, to)) = way.first().zip(way.last()) else { return "schematic-runs-straight" };
+    let out = (to.x - from.x) / part.length.mm().max(1e-9);
+    match out {
+        _ if part.flat => "schematic-runs-flat",
+        out if out > 0.1 => "schematic-runs-wider",
+        out if out < -0.1 => "schematic-runs-narrower",
+        _ => "schematic-runs-straight",
+    }
+}

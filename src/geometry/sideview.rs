@@ -1,0 +1,236 @@
+//! The side view of a piece as data: its outline right way up, its folds and parts, and what is measured on it.
+
+use kurbo::Point;
+
+use super::SideShape;
+use crate::design::Kind;
+use crate::plan::{Plan, SizePlan};
+use crate::stitch::Loops;
+use crate::units::{Mm, TURN};
+
+/// Edges whose radii differ by less than this share of the largest are one edge to the eye and the tape: a crown that
+/// rounds into its side has the width of the side.
+const SAME_EDGE: f64 = 0.04;
+
+/// A part that rises by less than this share of its width is flat.
+const FLAT: f64 = 0.2;
+
+/// One size seen from the side, right way up: mm, x from the axis outward, y downward from the highest point.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SideView {
+    /// Right half of the outline, in working order: the start, then the top edge of every round.
+    pub outline: Vec<Point>,
+    /// True where the last round draws together on the axis.
+    pub closed: bool,
+    /// Where one part ends and the next begins, and where loop-only rounds fold the fabric.
+    pub folds: Vec<Fold>,
+    /// The parts, in working order.
+    pub parts: Vec<PartExtent>,
+    /// What is measured.
+    pub measures: Vec<Measure>,
+    /// Largest distance from the axis.
+    pub reach: f64,
+    /// Height over all.
+    pub tall: f64,
+    /// True where the work starts at the foot, so that the fabric as worked is turned over.
+    pub turned: bool,
+}
+
+/// A line all round the piece.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Fold {
+    /// Its right end.
+    pub at: Point,
+    /// True where the fabric folds sharply, under one loop; false where a part merely ends.
+    pub sharp: bool,
+}
+
+/// Where a part lies.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartExtent {
+    /// Its name.
+    pub name: String,
+    /// Index into the outline of its foot.
+    pub from: usize,
+    /// Index into the outline of its last edge.
+    pub to: usize,
+    /// Length along the fabric.
+    pub length: Mm,
+    /// True where it lies flat, or nearly.
+    pub flat: bool,
+}
+
+/// One thing measured.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Measure {
+    /// What is measured.
+    pub kind: MeasureKind,
+    /// The part it belongs to, by index; nothing for the whole piece.
+    pub part: Option<usize>,
+    /// From here.
+    pub from: Point,
+    /// To here.
+    pub to: Point,
+    /// The value, which for lengths along the fabric is more than the way from end to end.
+    pub value: Mm,
+}
+
+/// Kinds of measures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MeasureKind {
+    /// Diameter at the end of a part.
+    Across,
+    /// Largest diameter, where that is at no part's end.
+    Widest,
+    /// Length of a part along the fabric.
+    Along,
+    /// Height over all.
+    Height,
+    /// Circumference at the end of a part.
+    Around,
+    /// Width of the opening when the piece lies flat: half its circumference.
+    LyingFlat,
+}
+
+impl SideView {
+    /// The outline between the foot and the edge of a part.
+    pub fn part_outline(&self, part: &PartExtent) -> &[Point] {
+        self.outline.get(part.from..=part.to).unwrap_or_default()
+    }
+
+    /// True where the piece is so flat that it is best seen from above.
+    pub fn lies_flat(&self) -> bool {
+        self.tall < 0.25 * self.reach
+    }
+}
+
+/// Measures one size by its predicted shape.
+pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
+    let turned = plan.design.kind == Kind::Basket;
+    let raw = outline(shape);
+    let (top, foot) =
+        raw.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(top, foot), p| (top.min(p.y), foot.max(p.y)));
+    let (top, foot) = if top.is_finite() { (top, foot) } else { (0.0, 0.0) };
+    let upright = |p: &Point| Point::new(p.x, if turned { foot - p.y } else { p.y - top });
+    let outline: Vec<Point> = raw.iter().map(upright).collect();
+    let reach = outline.iter().map(|p| p.x).fold(0.0, f64::max);
+    let closed = closes(shape, reach);
+    let parts = parts(size, &outline);
+    let mut view = SideView {
+        folds: folds(size, &outline, &parts),
+        measures: Vec::new(),
+        reach,
+        tall: foot - top,
+        closed,
+        parts,
+        outline,
+        turned,
+    };
+    view.measures = measures(plan, size, &view);
+    view
+}
+
+fn outline(shape: &SideShape) -> Vec<Point> {
+    let start = (!shape.rounds.is_empty()).then(|| Point::new(shape.start.mm(), 0.0));
+    let edges = shape.rounds.iter().map(|round| Point::new(round.radius.mm(), round.height.mm()));
+    start.into_iter().chain(edges).collect()
+}
+
+/// A piece closes where its last rounds narrow to less than a seventh of its width: what is left is drawn together.
+fn closes(shape: &SideShape, reach: f64) -> bool {
+    match shape.rounds.as_slice() {
+        [.., before, last] => last.radius.mm() < reach / 7.0 && last.radius < before.radius,
+        _ => false,
+    }
+}
+
+fn parts(size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
+    let last = outline.len().saturating_sub(1);
+    let one = |part: &crate::plan::PartPlan| {
+        let from = (part.first.saturating_sub(1) as usize).min(last);
+        let to = (part.last as usize).clamp(from, last.max(from));
+        let way = outline.get(from..=to).unwrap_or_default();
+        let length: f64 = way.windows(2).map(|pair| (pair[1] - pair[0]).hypot()).sum();
+        let rise = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.y - a.y).abs());
+        let out = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.x - a.x).abs());
+        PartExtent { name: part.name.clone(), from, to, length: Mm::new(length), flat: rise < FLAT * out }
+    };
+    size.parts.iter().map(one).collect()
+}
+
+fn folds(size: &SizePlan, outline: &[Point], parts: &[PartExtent]) -> Vec<Fold> {
+    let mut folds = Vec::new();
+    for (foot, round) in size.rounds.iter().enumerate().skip(1) {
+        let sharp = round.loops() != Loops::Both;
+        let begins = parts.iter().any(|part| part.from == foot);
+        if let Some(&at) = outline.get(foot).filter(|_| sharp || begins) {
+            folds.push(Fold { at, sharp });
+        }
+    }
+    folds
+}
+
+fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
+    let mut measures = Vec::new();
+    let edge = |part: &PartExtent| view.outline.get(part.to).copied().unwrap_or_default();
+    let level = |kind, part, at: Point, value: f64| Measure {
+        kind,
+        part,
+        from: Point::new(-at.x, at.y),
+        to: at,
+        value: Mm::new(value),
+    };
+    let open = |index: usize| !(view.closed && index + 1 == view.parts.len());
+    let alike = |a: Point, b: Point| (a.x - b.x).abs() < SAME_EDGE * view.reach;
+    let again = |index: usize| {
+        let next = view.parts.get(index + 1);
+        open(index + 1) && next.is_some_and(|next| alike(edge(next), edge(&view.parts[index])))
+    };
+    let mut first = None;
+    for (index, part) in view.parts.iter().enumerate() {
+        let way = view.part_outline(part);
+        if let (Some(&from), Some(&to), false) = (way.first(), way.last(), part.flat) {
+            measures.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value: part.length });
+        }
+        // Of edges alike the last is measured, where the first of them is.
+        let at = edge(part);
+        let y = *first.get_or_insert(at.y);
+        if open(index) && !again(index) {
+            measures.push(level(MeasureKind::Across, Some(index), Point::new(at.x, y), 2.0 * at.x));
+            first = None;
+        }
+    }
+    if let Some(&widest) = view.outline.iter().max_by(|a, b| a.x.total_cmp(&b.x)) {
+        let shown = |m: &Measure| m.kind == MeasureKind::Across && alike(m.to, widest);
+        if !measures.iter().any(shown) {
+            measures.push(level(MeasureKind::Widest, None, widest, 2.0 * widest.x));
+        }
+        let height = Measure {
+            kind: MeasureKind::Height,
+            part: None,
+            from: Point::new(widest.x, 0.0),
+            to: Point::new(widest.x, view.tall),
+            value: Mm::new(view.tall),
+        };
+        measures.push(height);
+    }
+    for (index, part) in view.parts.iter().enumerate() {
+        let at = edge(part);
+        if open(index) && !again(index) {
+            measures.push(level(MeasureKind::Around, Some(index), at, TURN * at.x));
+        }
+    }
+    if plan.design.kind == Kind::Hat {
+        let opening = opening(size, view);
+        measures.extend(opening.map(|(index, at)| level(MeasureKind::LyingFlat, Some(index), at, TURN * at.x / 2.0)));
+    }
+    measures
+}
+
+/// The edge of a hat that goes round the head: the last one that comes out nearest to the finished circumference.
+fn opening(size: &SizePlan, view: &SideView) -> Option<(usize, Point)> {
+    let edges = view.parts.iter().enumerate().filter_map(|(i, part)| Some((i, *view.outline.get(part.to)?)));
+    let wanted = if size.finished > Mm::ZERO { size.finished.mm() / TURN } else { view.reach };
+    let off = |at: &Point| ((at.x - wanted).abs() / (SAME_EDGE * view.reach).max(1e-6)).floor();
+    edges.min_by(|(i, a), (j, b)| off(a).total_cmp(&off(b)).then(j.cmp(i)))
+}
