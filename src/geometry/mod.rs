@@ -9,10 +9,10 @@ mod rowtable;
 pub use rowtable::*;
 
 mod shape;
-mod sideview;
+pub mod sideview;
 
 pub use shape::predict;
-pub use sideview::{Fold, Measure, MeasureKind, PartExtent, SideView, side_view};
+pub use sideview::{SideView, side_view};
 
 use crate::units::Mm;
 

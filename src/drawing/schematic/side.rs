@@ -8,7 +8,7 @@ use super::table::Shown;
 use super::{Scene, Sized, head, place};
 use crate::design::Kind;
 use crate::drawing::Ink;
-use crate::geometry::{Measure, MeasureKind};
+use crate::geometry::sideview::{Measure, MeasureKind};
 
 /// Draws the side view with its axis at x = 0. Gives whether most dimensions found their line.
 pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet) -> bool {

@@ -6,7 +6,7 @@ use super::Scene;
 use super::sheet::{Sheet, pattern};
 use crate::drawing::{Anchor, Ink, TextItem};
 use crate::font::Face;
-use crate::geometry::{Measure, MeasureKind};
+use crate::geometry::sideview::{Measure, MeasureKind};
 use crate::words::Arg;
 
 /// Clear room between columns, mm.

@@ -1,7 +1,7 @@
 //! The schematic in words: its title, and its shape and dimensions for those who don't see it.
 
 use super::Sized;
-use crate::geometry::{Measure, MeasureKind, PartExtent, SideView};
+use crate::geometry::sideview::{Measure, MeasureKind, PartExtent, SideView};
 use crate::plan::Plan;
 use crate::words::{Arg, Words, numbers};
 
