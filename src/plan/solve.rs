@@ -30,12 +30,12 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
         report.add(Diagnostic::error("empty-design", "there is nothing to work").help(help).at(design.title.place));
         return None;
     }
-    let sizes: Vec<Option<SizePlan>> = design
-        .sizes
-        .iter()
-        .enumerate()
-        .map(|(index, size)| Solver::new(design, &gauges, (index, size), report).solve())
-        .collect();
+    let mut sizes: Vec<Option<SizePlan>> = Vec::new();
+    for (index, size) in design.sizes.iter().enumerate() {
+        let before = sizes.last().and_then(Option::as_ref);
+        let solved = Solver::new(design, &gauges, (index, size), before, report).solve();
+        sizes.push(solved);
+    }
     let sizes = sizes.into_iter().collect::<Option<Vec<_>>>()?;
     Some(Plan { design: design.clone(), gauges, sizes })
 }
@@ -57,6 +57,8 @@ struct Solver<'a> {
     gauges: &'a [(Stitch, Gauge)],
     index: usize,
     size: &'a Size,
+    /// The size solved before, whose instructions are shared where that costs little.
+    alike: Option<&'a SizePlan>,
     report: &'a mut Report,
     standing: Option<Standing>,
     memory: Memory,
@@ -79,6 +81,7 @@ impl<'a> Solver<'a> {
         design: &'a Design,
         gauges: &'a [(Stitch, Gauge)],
         (index, size): (usize, &'a Size),
+        alike: Option<&'a SizePlan>,
         report: &'a mut Report,
     ) -> Self {
         Self {
@@ -86,6 +89,7 @@ impl<'a> Solver<'a> {
             gauges,
             index,
             size,
+            alike,
             report,
             standing: None,
             memory: Memory::default(),
@@ -303,8 +307,16 @@ impl<'a> Solver<'a> {
                 Shaping::Corners(n) => n.max(1),
                 Shaping::Scattered => 1,
             },
+            alike: self.alike(),
             prefer: self.design.prefer,
         }
+    }
+
+    /// What the rounds of this part change by in the size solved before.
+    fn alike(&self) -> Vec<i64> {
+        let part = self.parts.len();
+        let rounds = self.alike.map_or(&[][..], |size| &size.rounds);
+        rounds.iter().filter(|round| round.part == part).map(Round::change).collect()
     }
 
     /// Warns of a part that widens faster than flat fabric can.

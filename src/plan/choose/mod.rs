@@ -3,13 +3,14 @@
 //! For a part of R rounds with counts n₁ … n_R, Δₖ = nₖ − nₖ₋₁, the cost is
 //!
 //! J = Σₖ ωₖ (dₖ / τₖ)² + λ Σₖ [Δₖ ≠ 0] (a · u(nₖ₋₁, Δₖ) + b · [Δₖ ≠ Δ of the last shaped round]) + λ Σₖ c · [round k
-//! is shaped and round k − 1 is not, or the other way round]
+//! is shaped and round k − 1 is not, or the other way round] + λ Σₖ e · v(k, Δₖ)
 //!
 //! - dₖ is the distance in stitches of nₖ from the band of circumferences wanted after round k, τₖ the tolerance there
-//!   in stitches, never under one stitch; ωₖ is 1, and [`EDGE`] for the last round of the part, which has to fit.
+//!   in stitches, never under [`FINEST`]; ωₖ is 1, and [`EDGE`] for the last round of the part, which has to fit.
 //! - u is how uneven the repeats are: 1 − gcd(n, Δ) / |Δ|, and 1 where fewer than three repeats pull the fabric to one
 //!   side. It is 0 where the repeats divide the round. Where n corners are stacked they take the place of Δ.
-//! - a = [`UNEVEN`], b = [`CHANGED`], c = [`SWITCHED`]; λ is 12 for easy rounds, 3 for balanced, 1/4 for close fit.
+//! - v is 1 where the size solved before has another Δ in the same round of the part, so that sizes share instructions.
+//! - a = [`UNEVEN`], b = [`CHANGED`], c = [`SWITCHED`], e = [`UNLIKE`]; λ is 12 for easy rounds, 3 for balanced, 1/4 for close fit.
 //!   A first round into a ring counts as shaped with Δ₁ = n₁; in a later part the first round pays no switch.
 //!
 //! Limits: at most `most` times and at least half the round before; never shaped against the outline; a round that
@@ -36,6 +37,10 @@ pub(super) const UNEVEN: f64 = 2.0;
 pub(super) const CHANGED: f64 = 2.0;
 /// Cost of going from shaped rounds to even ones or back.
 pub(super) const SWITCHED: f64 = 0.5;
+/// Cost of shaping a round otherwise than the size before.
+pub(super) const UNLIKE: f64 = 0.25;
+/// Smallest tolerance, in stitches: a round can't be made to fit better than a stitch or two.
+pub(super) const FINEST: f64 = 1.5;
 /// Tolerances that a round may be off, tried in order.
 pub(super) const FAR: [f64; 4] = [3.0, 10.0, 40.0, 200.0];
 /// Fewest stitches that make a round.
@@ -61,6 +66,8 @@ pub(super) struct Task {
     pub(super) most: u32,
     /// Corners that shaping is stacked into; 1 for none.
     pub(super) corners: u32,
+    /// Δ of the rounds of the size solved before; nothing beyond its last round.
+    pub(super) alike: Vec<i64>,
     /// Weighs how hard the rounds are to remember.
     pub(super) prefer: Preference,
 }
@@ -153,10 +160,20 @@ impl Task {
         n - n.clamp(low, high.max(low))
     }
 
+    /// Tolerance of a round in stitches.
+    fn tolerance(&self, round: usize) -> f64 {
+        self.tolerance.get(round).copied().unwrap_or(FINEST).max(FINEST)
+    }
+
+    /// Cost of shaping a round otherwise than the size before.
+    fn unlike(&self, round: usize, change: i64) -> f64 {
+        if self.alike.get(round).is_none_or(|other| *other == change) { 0.0 } else { self.lambda() * UNLIKE }
+    }
+
     /// Cost of a stitch squared off the band.
     fn weight(&self, round: usize) -> f64 {
         let edge = if round + 1 == self.bands.len() { EDGE } else { 1.0 };
-        let tolerance = self.tolerance.get(round).copied().unwrap_or(1.0).max(1.0);
+        let tolerance = self.tolerance(round);
         edge / (tolerance * tolerance)
     }
 

@@ -94,8 +94,9 @@ impl Search<'_> {
         let cornered = most / corners * corners >= least;
         let states = |count: u32| {
             let repeat = i64::from(count);
+            let cost = self.task.unlike(0, repeat);
             let fits = !cornered || count.is_multiple_of(corners);
-            fits.then_some(State { repeat, was: Was::Shaped, cost: 0.0, back: (0, 0) }).into_iter().collect()
+            fits.then_some(State { repeat, was: Was::Shaped, cost, back: (0, 0) }).into_iter().collect()
         };
         Layer { low, states: (low..=high).map(states).collect() }
     }
@@ -114,7 +115,8 @@ impl Search<'_> {
                 let (Some(deviation), Some(made)) = (deviations.get(slot), next.states.get_mut(slot)) else { break };
                 let fits = !stacks(from, self.task.corners) || to.abs_diff(from).is_multiple_of(self.task.corners);
                 if fits && cheapest.any + deviation <= spare {
-                    self.go((from, to), states, (&cheapest, spare - deviation), made);
+                    let unlike = self.task.unlike(round, i64::from(to) - i64::from(from));
+                    self.go((from, to), states, (&cheapest, unlike, spare - deviation), made);
                 }
             }
         }
@@ -122,12 +124,18 @@ impl Search<'_> {
     }
 
     /// Adds what the states of one count become at another, where that costs no more than `spare`.
-    fn go(&self, (from, to): (u32, u32), states: &[State], (cheapest, spare): (&Cheapest, f64), made: &mut Vec<State>) {
+    fn go(
+        &self,
+        (from, to): (u32, u32),
+        states: &[State],
+        (cheapest, unlike, spare): (&Cheapest, f64, f64),
+        made: &mut Vec<State>,
+    ) {
         let lambda = self.task.lambda();
         let change = i64::from(to) - i64::from(from);
         if change == 0 {
             for (index, state) in states.iter().enumerate() {
-                let cost = state.cost + lambda * state.was.switch(Was::Even);
+                let cost = state.cost + unlike + lambda * state.was.switch(Was::Even);
                 offer(made, State { was: Was::Even, cost, back: (from, index as u32), ..*state });
             }
             return;
@@ -139,6 +147,7 @@ impl Search<'_> {
                 (cost, index) = (same, at as u32);
             }
         }
+        cost += unlike;
         if cost <= spare {
             cost += lambda * UNEVEN * self.table.unevenness(from, change, self.task.corners);
         }

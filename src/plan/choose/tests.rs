@@ -18,7 +18,7 @@ fn cost(task: &Task, counts: &[u32], far: f64) -> Option<f64> {
     for (k, &n) in counts.iter().enumerate() {
         let (low, high) = task.bands[k];
         let off = if f64::from(n) < low { low - f64::from(n) } else { (f64::from(n) - high).max(0.0) };
-        let tolerance = task.tolerance[k].max(1.0);
+        let tolerance = task.tolerance[k].max(1.5);
         if off > far * tolerance || n < 3 {
             return None;
         }
@@ -30,6 +30,7 @@ fn cost(task: &Task, counts: &[u32], far: f64) -> Option<f64> {
                 return None;
             }
             (before, repeat, was) = (n, i64::from(n), Some(true));
+            sum += if task.alike.first().is_some_and(|other| *other != repeat) { lambda * 0.25 } else { 0.0 };
             continue;
         }
         let change = i64::from(n) - i64::from(before);
@@ -52,6 +53,7 @@ fn cost(task: &Task, counts: &[u32], far: f64) -> Option<f64> {
             sum += lambda * (2.0 * uneven + if change == repeat { 0.0 } else { 2.0 });
             repeat = change;
         }
+        sum += if task.alike.get(k).is_some_and(|other| *other != change) { lambda * 0.25 } else { 0.0 };
         sum += if was.is_some_and(|was| was != shaped) { lambda * 0.5 } else { 0.0 };
         (before, was) = (n, Some(shaped));
     }
@@ -70,7 +72,7 @@ fn exhaust(task: &Task, counts: &mut Vec<u32>, far: f64, best: &mut Option<f64>)
     }
     let k = counts.len();
     let (low, high) = task.bands[k];
-    let reach = far * task.tolerance[k].max(1.0);
+    let reach = far * task.tolerance[k].max(1.5);
     let near = |n: &u32| f64::from(*n) >= low - reach && f64::from(*n) <= high + reach;
     for n in (3..60).filter(near) {
         counts.push(n);
@@ -84,10 +86,11 @@ fn tasks() -> impl Strategy<Value = Task> {
     let round = (-1.0..8.0_f64, 0.0..1.5_f64, 0.5..1.7_f64, prop::bool::weighted(0.15));
     let start = (4.0..16.0_f64, -3..4_i32, prop::bool::ANY);
     let rounds = prop::collection::vec(round, 1..=5);
+    let alike = prop::collection::vec(-6..7_i64, 0..6);
     let prefer = prop_oneof![Just(Preference::Easy), Just(Preference::Balanced), Just(Preference::Close)];
     let corners = prop_oneof![4 => Just(1_u32), 1 => Just(3), 1 => Just(4)];
-    (rounds, start, 2..=3_u32, corners, prefer, prop::bool::ANY).prop_map(
-        |(rounds, (start, off, first), most, corners, prefer, shrinks)| {
+    (rounds, start, 2..=3_u32, corners, (prefer, alike), prop::bool::ANY).prop_map(
+        |(rounds, (start, off, first), most, corners, (prefer, alike), shrinks)| {
             let mut target = if shrinks { start + 14.0 } else { start };
             let given = (target as i32 + off).max(3) as u32;
             let (mut bands, mut tolerance, mut ways) = (Vec::new(), Vec::new(), Vec::new());
@@ -108,7 +111,7 @@ fn tasks() -> impl Strategy<Value = Task> {
             } else {
                 Entry::After { count: given, repeat: i64::from(off) * 2 }
             };
-            Task { bands, tolerance, ways, entry, most, corners, prefer }
+            Task { bands, tolerance, ways, entry, most, corners, alike, prefer }
         },
     )
 }
@@ -152,6 +155,7 @@ fn a_disc_that_grows_by_six_is_worked_in_sixes() {
         entry: Entry::First { least: 4, most: 9 },
         most: 2,
         corners: 1,
+        alike: Vec::new(),
         prefer: Preference::Balanced,
     };
     let choice = choose(&task).expect("it can be worked");
@@ -169,6 +173,7 @@ fn what_can_not_be_reached_is_refused() {
         entry: Entry::After { count: 10, repeat: 5 },
         most: 2,
         corners: 1,
+        alike: Vec::new(),
         prefer: Preference::Balanced,
     };
     assert_eq!(choose(&task), None);

@@ -7,8 +7,8 @@ impl Task {
     /// get to. A window with nothing in it has its lowest above its highest.
     pub(super) fn windows(&self, far: f64) -> Vec<(u32, u32)> {
         let mut windows = self.reached();
-        for (window, (band, tolerance)) in windows.iter_mut().zip(self.bands.iter().zip(&self.tolerance)) {
-            let reach = far * tolerance.max(1.0);
+        for (round, (window, band)) in windows.iter_mut().zip(&self.bands).enumerate() {
+            let reach = far * self.tolerance(round);
             let lowest = (band.0 - reach).ceil().clamp(0.0, 1e9) as u32;
             let highest = (band.1 + reach).floor().clamp(0.0, 1e9) as u32;
             *window = (lowest.max(window.0).max(FEWEST), highest.min(window.1));
