@@ -1,8 +1,7 @@
-//! Why the counts are as they are, and why a wish can't be met: sentences with the arithmetic in them.
+//! Why the counts are as they are: sentences with the arithmetic in them.
 
-use super::choose::{Entry, Task, Ways, unevenness};
+use super::choose::{Entry, Task, unevenness};
 use crate::design::{Shape, Units};
-use crate::report::{Diagnostic, Place};
 use crate::stitch::Stitch;
 use crate::units::Gauge;
 
@@ -141,50 +140,4 @@ impl Solved<'_> {
         let shaped = shaped.len();
         Some(format!("{shaped} shaped and {even} even rounds, {split}"))
     }
-}
-
-/// Why no counts keep the limits, and what comes nearest.
-pub(super) fn impossible(task: &Task, first: u32, place: Option<Place>, names: (&str, &str), width: f64) -> Diagnostic {
-    let (part, size) = names;
-    let (mut low, mut high) = match task.entry {
-        Entry::First { least, most } => (f64::from(least), f64::from(most)),
-        Entry::After { count, .. } => (f64::from(count), f64::from(count)),
-    };
-    let most = f64::from(task.most.max(1));
-    let start = match task.entry {
-        Entry::First { .. } => 1,
-        Entry::After { .. } => 0,
-    };
-    for (round, ways) in task.ways.iter().enumerate().skip(start) {
-        if round == 0 && *ways == Ways::Even {
-            continue;
-        }
-        match ways {
-            Ways::Even => {}
-            Ways::Grow => high *= most,
-            Ways::Shrink => low = (low / 2.0).ceil(),
-            Ways::Both => (low, high) = ((low / 2.0).ceil(), high * most),
-        }
-    }
-    let (target, rounds) = (task.bands.last().map_or(0.0, |band| band.0), task.bands.len());
-    let last = first + rounds as u32 - 1;
-    let limit = if target > high { high } else { low };
-    let verb = if target > high { "grow to" } else { "shrink to" };
-    let message = format!(
-        "the {part} of size {size} can't {verb} {target:.0} stitches by round {last}: {rounds} {} from {} at most {} \
-         times a round reach {limit:.0}",
-        if rounds == 1 { "round" } else { "rounds" },
-        match task.entry {
-            Entry::First { least, most } if least == most => format!("a first round of {least}"),
-            Entry::First { .. } => "a ring".to_owned(),
-            Entry::After { count, .. } => format!("{count} stitches"),
-        },
-        if target > high { task.most.to_string() } else { "1/2".to_owned() },
-    );
-    let circumference = limit * width / 10.0;
-    let help = format!(
-        "the nearest that can be done is {circumference:.1} cm round; give the part more length, fewer even rounds at \
-         its end, or a gentler shape"
-    );
-    Diagnostic::error("unreachable", message).help(help).at(place)
 }

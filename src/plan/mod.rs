@@ -4,6 +4,7 @@
 //! that an independent recount agrees: every round uses up exactly the stitches of the round before. Fails with the
 //! arithmetic and the nearest thing that can be done, at the place of the wish that can't be met.
 
+mod add;
 mod audit;
 mod choose;
 mod colours;
@@ -11,9 +12,11 @@ mod corners;
 mod explain;
 mod finish;
 mod gauges;
+mod part;
 mod phase;
 mod profile;
 pub mod recount;
+mod refuse;
 mod round;
 mod shaping;
 mod solve;

@@ -17,7 +17,7 @@ impl Task {
     }
 
     /// Fewest and most stitches that the limits can get to in every round, whatever the targets.
-    pub(super) fn reached(&self) -> Vec<(u32, u32)> {
+    pub(in crate::plan) fn reached(&self) -> Vec<(u32, u32)> {
         let (mut within, given) = match self.entry {
             Entry::First { least, most } => ((least, most), 1),
             Entry::After { count, .. } => ((count, count), 0),

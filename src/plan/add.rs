@@ -1,0 +1,143 @@
+//! Adding the rounds of a solved part, with their attributes and the figures of the part.
+
+use super::choose::{Choice, Entry, Task};
+use super::explain::Solved;
+use super::phase::Manner;
+use super::profile::Outline;
+use super::round::{Begin, Close, Op, Round};
+use super::solve::{Solver, Standing};
+use super::{PartPlan, colours};
+use crate::design::{Part, Profile, Shape, Work};
+use crate::stitch::{Loops, Stitch};
+use crate::units::Mm;
+
+impl Solver<'_> {
+    /// Adds the rounds of a solved part and its figures.
+    pub(super) fn add(&mut self, part: &Part, profile: &Profile, outline: &Outline, task: &Task, choice: &Choice) {
+        let gauge = self.gauge(part.stitch);
+        let width = gauge.width.mm();
+        let first = self.rounds.len() as u32 + 1;
+        let colours = self.colours(part, choice.counts.len() as u32);
+        let begin = self.begin(part.stitch, first == 1);
+        let manner = Manner {
+            shaping: self.design.shaping,
+            prefer: self.design.prefer,
+            chain_counts: matches!(begin, Begin::Chain { counts: true, .. }),
+        };
+        for (index, (count, colour)) in choice.counts.iter().copied().zip(colours).enumerate() {
+            let before = self.standing.map_or(0, |standing| standing.count);
+            let target = f64::from(count) - task.distance(index, count);
+            let loops = if index == 0 { part.loops } else { Loops::default() };
+            let ops: Vec<Op> = match before {
+                0 => (0..count).map(|_| Op::into_ring(part.stitch)).collect(),
+                _ => self.memory.round(part.stitch, before, count, &manner),
+            };
+            let change = i64::from(count) - i64::from(before);
+            let repeat = if change == 0 { self.standing.map_or(0, |standing| standing.repeat) } else { change };
+            self.standing = Some(Standing { count, wished: target * width, width, repeat });
+            self.rounds.push(Round {
+                number: first + index as u32,
+                part: self.parts.len(),
+                stitch: part.stitch,
+                before,
+                after: count,
+                ops: ops.into_iter().map(|op| op.under(loops)).collect(),
+                colour,
+                begin: self.begin(part.stitch, before == 0),
+                close: self.close(),
+                target: Some(Mm::new(target * width)),
+                place: None,
+            });
+        }
+        let end = task.bands.last().map_or(0.0, |band| band.0);
+        if let Some(standing) = &mut self.standing {
+            standing.wished = end * width;
+        }
+        let plan = self.figures(part, profile, outline, task, choice);
+        self.parts.push(PartPlan { first, last: self.rounds.len() as u32, ..plan });
+    }
+
+    fn figures(&self, part: &Part, profile: &Profile, outline: &Outline, task: &Task, choice: &Choice) -> PartPlan {
+        let gauge = self.gauge(part.stitch);
+        let (width, height) = (gauge.width.mm(), gauge.height.mm());
+        let rounds = choice.counts.len() as u32;
+        let (end, last) = (task.bands.last().map_or(0.0, |band| band.0), choice.counts.last().copied().unwrap_or(0));
+        let distances = choice.counts.iter().enumerate().map(|(round, count)| task.distance(round, *count));
+        let worst = distances.fold(0.0_f64, |most, new| if new.abs() > most.abs() { new } else { most });
+        let (start, steps) = match task.entry {
+            Entry::First { .. } => (choice.counts.first().copied().unwrap_or(0), rounds.saturating_sub(1)),
+            Entry::After { count, .. } => (count, rounds),
+        };
+        let settle = if matches!(profile.shape, Shape::Straight { .. }) { 0 } else { profile.settle };
+        let shaped = f64::from(steps.saturating_sub(settle).max(1));
+        let begun = match task.entry {
+            Entry::First { .. } => outline.around(outline.shaped / f64::from(rounds.saturating_sub(settle).max(1))),
+            Entry::After { .. } => outline.around(0.0),
+        };
+        let growth = ((end - begun / width) / shaped, (f64::from(last) - f64::from(start)) / shaped);
+        let wanted = outline.length - if outline.closes { height } else { 0.0 };
+        let solved = Solved {
+            task,
+            counts: &choice.counts,
+            shape: &profile.shape,
+            gauge,
+            stitch: part.stitch,
+            wanted,
+            first: self.rounds.len() as u32 + 1 - rounds,
+            growth,
+            units: self.design.units,
+            gauges: self.gauges,
+        };
+        PartPlan {
+            name: part.name.value.clone(),
+            first: 0,
+            last: 0,
+            target: Mm::new(end * width),
+            reached: gauge.circumference(last),
+            wanted_length: Some(Mm::new(wanted)),
+            length: gauge.height * f64::from(rounds),
+            growth_needed: growth.0,
+            growth_used: growth.1,
+            worst: Mm::new(worst * width),
+            reasons: solved.reasons(),
+        }
+    }
+
+    pub(super) fn colours(&mut self, part: &Part, rounds: u32) -> Vec<Option<usize>> {
+        if part.stripes.is_empty() {
+            let first = (!self.design.yarn.colours.is_empty()).then_some(0);
+            return vec![first; rounds as usize];
+        }
+        let (colours, lacking) = colours::stripes(&part.stripes, rounds);
+        if lacking > 0 {
+            let message = format!(
+                "the stripes of the {} ask for {} rounds and size {} has {rounds}",
+                part.name.value,
+                rounds + lacking,
+                self.size.name
+            );
+            self.warn("stripes-cut", part.name.place, message, "the last stripes are cut; shorten one or use `rest`");
+        }
+        colours
+    }
+
+    pub(super) fn begin(&self, stitch: Stitch, first: bool) -> Begin {
+        let row = stitch.row();
+        match self.design.work {
+            // A chain before single crochet never counts (common practice).
+            Work::Joined { chain_counts } if row.turning > 0 => {
+                Begin::Chain { chains: row.turning, counts: chain_counts && row.turning > 1 }
+            }
+            Work::Joined { .. } => Begin::Plain,
+            Work::Spiral if first => Begin::Plain,
+            Work::Spiral => Begin::Spiral,
+        }
+    }
+
+    pub(super) fn close(&self) -> Close {
+        match self.design.work {
+            Work::Joined { .. } => Close::Join,
+            Work::Spiral => Close::Spiral,
+        }
+    }
+}

@@ -1,0 +1,269 @@
+//! Solving one part: from its profile to the choice of counts.
+
+use super::choose::{Entry, FEWEST, Task, Ways, choose};
+use super::profile::{Base, Outline, factor};
+use super::refuse::Impossible;
+use super::round::Round;
+use super::solve::{MOST_ROUNDS, MOST_STITCHES, Solver};
+use super::{Foundation, explain};
+use crate::design::{Part, Profile, Shape, Shaping, Start, Tolerance};
+use crate::report::Place;
+use crate::stitch::Stitch;
+use crate::units::Mm;
+
+/// What a part stands on, as the outline and the choice of counts see it.
+struct Entrance {
+    /// Circumference that the rounds before give, mm; 0 for a ring.
+    real: f64,
+    /// Circumference that was wished there, mm.
+    wished: f64,
+    /// Count said for the first round.
+    said: Option<u32>,
+}
+
+impl Solver<'_> {
+    /// Solves one part and adds its rounds.
+    pub(super) fn profile(&mut self, part: &Part, profile: &Profile) -> Option<()> {
+        let gauge = self.gauge(part.stitch);
+        let place = profile.place.or(part.name.place);
+        self.lengths(part, &profile.shape, place)?;
+        let entrance = self.entrance(part, profile, place)?;
+        let base = Base {
+            size: self.index,
+            real: entrance.real,
+            wished: entrance.wished,
+            settled: f64::from(profile.settle) * gauge.height.mm(),
+            factor: factor(self.design.shaping),
+        };
+        let Some(outline) = Outline::new(&profile.shape, base) else {
+            let message = format!("the {} has no length for size {}", part.name.value, self.size.name);
+            return self.refuse("missing-length", place, message, "give one length for every size");
+        };
+        let rounds = self.count_rounds(part, profile, &outline, place)?;
+        let task = self.task(part, profile, &outline, &entrance, rounds);
+        let widest = task.bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
+        if widest > MOST_STITCHES {
+            let message = format!("the {} would have {widest:.0} stitches in a round", part.name.value);
+            return self.refuse("too-large", place, message, "check the units of the lengths and of the swatch");
+        }
+        let Some(choice) = choose(&task) else {
+            let impossible = Impossible {
+                task: &task,
+                part: &part.name.value,
+                size: &self.size.name,
+                first: self.rounds.len() as u32 + 1,
+                width: gauge.width.mm(),
+                units: self.design.units,
+                place,
+            };
+            self.report.add(impossible.diagnostic());
+            return None;
+        };
+        self.steepness(part, &outline, base.factor, place);
+        self.add(part, profile, &outline, &task, &choice);
+        Some(())
+    }
+
+    /// Refuses lengths that can't be worked.
+    fn lengths(&mut self, part: &Part, shape: &Shape, place: Option<Place>) -> Option<()> {
+        let at = self.index;
+        let pick = |values: &[Mm]| values.get(at).map(|value| value.mm());
+        let asked: Vec<(&str, Option<f64>)> = match shape {
+            Shape::Flat { around } | Shape::Sphere { around } => vec![("circumference", pick(around))],
+            Shape::Dome { around, rise } => vec![("circumference", pick(around)), ("rise", pick(rise))],
+            Shape::Straight { depth } => vec![("depth", pick(depth))],
+            Shape::Flare { width, angle } => {
+                let angle = angle.get(at).map(|angle| angle.radians());
+                vec![("width", pick(width)), ("flare", angle.map(|a| if a.is_finite() { 1.0 } else { a }))]
+            }
+            Shape::Taper { depth, around } => vec![("depth", pick(depth)), ("circumference", pick(around))],
+            Shape::Close => Vec::new(),
+        };
+        for (what, value) in asked {
+            let fine = value.is_none_or(|mm| mm.is_finite() && mm > 0.0 && mm < 1e5);
+            if !fine {
+                let shown = value.unwrap_or(0.0);
+                let name = &part.name.value;
+                let message = format!("the {what} of the {name} is {shown} mm in size {}", self.size.name);
+                return self.refuse("length-range", place, message, "give a length above 0 and below 100 m");
+            }
+        }
+        Some(())
+    }
+
+    /// What the part stands on.
+    fn entrance(&mut self, part: &Part, profile: &Profile, place: Option<Place>) -> Option<Entrance> {
+        let name = part.name.value.clone();
+        match (profile.start, self.standing) {
+            (Start::Before, Some(standing)) => {
+                let real = f64::from(standing.count) * standing.width;
+                Some(Entrance { real, wished: standing.wished, said: None })
+            }
+            (Start::Before, None) => {
+                let message = format!("the {name} comes first and has nothing to stand on");
+                self.refuse("no-start", place, message, "start the first part with a ring or a ring of chains")
+            }
+            (Start::Ring { .. } | Start::ChainRing { .. }, Some(_)) => {
+                let message = format!("the {name} starts with a ring, but rounds stand before it");
+                self.refuse("late-start", place, message, "only the first part starts with a ring")
+            }
+            (Start::Ring { stitches }, None) => {
+                self.foundation = Foundation::Ring;
+                if let Shape::Straight { .. } | Shape::Close = profile.shape {
+                    let message = format!("the {name} can't go on straight from a point");
+                    let help = "put a crown or base before it, or start with a ring of chains";
+                    return self.refuse("no-start", place, message, help);
+                }
+                self.ring_count(stitches, place)?;
+                Some(Entrance { real: 0.0, wished: 0.0, said: stitches })
+            }
+            (Start::ChainRing { chains, stitches }, None) => {
+                self.foundation = Foundation::ChainRing(chains);
+                self.ring_count(Some(chains), place)?;
+                self.ring_count(stitches, place)?;
+                let real = f64::from(chains) * self.gauge(Stitch::CH).width.mm();
+                if let Shape::Straight { .. } = profile.shape {
+                    // A tube has as many stitches as are said, or one for every chain.
+                    let count = stitches.unwrap_or(chains);
+                    let wished = f64::from(count) * self.gauge(part.stitch).width.mm();
+                    return Some(Entrance { real, wished, said: Some(count) });
+                }
+                Some(Entrance { real, wished: real, said: stitches })
+            }
+        }
+    }
+
+    fn ring_count(&mut self, count: Option<u32>, place: Option<Place>) -> Option<()> {
+        match count {
+            Some(count) if count < FEWEST || f64::from(count) > MOST_STITCHES => {
+                let message = format!("a ring of {count} can't be worked round");
+                self.refuse("ring-count", place, message, "three is the least that closes to a round; six is usual")
+            }
+            _ => Some(()),
+        }
+    }
+
+    /// How many rounds the part takes.
+    fn count_rounds(&mut self, part: &Part, profile: &Profile, outline: &Outline, place: Option<Place>) -> Option<u32> {
+        let height = self.gauge(part.stitch).height.mm();
+        let (rounds, name, units) = (outline.rounds(height), part.name.value.clone(), self.design.units);
+        let (have, one) = (explain::length(outline.length, units), explain::length(height, units));
+        if rounds < 1.0 {
+            let message = if outline.closes {
+                format!(
+                    "the {name} is {have} from edge to middle, too little for a round of {one} and drawing in the rest"
+                )
+            } else {
+                format!("the {name} is {have} long, less than half a round of {one}")
+            };
+            let help = if outline.closes {
+                "leave the part out and draw the last round together with the yarn".to_owned()
+            } else {
+                format!("make it at least {one}, use a shorter stitch, or leave the part out")
+            };
+            return self.refuse("too-short", place, message, &help);
+        }
+        if rounds > MOST_ROUNDS {
+            let message = format!("the {name} would take {rounds:.0} rounds of {one}");
+            return self.refuse("too-long", place, message, "check the units of the lengths and of the swatch");
+        }
+        let rounds = rounds as u32;
+        let shapes = !matches!(profile.shape, Shape::Straight { .. });
+        if shapes && rounds <= profile.settle {
+            let noun = if rounds == 1 { "round" } else { "rounds" };
+            let message = format!(
+                "the {name} of size {} has {rounds} {noun} and should end with {} even ones",
+                self.size.name, profile.settle
+            );
+            let help = format!("keep at least one round for shaping: settle {} or less, or a longer part", rounds - 1);
+            return self.refuse("settle", place, message, &help);
+        }
+        Some(rounds)
+    }
+
+    fn task(&self, part: &Part, profile: &Profile, outline: &Outline, entrance: &Entrance, rounds: u32) -> Task {
+        let gauge = self.gauge(part.stitch);
+        let (width, height) = (gauge.width.mm(), gauge.height.mm());
+        let bands: Vec<(f64, f64)> = outline.bands(rounds, profile.settle, height);
+        let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
+        let tolerance = |band: &(f64, f64)| match self.design.tolerance {
+            Tolerance::Length(length) => length.mm() / width,
+            Tolerance::Share(share) => share * (band.0 + band.1) / 2.0,
+        };
+        let entry = match self.standing {
+            Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
+            None => first_round(entrance.said, outline.around(height) / width, &bands),
+        };
+        let rewidened = self.standing.is_some_and(|standing| (standing.width - width).abs() > 1e-6 * width);
+        let ways =
+            ways(&bands, entrance.real / width, rounds.saturating_sub(profile.settle), &profile.shape, rewidened);
+        Task {
+            tolerance: bands.iter().map(tolerance).collect(),
+            ways,
+            bands,
+            entry,
+            most: profile.most.max(1),
+            corners: match self.design.shaping {
+                Shaping::Corners(n) => n.max(1),
+                Shaping::Scattered => 1,
+            },
+            alike: self.alike(),
+            prefer: self.design.prefer,
+        }
+    }
+
+    /// What the rounds of this part change by in the size solved before.
+    fn alike(&self) -> Vec<i64> {
+        let part = self.parts.len();
+        let rounds = self.alike.map_or(&[][..], |size| &size.rounds);
+        rounds.iter().filter(|round| round.part == part).map(Round::change).collect()
+    }
+
+    /// Warns of a part that widens faster than flat fabric can.
+    fn steepness(&mut self, part: &Part, outline: &Outline, factor: f64, place: Option<Place>) {
+        let change = outline.around(outline.shaped) - outline.around(0.0);
+        if change.abs() > factor * outline.shaped * 1.02 {
+            let most = explain::length(outline.around(0.0) + factor * outline.shaped, self.design.units);
+            let name = &part.name.value;
+            let message =
+                format!("the {name} of size {} changes faster than flat fabric can and will ruffle", self.size.name);
+            self.warn("ruffles", place, message, &format!("flat it would end {most} round; make it longer"));
+        }
+    }
+}
+
+/// Counts a first round may have: as said, or around what the fabric needs one round's height from the middle.
+fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)]) -> Entry {
+    if let Some(count) = said {
+        return Entry::First { least: count, most: count };
+    }
+    let (mut least, mut most) = (0.9 * natural, 1.4 * natural);
+    if let [(low, high)] = bands {
+        // A part of one round has to fit at once.
+        (least, most) = (least.min(*low), most.max(*high));
+    }
+    let least = (least.ceil().clamp(0.0, MOST_STITCHES) as u32).max(FEWEST);
+    Entry::First { least, most: (most.ceil().clamp(0.0, MOST_STITCHES) as u32).max(least) }
+}
+
+/// How each round may be shaped.
+fn ways(bands: &[(f64, f64)], start: f64, shaped: u32, shape: &Shape, rewidened: bool) -> Vec<Ways> {
+    let mut before = start;
+    let mut ways = Vec::with_capacity(bands.len());
+    for (index, (low, high)) in bands.iter().enumerate() {
+        let middle = (low + high) / 2.0;
+        let change = middle - before;
+        before = middle;
+        let straight = matches!(shape, Shape::Straight { .. });
+        ways.push(if index == 0 && rewidened {
+            Ways::Both
+        } else if straight || index as u32 >= shaped || change.abs() < 1e-9 {
+            Ways::Even
+        } else if change > 0.0 {
+            Ways::Grow
+        } else {
+            Ways::Shrink
+        });
+    }
+    ways
+}
