@@ -448,13 +448,7 @@ impl Reader<'_, '_> {
         if raw.colours.is_empty() {
             return colours.first().map(|_| Stripe { colour: 0, rounds: None }).into_iter().collect();
         }
-        let stripes = raw.colours.iter().filter_map(|raw| stripe(raw, colours, self.report)).collect::<Vec<_>>();
-        let open: Vec<&RawStripe> = raw.colours.iter().filter(|stripe| takes_rest(stripe)).collect();
-        if let [_, second, ..] = open[..] {
-            let help = "give all but one of the stripes a number of rounds";
-            self.complain("two-rests", second.colour.place, "two stripes take the rest of the rounds", help);
-        }
-        stripes
+        raw.colours.iter().filter_map(|raw| stripe(raw, colours, self.report)).collect()
     }
 }
 

@@ -1,6 +1,6 @@
 //! The gauge of every stitch a design uses.
 
-use crate::design::Design;
+use crate::design::{Design, Terms, abbreviation};
 use crate::report::{Diagnostic, Report};
 use crate::stitch::Stitch;
 use crate::units::Gauge;
@@ -14,7 +14,8 @@ pub(super) fn gauges(design: &Design, report: &mut Report) -> Option<Vec<(Stitch
     for swatch in &design.swatches {
         let Gauge { width, height, .. } = swatch.gauge;
         if !(sane(width.mm()) && sane(height.mm())) {
-            let message = format!("the {} swatch gives stitches without a size", swatch.stitch.row().us);
+            let name = abbreviation(swatch.stitch, design.terms);
+            let message = format!("the {name} swatch gives stitches without a size");
             let help = "give the width and height of the swatch and how many stitches and rounds lie in it";
             report.add(Diagnostic::error("swatch-size", message).help(help).at(swatch.place));
             return None;
@@ -39,9 +40,13 @@ pub(super) fn gauges(design: &Design, report: &mut Report) -> Option<Vec<(Stitch
         }
         known.push((stitch, scaled(main.stitch, main.gauge, stitch)));
         if asked.contains(&stitch) {
-            let (name, from) = (stitch.row().us, main.stitch.row().us);
+            let name = |stitch| abbreviation(stitch, design.terms);
+            let (name, from) = (name(stitch), name(main.stitch));
             let message = format!("the size of {name} is assumed from the {from} swatch; work a swatch in {name}");
-            let help = "the usual heights are sc 1, hdc 1.5, dc 2, tr 3, but hands differ";
+            let help = match design.terms {
+                Terms::Us => "the usual heights are sc 1, hdc 1.5, dc 2, tr 3, but hands differ",
+                Terms::Uk => "the usual heights are dc 1, htr 1.5, tr 2, dtr 3, but hands differ",
+            };
             report.add(Diagnostic::warning("gauge-assumed", message).help(help).at(main.place));
         }
     }
