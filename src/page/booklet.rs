@@ -6,6 +6,7 @@ use crate::design::Design;
 use crate::drawing::{Item, TextItem};
 use crate::plan::Plan;
 use crate::report::{Diagnostic, Report};
+use crate::units::Mm;
 use crate::words::{Arg, Words};
 
 use super::flow::{Bit, Flow, Shows, baseline, ending_at};
@@ -47,6 +48,14 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
     furnish(&mut document, 1, &style, &words, &running);
     complain_of_lost(&mut document, design, report);
     Some(document)
+}
+
+/// Room for a picture in the booklet, so that it can be drawn at the size at which it is printed: the width between the
+/// margins, and the height of a page less its heading and a caption.
+pub fn picture_room(options: &Options) -> (Mm, Mm) {
+    let style = Style::new(&options.paper, options.print, options.large);
+    let height = style.height() - style.heads[1] * 2.0 - style.text * 4.0 - 2.0 * style.small * style.leading;
+    (Mm::new(style.width()), Mm::new(height.max(0.0)))
 }
 
 /// The title, or a name for the nameless: a document must have one.

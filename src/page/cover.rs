@@ -15,7 +15,7 @@ use crate::units::Mm;
 /// Most lines of the title at its full size; longer titles are set smaller.
 const TITLE_LINES: usize = 3;
 /// Least height of the cover picture; where less is left, it is left out.
-const LEAST_PICTURE: f64 = 40.0;
+const LEAST_PICTURE: f64 = 30.0;
 
 /// A page in the making, filled from the top.
 struct Sheet<'a> {

@@ -59,8 +59,10 @@ pub(super) struct Flow<'a> {
     next_gap: f64,
 }
 
-/// Cost of ending a page inside a paragraph or list.
-const INSIDE_TEXT: f64 = 0.15;
+/// Cost of ending a page inside a paragraph, between items of a list, and between blocks of a section.
+const INSIDE_TEXT: f64 = 0.2;
+const BETWEEN_ITEMS: f64 = 0.08;
+const BETWEEN_BLOCKS: f64 = 0.04;
 
 impl<'a> Flow<'a> {
     pub(super) fn new(style: &'a Style, document: &'a mut Document) -> Self {
@@ -143,7 +145,7 @@ impl<'a> Flow<'a> {
         let style = self.style;
         let tables: Vec<&Table> = blocks.iter().filter_map(Block::table).collect();
         let mut wants = self.wants_side_by_side(&tables).into_iter();
-        for block in blocks {
+        for (i, block) in blocks.iter().enumerate() {
             match block {
                 Block::Paragraph(runs) => {
                     let element = self.document.element(Tag::Paragraph, Some(parent));
@@ -158,6 +160,13 @@ impl<'a> Flow<'a> {
                     self.gap(style.text * 1.0);
                 }
                 Block::Figure(figure) => self.figure(figure, parent),
+            }
+            let Some(next) = blocks.get(i + 1) else { continue };
+            if let Some(slab) = self.slabs.last_mut() {
+                // Words that lead over to a table stay with it, and a section doesn't begin with words alone.
+                let leads = matches!(block, Block::Paragraph(_)) && (next.table().is_some() || i == 0);
+                slab.extent.keep |= leads;
+                slab.extent.cost = slab.extent.cost.max(BETWEEN_BLOCKS);
             }
         }
     }
@@ -225,6 +234,11 @@ impl<'a> Flow<'a> {
             let mark = Item::Text(TextItem { face: Face::Bold, ink, ..TextItem::new(text, at, style.text) });
             if let Some(slab) = self.slabs.get_mut(first) {
                 slab.bits.push(Bit { owner: Owner::Element(label), language: None, shows: Shows::Items(vec![mark]) });
+            }
+            if let Some(slab) = self.slabs.last_mut().filter(|_| i + 1 < items.len()) {
+                slab.extent.cost = BETWEEN_ITEMS;
+                // Neither the first nor the last item is left alone.
+                slab.extent.keep |= i == 0 || i + 2 == items.len();
             }
             self.gap(style.text * 0.3);
         }

@@ -16,11 +16,16 @@ const INDENT: f64 = 0.4;
 /// Most that a column is widened by, in ems, where the table is narrower than the page.
 const SPREAD: f64 = 2.0;
 
+/// Narrowest growing column, in ems: below that its words go on a line of their own.
+const STACKED: f64 = 15.0;
+
 /// Where a column lies and how its words end.
 struct Rail {
     left: f64,
     width: f64,
     right: bool,
+    /// True where its cells stand on a line of their own below the others.
+    below: bool,
 }
 
 impl Flow<'_> {
@@ -28,7 +33,8 @@ impl Flow<'_> {
     pub(super) fn table(&mut self, table: &Table, wants: &[(f64, f64)], parent: usize) {
         let style = self.style;
         let rails = self.rails(table, wants);
-        let right = rails.last().map_or(self.frame.1, |rail| rail.left + rail.width + style.table * INDENT);
+        let edge = rails.iter().map(|rail| rail.left + rail.width).fold(0.0, f64::max);
+        let right = if edge > 0.0 { edge + style.table * INDENT } else { self.frame.1 };
         let element = self.document.element(Tag::Table(table.summary.clone()), Some(parent));
         let mut head = None;
         if table.head {
@@ -76,31 +82,41 @@ impl Flow<'_> {
     fn row(&mut self, cells: &[Cell], rails: &[Rail], part: usize, heads: Option<Scope>, first_head: bool) -> Slab {
         let style = self.style;
         let row = self.document.element(Tag::Row, Some(part));
-        let line = style.table * style.leading;
         let pad = style.table * 0.28;
-        let mut height: f64 = line;
-        let mut slab = self.slab(0.0, false);
-        for (i, (cell, rail)) in cells.iter().zip(rails).enumerate() {
+        let mut owners = Vec::new();
+        for i in 0..cells.len().min(rails.len()) {
             let tag = match heads {
                 Some(scope) => Tag::HeaderCell(scope),
                 None if first_head && i == 0 => Tag::HeaderCell(Scope::Row),
                 None => Tag::Cell,
             };
-            let owner = self.document.element(tag, Some(row));
-            let content = if cell.ticks > 0 {
-                self.ticks(&mut slab, cell.ticks, rail, owner, pad)
-            } else if let Some(picture) = &cell.picture {
-                let place = Affine::translate((rail.left, pad)) * Affine::translate(-picture.bounds.origin().to_vec2());
-                let shows = Shows::Drawing(picture.clone(), place);
-                slab.bits.push(Bit { owner: Owner::Element(owner), language: None, shows });
-                picture.bounds.height()
-            } else {
-                self.cell_words(&mut slab, cell, rail, owner, pad)
-            };
-            height = height.max(content);
+            owners.push(self.document.element(tag, Some(row)));
         }
-        slab.extent.height = height + 2.0 * pad + style.hair;
+        let mut slab = self.slab(0.0, false);
+        let mut top = pad;
+        for below in [false, true] {
+            let mut height: f64 = if below { 0.0 } else { style.table * style.leading };
+            for ((cell, rail), owner) in cells.iter().zip(rails).zip(&owners) {
+                if rail.below == below {
+                    height = height.max(self.cell(&mut slab, cell, rail, *owner, top));
+                }
+            }
+            top += height;
+        }
+        slab.extent.height = top + pad + style.hair;
         slab
+    }
+
+    /// Puts a cell at its rail and gives its height.
+    fn cell(&self, slab: &mut Slab, cell: &Cell, rail: &Rail, owner: usize, top: f64) -> f64 {
+        if cell.ticks > 0 {
+            return self.ticks(slab, cell.ticks, rail, owner, top);
+        }
+        let Some(picture) = &cell.picture else { return self.cell_words(slab, cell, rail, owner, top) };
+        let place = Affine::translate((rail.left, top)) * Affine::translate(-picture.bounds.origin().to_vec2());
+        let shows = Shows::Drawing(picture.clone(), place);
+        slab.bits.push(Bit { owner: Owner::Element(owner), language: None, shows });
+        picture.bounds.height()
     }
 
     fn cell_words(&self, slab: &mut Slab, cell: &Cell, rail: &Rail, owner: usize, pad: f64) -> f64 {
@@ -171,16 +187,29 @@ impl Flow<'_> {
         let count = table.columns.len();
         let room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
         let mut widths = share(wants, &table.columns, room);
+        let wide = |column: &Column, width: f64| !column.grows || width >= self.style.table * STACKED;
+        let below = count > 3 && !table.columns.iter().zip(&widths).all(|(column, width)| wide(column, *width));
+        if below {
+            // The long words go on a line of their own, and the others share the width without them.
+            let others = |(want, column): (&(f64, f64), &Column)| if column.grows { (0.0, 0.0) } else { *want };
+            let wants: Vec<(f64, f64)> = wants.iter().zip(&table.columns).map(others).collect();
+            let columns: Vec<Column> =
+                table.columns.iter().map(|column| Column { grows: false, ..column.clone() }).collect();
+            widths = share(&wants, &columns, room + gap);
+        }
         // What no column grows into is shared out, a little to each.
         let left_over = (room - widths.iter().sum::<f64>()).max(0.0);
         let each = (left_over / count.max(1) as f64).min(self.style.table * SPREAD);
-        if count > 2 {
-            widths.iter_mut().for_each(|width| *width += each);
-        }
         let mut left = self.frame.0 + indent;
         let mut rails = Vec::new();
         for (width, column) in widths.into_iter().zip(&table.columns) {
-            rails.push(Rail { left, width, right: column.right });
+            if below && column.grows {
+                let width = self.frame.1 - self.frame.0 - 2.0 * indent;
+                rails.push(Rail { left: self.frame.0 + indent, width, right: false, below });
+                continue;
+            }
+            let width = if count > 2 { width + each } else { width };
+            rails.push(Rail { left, width, right: column.right, below: false });
             left += width + gap;
         }
         rails

@@ -49,14 +49,6 @@ pub fn bare(length: Mm, units: Units, language: Language) -> String {
     }
 }
 
-/// Name of the design's unit.
-pub const fn unit(units: Units) -> &'static str {
-    match units {
-        Units::Cm => "cm",
-        Units::Inches => "in",
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,9 +1,10 @@
 //! The written rounds.
 
 use super::Story;
+use crate::design::Units;
 use crate::geometry::{Every, Measure, PartRows, RowLine, RowTable};
 use crate::notation::write::Writer;
-use crate::page::numbers::{bare, unit};
+use crate::page::numbers::bare;
 use crate::page::{Block, Cell, Column, Options, Pictures, RoundsForm, Run, Section, Table};
 use crate::plan::Plan;
 use crate::words::Arg;
@@ -36,8 +37,11 @@ impl Story<'_> {
         let tables = &self.tables;
         let mut blocks = Vec::new();
         if tables.iter().flat_map(|table| &table.parts).flat_map(|part| &part.rows).any(|row| row.reached.is_some()) {
-            let unit = unit(self.plan.design.units);
-            blocks.push(Block::text(self.words.with("page-measured", &[("unit", Arg::Text(unit))])));
+            let unit = self.say(match self.plan.design.units {
+                Units::Cm => "page-centimetres",
+                Units::Inches => "page-inches",
+            });
+            blocks.push(Block::text(self.words.with("page-measured", &[("unit", Arg::Text(&unit))])));
         }
         for table in tables {
             for part in &table.parts {

@@ -16,7 +16,7 @@ impl Story<'_> {
         let mut sources: Vec<&str> = design.sizes.iter().map(|size| size.source.as_str()).collect();
         sources.dedup();
         if design.kind == Kind::Hat && sources.iter().any(|source| !source.is_empty() && *source != "measured") {
-            let source = sources.join(", ");
+            let source = sources.join("; ");
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }
         blocks.extend(figures(&self.pictures.schematics));
@@ -76,5 +76,5 @@ impl Story<'_> {
 
 /// Hat size labels, US / UK.
 fn hat_size(head: Mm) -> String {
-    format!("{} / {}", us_hat_size(head), uk_hat_size(head))
+    format!("{} / {}", us_hat_size(head).replace(' ', "\u{a0}"), uk_hat_size(head).replace(' ', "\u{a0}"))
 }

@@ -87,8 +87,10 @@ impl Story<'_> {
         let rounds = || self.plan.sizes.iter().flat_map(|size| &size.rounds);
         let chains = rounds().any(|round| matches!(round.begin, Begin::Chain { .. }));
         let joins = rounds().any(|round| round.close == Close::Join);
+        let ends: Vec<Stitch> = self.plan.sizes.iter().flat_map(|size| size.step_down.iter().copied()).collect();
         let named = |stitch: &Stitch| {
             made.contains(stitch)
+                || ends.contains(stitch)
                 || (chains && stitch.row().build == Build::Chain)
                 || (joins && stitch.row().build == Build::Slip)
         };
