@@ -9,6 +9,7 @@ mod item;
 mod key;
 mod palette;
 pub mod schematic;
+mod rowtable;
 pub mod symbols;
 
 pub use chart::{ChartOptions, ChartView, LEAST_CELL, chart, choose_view, least_cell};
@@ -16,4 +17,6 @@ pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
 pub use schematic::{SchematicOptions, schematic};
+pub use rowtable::{RowTableOptions, row_table};
+pub(crate) use rowtable::{capital, side_by_side};
 pub use symbols::Sign;

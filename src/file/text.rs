@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use crate::page::story::Story;
-use crate::page::{Block, Cell, Options, Pictures, Run, Section, Table};
+use crate::page::{Block, Cell, Column, Options, Pictures, Run, Section, Table};
 use crate::plan::Plan;
 use crate::words::{Arg, Words};
 
@@ -74,7 +74,7 @@ fn list(text: &mut String, numbered: bool, items: &[Vec<Run>]) {
     }
 }
 
-/// A table as lines that can be read one after another: narrow ones in columns, wide ones as `head: cell` sentences.
+/// A table as lines that can be read one after another: narrow ones in columns, others as `head: cell` sentences.
 fn table(text: &mut String, table: &Table) {
     line(text, "");
     let cells = |row: &Vec<Cell>| row.iter().map(spoken).collect::<Vec<_>>();
@@ -84,12 +84,14 @@ fn table(text: &mut String, table: &Table) {
     }
     let widest = |column: usize| rows.iter().filter_map(|row| row.get(column)).map(|cell| cell.chars().count()).max();
     let widths: Vec<usize> = (0..table.columns.len()).map(|column| widest(column).unwrap_or_default()).collect();
-    if widths.iter().sum::<usize>() + 3 * widths.len().saturating_sub(1) <= WIDTH {
+    let narrow = widths.iter().sum::<usize>() + 3 * widths.len().saturating_sub(1) <= WIDTH;
+    // A table of rounds is told in sentences however short they are, so that all its parts read alike.
+    let told = table.head && table.columns.len() > 3 && table.columns.iter().any(|column| column.grows);
+    if narrow && !told {
         return columns(text, table, &rows, &widths);
     }
-    let heads: Vec<&str> = table.columns.iter().map(|column| column.title.as_str()).collect();
     for row in rows.iter().skip(usize::from(table.head)) {
-        paragraph(text, &sentence(row, &heads, table.head), "", "    ");
+        paragraph(text, &sentence(row, table), "", "    ");
     }
 }
 
@@ -109,21 +111,24 @@ fn columns(text: &mut String, table: &Table, rows: &[Vec<String>], widths: &[usi
     }
 }
 
-/// The first cell leads; what has a short name is called by it, the longest cell needs none.
-fn sentence(row: &[String], heads: &[&str], named: bool) -> String {
-    let longest = row.iter().enumerate().skip(1).max_by_key(|(_, cell)| cell.chars().count()).map(|(i, _)| i);
+/// The first cell leads, long words follow it bare, and the other cells are called by their columns.
+fn sentence(row: &[String], table: &Table) -> String {
     let mut out = String::new();
-    for (i, cell) in row.iter().enumerate().filter(|(_, cell)| !cell.is_empty()) {
-        let head = heads.get(i).copied().unwrap_or_default();
+    for (i, (cell, column)) in row.iter().zip(&table.columns).enumerate().filter(|(_, (cell, _))| !cell.is_empty()) {
         let separator = match i {
             0 => "",
             1 => ": ",
             _ => "; ",
         };
-        let plain = i == 0 || Some(i) == longest || !named || head.is_empty();
-        let _ = if plain { write!(out, "{separator}{cell}") } else { write!(out, "{separator}{head} {cell}") };
+        let bare = i == 0 || column.grows || !table.head || column.title.is_empty();
+        let _ = if bare { write!(out, "{separator}{cell}") } else { write!(out, "{separator}{} {cell}", said(column)) };
     }
     out
+}
+
+/// A column's title with what sets it off from its cell.
+fn said(column: &Column) -> String {
+    if column.title.contains(',') { format!("{}:", column.title) } else { column.title.clone() }
 }
 
 fn spoken(cell: &Cell) -> String {

@@ -259,6 +259,8 @@ schematic-runs-wider = weiter werdend
 schematic-runs-narrower = enger werdend
 schematic-size-says = Größe { $size }: { $what }.
 schematic-head = Kopf { $length }
+row-table = { $title }: Runden
+row-table-size = { $title }: Runden, Größe { $size }
 
 ## page
 

@@ -413,6 +413,8 @@ schematic-runs-wider = widening
 schematic-runs-narrower = narrowing
 schematic-size-says = Size { $size }: { $what }.
 schematic-head = head { $length }
+row-table = { $title }: rounds
+row-table-size = { $title }: rounds, size { $size }
 
 ## page
 

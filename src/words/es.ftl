@@ -259,6 +259,8 @@ schematic-runs-wider = se ensancha
 schematic-runs-narrower = se estrecha
 schematic-size-says = Talla { $size }: { $what }.
 schematic-head = cabeza { $length }
+row-table = { $title }: vueltas
+row-table-size = { $title }: vueltas, talla { $size }
 
 ## page
 

@@ -259,6 +259,8 @@ schematic-runs-wider = s’élargit
 schematic-runs-narrower = se resserre
 schematic-size-says = Taille { $size } : { $what }.
 schematic-head = tête { $length }
+row-table = { $title } : tours
+row-table-size = { $title } : tours, taille { $size }
 
 ## page
 

@@ -259,6 +259,8 @@ schematic-runs-wider = wordt wijder
 schematic-runs-narrower = wordt nauwer
 schematic-size-says = Maat { $size }: { $what }.
 schematic-head = hoofd { $length }
+row-table = { $title }: toeren
+row-table-size = { $title }: toeren, maat { $size }
 
 ## page
 

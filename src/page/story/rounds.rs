@@ -2,6 +2,7 @@
 
 use super::Story;
 use crate::design::Units;
+use crate::drawing::{capital, side_by_side};
 use crate::geometry::{Every, Measure, PartRows, RowLine, RowTable};
 use crate::notation::write::Writer;
 use crate::page::numbers::bare;
@@ -115,42 +116,10 @@ impl Story<'_> {
     }
 }
 
-/// The trade's bracket form, `72 (80, 88)`; one value where all are the same, a dash where a size has none.
-pub(crate) fn side_by_side<T: PartialEq>(values: &[Option<T>], show: impl Fn(&T) -> String) -> String {
-    let show = |value: &Option<T>| value.as_ref().map_or("–".to_owned(), &show);
-    let mut known = values.iter().flatten();
-    let first = known.next();
-    if values.len() > 1 && !known.all(|value| Some(value) == first) {
-        let rest: Vec<String> = values.iter().skip(1).map(show).collect();
-        return format!("{} ({})", values.first().map(show).unwrap_or_default(), rest.join(", "));
-    }
-    values.iter().find(|value| value.is_some()).map_or("–".to_owned(), show)
-}
-
 fn signed(change: i64) -> String {
     match change {
         0 => "0".to_owned(),
         up if up > 0 => format!("+{up}"),
         down => format!("–{}", down.unsigned_abs()),
-    }
-}
-
-/// A name with its first letter as a capital.
-pub(crate) fn capital(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn sizes_stand_side_by_side() {
-        let show = |values: &[Option<u32>]| side_by_side(values, u32::to_string);
-        assert_eq!(show(&[Some(72), Some(80), Some(88)]), "72 (80, 88)");
-        assert_eq!(show(&[Some(72), Some(72)]), "72");
-        assert_eq!(show(&[None, Some(80), Some(88)]), "– (80, 88)");
-        assert_eq!(show(&[None, Some(80)]), "80");
     }
 }

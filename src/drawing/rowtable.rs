@@ -1,0 +1,263 @@
+//! The row table as a picture of its own: one line a round, no line broken, as wide as its longest instruction.
+
+use std::collections::BTreeMap;
+
+use kurbo::{BezPath, Point, Rect, Shape};
+
+use super::{Anchor, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, TextItem};
+use crate::design::Units;
+use crate::font::Face;
+use crate::geometry::{Measure, PartRows, RowLine, RowTable};
+use crate::plan::Plan;
+use crate::units::{Mm, tidy};
+use crate::words::{Arg, Words};
+
+/// Ink of rules: 3 : 1 on white.
+const RULE: Ink = Ink([0x74, 0x82, 0x82]);
+/// Ink of heads: 4.5 : 1 on white.
+const HEAD: Ink = Ink([0x1b, 0x56, 0x5c]);
+/// Room between columns, and the height of a line, in ems.
+const GAP: f64 = 1.4;
+const LINE: f64 = 1.75;
+/// Room round the whole, in ems.
+const MARGIN: f64 = 1.0;
+
+/// How the row table is drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RowTableOptions {
+    /// Em height of its words.
+    pub letters: Mm,
+    /// True for patches of yarn colour beside their names.
+    pub swatches: bool,
+}
+
+impl Default for RowTableOptions {
+    fn default() -> Self {
+        Self { letters: Mm::new(3.6), swatches: true }
+    }
+}
+
+/// Draws the row table of one size, or of all sizes in bracket form.
+pub fn row_table(plan: &Plan, table: &RowTable, options: &RowTableOptions) -> Drawing {
+    let words = Words::of(plan.design.language);
+    let mut pen = Pen { plan, words: &words, options, em: options.letters.mm(), y: 0.0, items: Vec::new() };
+    let title = match &table.size {
+        Some(size) => {
+            words.with("row-table-size", &[("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(size))])
+        }
+        None => words.with("row-table", &[("title", Arg::Text(&plan.design.title.value))]),
+    };
+    let rows: Vec<Vec<String>> = table.parts.iter().flat_map(|part| &part.rows).map(|row| pen.cells(row)).collect();
+    let columns = pen.columns(table, &rows);
+    let width = columns.iter().map(|column| column.left + column.width).fold(0.0, f64::max);
+    let title_width = Face::Bold.width(&title, pen.em * 1.4);
+    pen.y += pen.em * 2.0;
+    pen.text(&title, 0.0, pen.em * 1.4, Face::Bold, HEAD);
+    for part in &table.parts {
+        pen.part(part, &columns, width);
+    }
+    let margin = MARGIN * pen.em;
+    let notes = table.parts.iter().filter_map(|part| part.every.as_ref()).map(|every| pen.every(every));
+    let notes = notes.map(|note| Face::Regular.width(&note, pen.em)).fold(0.0, f64::max);
+    let width = width.max(title_width).max(notes);
+    let bounds = Rect::new(-margin, -margin * 0.5, width + margin, pen.y + margin * 1.5);
+    Drawing {
+        bounds,
+        description: describe(&title, table, &pen),
+        title,
+        language: plan.design.language,
+        symbols: BTreeMap::new(),
+        items: pen.items,
+    }
+}
+
+/// The table in words, line by line.
+fn describe(title: &str, table: &RowTable, pen: &Pen<'_>) -> String {
+    let mut lines = vec![format!("{title}.")];
+    for part in &table.parts {
+        lines.push(format!("{}.", part.name));
+        lines.extend(part.every.as_ref().map(|every| pen.every(every)));
+        let line = |row: &RowLine| format!("{}: {} ({}).", row.label, row.instruction, pen.counts(row));
+        lines.extend(part.rows.iter().map(line));
+    }
+    lines.join(" ")
+}
+
+struct Column {
+    title: String,
+    left: f64,
+    width: f64,
+    right: bool,
+}
+
+struct Pen<'a> {
+    plan: &'a Plan,
+    words: &'a Words,
+    options: &'a RowTableOptions,
+    em: f64,
+    y: f64,
+    items: Vec<Item>,
+}
+
+impl Pen<'_> {
+    fn text(&mut self, text: &str, x: f64, size: f64, face: Face, ink: Ink) {
+        let item = TextItem { face, ink, ..TextItem::new(text, Point::new(x, self.y), size) };
+        self.items.push(Item::Text(item));
+    }
+
+    fn every(&self, every: &crate::geometry::Every) -> String {
+        let key = if every.begin.is_empty() { "page-each-round-end" } else { "page-each-round" };
+        let (rounds, begin, end) = (Arg::Text(&every.rounds), Arg::Text(&every.begin), Arg::Text(&every.end));
+        self.words.with(key, &[("rounds", rounds), ("begin", begin), ("end", end)])
+    }
+
+    fn counts(&self, row: &RowLine) -> String {
+        side_by_side(&row.counts, |count| count.to_string())
+    }
+
+    fn colours(&self) -> bool {
+        self.plan.design.yarn.colours.len() > 1
+    }
+
+    /// What stands in each column of a line; an empty text in a column that is not shown.
+    fn cells(&self, row: &RowLine) -> Vec<String> {
+        let reached = row.reached.map_or(String::new(), |reached| match self.plan.design.units {
+            Units::Cm => tidy(reached.cm(), 1).to_string(),
+            Units::Inches => tidy(reached.inches(), 1).to_string(),
+        });
+        let colour = row.colour.and_then(|colour| self.plan.design.yarn.colours.get(colour));
+        let colour = colour.filter(|_| self.colours()).map_or(String::new(), |colour| colour.name.clone());
+        let change = side_by_side(&row.changes, |change| format!("{change:+}").replace('-', "–"));
+        vec![row.label.clone(), row.instruction.clone(), self.counts(row), change, reached, colour]
+    }
+
+    fn columns(&self, table: &RowTable, rows: &[Vec<String>]) -> Vec<Column> {
+        let measures: Vec<Measure> = table.parts.iter().map(|part| part.measure).collect();
+        let names: Vec<String> = measures.iter().map(|measure| self.measure(*measure)).collect();
+        let widest = names.into_iter().max_by_key(|name| name.chars().count()).unwrap_or_default();
+        let keys = ["page-round", "page-instruction", "page-stitches", "page-change"];
+        let mut titles: Vec<String> = keys.map(|key| self.words.say(key)).into();
+        titles.push(widest);
+        titles.push(self.words.say("page-colour"));
+        let mut left = 0.0;
+        let mut columns = Vec::new();
+        for (i, title) in titles.into_iter().enumerate() {
+            let cells = rows.iter().filter_map(|row| row.get(i));
+            let face = if matches!(i, 0 | 2) { Face::Bold } else { Face::Regular };
+            let widest = cells.map(|cell| face.width(cell, self.em)).fold(0.0, f64::max);
+            if widest == 0.0 {
+                columns.push(Column { title: String::new(), left, width: 0.0, right: false });
+                continue;
+            }
+            let patch = if i == 5 { self.em * 1.3 } else { 0.0 };
+            let width = (widest + patch).max(Face::Bold.width(&title, self.em));
+            columns.push(Column { title, left, width, right: (2..5).contains(&i) });
+            left += width + GAP * self.em;
+        }
+        columns
+    }
+
+    fn measure(&self, measure: Measure) -> String {
+        self.words.say(match measure {
+            Measure::Across => "page-across",
+            Measure::Down => "page-down",
+        })
+    }
+
+    fn part(&mut self, part: &PartRows, columns: &[Column], width: f64) {
+        self.y += self.em * 2.6;
+        self.text(&capital(&part.name), 0.0, self.em * 1.15, Face::Bold, HEAD);
+        if let Some(every) = &part.every {
+            let note = self.every(every);
+            self.y += self.em * LINE;
+            self.text(&note, 0.0, self.em, Face::Regular, Ink::BLACK);
+        }
+        self.y += self.em * LINE;
+        for (i, column) in columns.iter().enumerate().filter(|(_, column)| column.width > 0.0) {
+            let title = if i == 4 { self.measure(part.measure) } else { column.title.clone() };
+            let item = self.aligned(&title, column, Face::Bold, 0.0);
+            self.items.push(item);
+        }
+        self.rule(width, 2.0);
+        for row in &part.rows {
+            self.row(row, columns);
+            self.rule(width, 1.0);
+        }
+    }
+
+    fn row(&mut self, row: &RowLine, columns: &[Column]) {
+        self.y += self.em * LINE;
+        let mut items = Vec::new();
+        for (i, (cell, column)) in
+            self.cells(row).iter().zip(columns).enumerate().filter(|(_, (cell, _))| !cell.is_empty())
+        {
+            let face = if matches!(i, 0 | 2) { Face::Bold } else { Face::Regular };
+            let patch = if i == 5 && self.options.swatches { self.em * 1.3 } else { 0.0 };
+            if patch > 0.0 {
+                items.extend(self.patch(row, column.left));
+            }
+            items.push(self.aligned(cell, column, face, patch));
+        }
+        let first = row.numbers.iter().flatten().next().map(|(first, _)| *first);
+        let origin = first.map_or(Origin::None, Origin::Round);
+        self.items.push(Item::Group(Group { id: String::new(), role: Role::Plain, origin, items }));
+    }
+
+    fn patch(&self, row: &RowLine, left: f64) -> Option<Item> {
+        let colour = self.plan.design.yarn.colours.get(row.colour?)?;
+        let side = self.em * 0.8;
+        let path = Rect::from_origin_size((left, self.y - side * 0.92), (side, side)).to_path(0.1);
+        let stroke = Stroke { width: self.em * 0.06, ink: Ink::BLACK, ends: Ends::Butt, dashes: Vec::new() };
+        Some(Item::Path(PathItem { path, fill: Some(Ink(colour.rgb)), stroke: Some(stroke) }))
+    }
+
+    fn aligned(&self, text: &str, column: &Column, face: Face, indent: f64) -> Item {
+        let (x, anchor) = if column.right {
+            (column.left + column.width, Anchor::End)
+        } else {
+            (column.left + indent, Anchor::Start)
+        };
+        Item::Text(TextItem { face, anchor, ..TextItem::new(text, Point::new(x, self.y), self.em) })
+    }
+
+    fn rule(&mut self, width: f64, weight: f64) {
+        let y = self.y + self.em * 0.55;
+        let mut path = BezPath::new();
+        path.move_to((0.0, y));
+        path.line_to((width, y));
+        let stroke = Stroke { width: weight * self.em * 0.05, ink: RULE, ends: Ends::Butt, dashes: Vec::new() };
+        self.items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
+    }
+}
+
+/// The trade's bracket form, `72 (80, 88)`; one value where all are the same, a dash where a size has none.
+pub(crate) fn side_by_side<T: PartialEq>(values: &[Option<T>], show: impl Fn(&T) -> String) -> String {
+    let show = |value: &Option<T>| value.as_ref().map_or("–".to_owned(), &show);
+    let mut known = values.iter().flatten();
+    let first = known.next();
+    if values.len() > 1 && !known.all(|value| Some(value) == first) {
+        let rest: Vec<String> = values.iter().skip(1).map(show).collect();
+        return format!("{} ({})", values.first().map(show).unwrap_or_default(), rest.join(", "));
+    }
+    values.iter().find(|value| value.is_some()).map_or("–".to_owned(), show)
+}
+
+/// A name with its first letter as a capital.
+pub(crate) fn capital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sizes_stand_side_by_side() {
+        let show = |values: &[Option<u32>]| side_by_side(values, u32::to_string);
+        assert_eq!(show(&[Some(72), Some(80), Some(88)]), "72 (80, 88)");
+        assert_eq!(show(&[Some(72), Some(72)]), "72");
+        assert_eq!(show(&[None, Some(80), Some(88)]), "– (80, 88)");
+        assert_eq!(show(&[None, Some(80)]), "80");
+    }
+}
