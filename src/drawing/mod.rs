@@ -18,5 +18,5 @@ pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
 pub use schematic::{SchematicOptions, schematic};
 pub use rowtable::{RowTableOptions, row_table};
-pub(crate) use rowtable::{capital, side_by_side};
+pub(crate) use rowtable::{capital, side_by_side, signed};
 pub use symbols::Sign;

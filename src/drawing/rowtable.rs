@@ -127,7 +127,7 @@ impl Pen<'_> {
         });
         let colour = row.colour.and_then(|colour| self.plan.design.yarn.colours.get(colour));
         let colour = colour.filter(|_| self.colours()).map_or(String::new(), |colour| colour.name.clone());
-        let change = side_by_side(&row.changes, |change| format!("{change:+}").replace('-', "–"));
+        let change = side_by_side(&row.changes, |change| signed(*change));
         vec![row.label.clone(), row.instruction.clone(), self.counts(row), change, reached, colour]
     }
 
@@ -240,6 +240,15 @@ pub(crate) fn side_by_side<T: PartialEq>(values: &[Option<T>], show: impl Fn(&T)
         return format!("{} ({})", values.first().map(show).unwrap_or_default(), rest.join(", "));
     }
     values.iter().find(|value| value.is_some()).map_or("–".to_owned(), show)
+}
+
+/// A change with its sign: `+6`, `–6`, `0`.
+pub(crate) fn signed(change: i64) -> String {
+    match change {
+        0 => "0".to_owned(),
+        up if up > 0 => format!("+{up}"),
+        down => format!("–{}", down.unsigned_abs()),
+    }
 }
 
 /// A name with its first letter as a capital.

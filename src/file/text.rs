@@ -131,8 +131,9 @@ fn said(column: &Column) -> String {
     if column.title.contains(',') { format!("{}:", column.title) } else { column.title.clone() }
 }
 
+/// A cell's words; tick boxes have none.
 fn spoken(cell: &Cell) -> String {
-    if cell.ticks > 0 { "[ ]".repeat(cell.ticks as usize) } else { cell.text().replace('\u{a0}', " ") }
+    cell.text().replace('\u{a0}', " ")
 }
 
 fn plain(runs: &[Run]) -> String {

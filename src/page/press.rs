@@ -112,7 +112,7 @@ pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, word
     let count = document.pages.len();
     let size = style.small;
     for (i, page) in document.pages.iter_mut().enumerate().skip(first) {
-        let head = style.top - style.text * 2.2;
+        let head = (style.top - style.text * 2.2).max(super::MARGIN.mm() + size * 0.8);
         let (left, right) =
             (fit(&running.left, size, style.width() * 0.6), fit(&running.right, size, style.width() * 0.38));
         let mut items = vec![Item::Text(TextItem {
@@ -127,7 +127,7 @@ pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, word
         let (number, of) = (i as u32 + 1, count as u32);
         let words = words.with("page-number", &[("page", Arg::Count(number)), ("pages", Arg::Count(of))]);
         // The page number stands low, but above the edge that printers can't reach.
-        let at = Point::new(style.right, page.height.mm() - super::FOOT_MARGIN.mm() - size * 0.1);
+        let at = Point::new(style.right, page.height.mm() - super::FOOT_MARGIN.mm() - size * 0.3);
         let number = ending_at(words, at, size, style.palette.quiet);
         page.pieces.push(Piece::items(Owner::Artifact(Artifact::Foot), vec![Item::Text(number)]));
     }

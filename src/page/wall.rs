@@ -60,7 +60,7 @@ struct Sheet {
 /// Room for the chart itself on one sheet of this paper, with its title above and a key of `key_height` below.
 pub fn chart_room(paper: &Paper, key_height: Mm) -> (Mm, Mm) {
     let (width, height) = paper.printable();
-    let bands = band(&wall_style(paper, None)) + 2.0 * GAP + key_height.mm().max(CHECK);
+    let bands = band(&wall_style(paper, None)) + 2.0 * GAP + key_height.mm().max(CHECK + 2.0);
     (width, height - Mm::new(bands))
 }
 
@@ -82,7 +82,7 @@ pub fn one_sheet(plan: &Plan, wall: &Wall, options: &Options, report: &mut Repor
     let shift = Affine::translate((MARGIN.mm(), MARGIN.mm()));
     page.pieces.extend(sheet.placed.iter().map(|placed| placed.piece(shift, None)));
     page.pieces.extend(marks::check_square(
-        Point::new(paper.width.mm() - MARGIN.mm() - CHECK, paper.height.mm() - FOOT_MARGIN.mm() - CHECK),
+        Point::new(paper.width.mm() - MARGIN.mm() - CHECK - 1.0, paper.height.mm() - FOOT_MARGIN.mm() - CHECK - 1.0),
         &wall_style(&paper, Some(options)),
     ));
     document.pages.push(page);
@@ -150,9 +150,9 @@ fn wall_style(paper: &Paper, options: Option<&Options>) -> Style {
     style
 }
 
-/// Height of the title band.
+/// Height of the title band: one line of title, two of facts.
 fn band(style: &Style) -> f64 {
-    style.heads[0] * HEAD_LEADING + style.text * style.leading + style.text
+    style.heads[0] * HEAD_LEADING + 2.0 * style.text * style.leading
 }
 
 /// Title over chart over key, so wide, the title a heading of that level.
@@ -172,8 +172,10 @@ fn compose(
     let mut sheet = Sheet { placed: Vec::new(), width, height: 0.0 };
     let title = title_of(&plan.design);
     let heading = document.element(Tag::Heading(level, title.clone()), Some(root));
-    let lines = wrap(&[Run::bold(title)], style.heads[0], width);
-    sheet.lines(&lines, style.heads[0], HEAD_LEADING, style.palette.accent, heading);
+    let natural = crate::font::Face::Bold.width(&title, 1.0);
+    let size_of_title = style.heads[0].min((width - 0.1) / natural.max(0.1)).max(style.text);
+    let lines = wrap(&[Run::bold(title)], size_of_title, width);
+    sheet.lines(&lines, size_of_title, HEAD_LEADING, style.palette.accent, heading);
     let about = document.element(Tag::Paragraph, Some(root));
     let lines = wrap(&[Run::new(facts(size, plan, &story))], style.text, width);
     sheet.lines(&lines, style.text, style.leading, style.palette.text, about);
@@ -187,9 +189,9 @@ fn compose(
             let from = sheet.height;
             sheet.figure(document, key, root, 0.0);
             sheet.width = sheet.width.max(key.bounds.width());
-            sheet.height = sheet.height.max(from + CHECK);
+            sheet.height = sheet.height.max(from + CHECK + 2.0);
         }
-        None => sheet.height += CHECK,
+        None => sheet.height += CHECK + 2.0,
     }
     Some(sheet)
 }

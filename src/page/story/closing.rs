@@ -4,6 +4,7 @@ use super::Story;
 use crate::design::{Finish, Kind, Shape};
 use crate::page::{Block, Run, Section};
 use crate::plan::Foundation;
+use crate::stitch::Stitch;
 use crate::units::Mm;
 use crate::words::Arg;
 
@@ -22,13 +23,15 @@ impl Story<'_> {
         let mut items = Vec::new();
         let first = self.plan.sizes.first();
         let step_down = first.map(|size| size.step_down.as_slice()).unwrap_or_default();
+        // An edge of slip stitch is a round of the plan already.
+        let edged = first.and_then(|size| size.rounds.last()).is_some_and(|round| round.stitch == Stitch::SL_ST);
         items.push(match self.plan.design.finish.value {
             Finish::StepDown if !step_down.is_empty() => {
                 let names: Vec<String> = step_down.iter().map(|stitch| self.writer().short(*stitch)).collect();
                 self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", ")))])
             }
-            Finish::SlipStitchEdge => self.say("page-finish-edge"),
-            Finish::FastenOff | Finish::StepDown => self.say("page-finish-off"),
+            Finish::SlipStitchEdge if !edged => self.say("page-finish-edge"),
+            Finish::SlipStitchEdge | Finish::FastenOff | Finish::StepDown => self.say("page-finish-off"),
         });
         if first.is_some_and(|size| size.foundation == Foundation::Ring) {
             items.push(self.say("page-finish-ring"));

@@ -2,7 +2,7 @@
 
 use super::Story;
 use crate::design::Units;
-use crate::drawing::{capital, side_by_side};
+use crate::drawing::{capital, side_by_side, signed};
 use crate::geometry::{Every, Measure, PartRows, RowLine, RowTable};
 use crate::notation::write::Writer;
 use crate::page::numbers::bare;
@@ -113,13 +113,5 @@ impl Story<'_> {
         }
         cells.push(Cell::ticks(row.rounds));
         cells
-    }
-}
-
-fn signed(change: i64) -> String {
-    match change {
-        0 => "0".to_owned(),
-        up if up > 0 => format!("+{up}"),
-        down => format!("–{}", down.unsigned_abs()),
     }
 }

@@ -147,6 +147,7 @@ pub(super) fn print(
 
 /// Cut lines along the middle of every shared strip, and register marks where they cross.
 fn tile_marks(tiling: &Tiling, row: usize, column: usize, clip: Rect, style: &Style) -> Vec<Item> {
+    let ends = clip.inflate(-style.hair, -style.hair);
     let half = OVERLAP.mm() / 2.0;
     let ink = style.palette.rule;
     let (left, right) = (column > 0, column + 1 < tiling.columns);
@@ -155,11 +156,11 @@ fn tile_marks(tiling: &Tiling, row: usize, column: usize, clip: Rect, style: &St
     let ys: Vec<f64> = [(above, clip.y0 + half), (below, clip.y1 - half)].into_iter().filter_map(on).collect();
     let mut items = Vec::new();
     for &x in &xs {
-        items.push(marks::cut(Point::new(x, clip.y0), Point::new(x, clip.y1), style.hair, ink));
+        items.push(marks::cut(Point::new(x, ends.y0), Point::new(x, ends.y1), style.hair, ink));
         items.extend(marks::register(Point::new(x, clip.center().y), style.hair, ink));
     }
     for &y in &ys {
-        items.push(marks::cut(Point::new(clip.x0, y), Point::new(clip.x1, y), style.hair, ink));
+        items.push(marks::cut(Point::new(ends.x0, y), Point::new(ends.x1, y), style.hair, ink));
         items.extend(marks::register(Point::new(clip.center().x, y), style.hair, ink));
     }
     for &x in &xs {
