@@ -38,7 +38,8 @@ fn pages(criterion: &mut Criterion) {
         let document = lay_out(&plan);
         let count = document.pages.len() as u64;
         group.throughput(Throughput::Elements(count));
-        group.bench_with_input(BenchmarkId::new("lay out", count), &plan, |b, plan| b.iter(|| black_box(lay_out(plan))));
+        group
+            .bench_with_input(BenchmarkId::new("lay out", count), &plan, |b, plan| b.iter(|| black_box(lay_out(plan))));
         group.bench_with_input(BenchmarkId::new("write", count), &document, |b, document| {
             b.iter(|| black_box(pdf::write(document)));
         });

@@ -8,15 +8,15 @@ pub mod chart;
 mod item;
 mod key;
 mod palette;
-pub mod schematic;
 mod rowtable;
+pub mod schematic;
 pub mod symbols;
 
 pub use chart::{ChartOptions, ChartView, LEAST_CELL, chart, choose_view, least_cell};
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
-pub use schematic::{SchematicOptions, schematic};
 pub use rowtable::{RowTableOptions, row_table};
 pub(crate) use rowtable::{capital, side_by_side, signed};
+pub use schematic::{SchematicOptions, schematic};
 pub use symbols::Sign;
