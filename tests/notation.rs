@@ -1,8 +1,9 @@
 //! Written rounds read, counted and written again.
 
-use roundelay::design::{Terms, Work};
-use roundelay::notation::{Source, read};
+use roundelay::design::{Terms, Work, read as read_design};
+use roundelay::notation::{Source, read, text};
 use roundelay::plan::recount::{Recounted, Rules, rounds};
+use roundelay::plan::solve;
 use roundelay::report::{Report, Severity};
 use roundelay::stitch::Stitch;
 
@@ -14,26 +15,19 @@ struct Case<'a> {
 }
 
 fn cases(file: &str) -> Vec<Case<'_>> {
-    let case = |block: &'_ str| {
-        let (name, text) = block.split_once('\n').unwrap_or((block, ""));
-        // Settings are blanked out by the reader's own comments, so that lines keep their numbers.
+    let case = |block| {
+        let (name, text) = str::split_once(block, '\n').unwrap_or((block, ""));
         let has = |line: &str| text.lines().any(|known| known == line);
         let terms = if has("terms: UK") { Terms::Uk } else { Terms::Us };
         let work = if has("work: joined") { Work::Joined { chain_counts: true } } else { Work::Spiral };
-        (name.to_owned(), terms, work)
+        Case { name, terms, work, text }
     };
-    file.split("== ")
-        .skip(1)
-        .map(|block| {
-            let (_, terms, work) = case(block);
-            let (name, text) = block.split_once('\n').unwrap_or((block, ""));
-            Case { name, terms, work, text }
-        })
-        .collect()
+    file.split("== ").skip(1).map(case).collect()
 }
 
 fn count(case: &Case<'_>) -> (Option<Recounted>, Report) {
     let mut report = Report::new();
+    // Settings become comments, so that lines keep their numbers.
     let text = case.text.replace("terms: UK", "#").replace("work: joined", "#");
     let rules = Rules { work: case.work, main: Stitch::SC, terms: case.terms };
     let written = read(&[Source { text: &text, place: None }], case.terms, Stitch::SC, 1, &mut report);
@@ -70,11 +64,10 @@ fn mistakes_are_told_beside_their_line() {
             expected.push((index, code, words));
         }
         let errors: Vec<_> = report.diagnostics.iter().filter(|d| d.severity == Severity::Error).collect();
-        let found: Vec<_> = errors.iter().map(|d| (d.place.map_or(0, |place| place.line), d.code)).collect();
-        let mut found_sorted = found.clone();
-        found_sorted.sort_unstable();
+        let mut found: Vec<_> = errors.iter().map(|d| (d.place.map_or(0, |place| place.line), d.code)).collect();
+        found.sort_unstable();
         let wanted: Vec<_> = expected.iter().map(|(line, code, _)| (*line, *code)).collect();
-        assert_eq!(found_sorted, wanted, "{}: {errors:#?}", case.name);
+        assert_eq!(found, wanted, "{}: {errors:#?}", case.name);
         for (line, code, words) in expected {
             let hit = errors.iter().any(|d| {
                 let text = format!("{} {}", d.message, d.help.as_deref().unwrap_or_default());
@@ -83,4 +76,36 @@ fn mistakes_are_told_beside_their_line() {
             assert!(hit, "{}, line {line}: no `{words}` in {errors:#?}", case.name);
         }
     }
+}
+
+/// A whole text file becomes a design, with the swatch of a design beside it, and a plan like any other.
+#[test]
+fn a_text_file_becomes_a_plan() {
+    let rounds = "Pebble cap\n\nCrown\nRnd 1: 6 sc in ring (6)\nRnd 2: 2 sc in each st around (12)\n\nSide:\n\
+        Rnds 3-4: sc in each\n  st around (12)\n";
+    let mut report = Report::new();
+    let beside = read_design(include_str!("../examples/slipway-sun-hat.yaml"), &mut report);
+    let design = beside.and_then(|beside| text::into_design(rounds, &beside, &mut report));
+    let plan = design.and_then(|design| solve(&design, &mut report));
+    assert!(!report.has_errors(), "{report:#?}");
+    let plan = plan.into_iter().next();
+    let size = plan.as_ref().and_then(|plan| plan.sizes.first());
+    let counts: Vec<u32> = size.iter().flat_map(|size| &size.rounds).map(|round| round.after).collect();
+    assert_eq!(counts, [6, 12, 12, 12]);
+    let parts: Vec<&str> = size.iter().flat_map(|size| &size.parts).map(|part| part.name.as_str()).collect();
+    assert_eq!(parts, ["Crown", "Side"]);
+    assert_eq!(plan.map(|plan| plan.design.title.value).as_deref(), Some("Pebble cap"));
+}
+
+/// Complaints about a text file stand at its lines and columns.
+#[test]
+fn a_mistake_in_a_text_file_has_its_place() {
+    let rounds = "# mine\nRnd 1: 6 sc in ring (6)\n  Rnd 2: 2 htr in each st around (12)\n";
+    let mut report = Report::new();
+    let beside = read_design(include_str!("../examples/slipway-sun-hat.yaml"), &mut report);
+    let design = beside.and_then(|beside| text::into_design(rounds, &beside, &mut report));
+    assert!(design.and_then(|design| solve(&design, &mut report)).is_none());
+    let errors = report.diagnostics.iter().filter(|d| d.severity == Severity::Error);
+    let found: Vec<_> = errors.map(|d| (d.code, d.place.map(|place| (place.line, place.column)))).collect();
+    assert_eq!(found, [("mixed-terms", Some((3, 12)))]);
 }

@@ -9,8 +9,8 @@ use super::output::data;
 use super::{CheckFormat, Outcome, show};
 
 /// Checks every file, and ends as the worst of them does.
-pub(super) fn run(files: &[PathBuf], format: CheckFormat) -> Outcome {
-    let checked: Vec<(Source, Option<Solved>, Outcome)> = files.iter().map(|file| check(file)).collect();
+pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Path>) -> Outcome {
+    let checked: Vec<(Source, Option<Solved>, Outcome)> = files.iter().map(|file| check(file, swatch)).collect();
     let worst = checked.iter().map(|(.., outcome)| *outcome).max().unwrap_or(Outcome::Done);
     let printed = match format {
         CheckFormat::Text => {
@@ -31,10 +31,10 @@ pub(super) fn run(files: &[PathBuf], format: CheckFormat) -> Outcome {
     worst.max(printed)
 }
 
-fn check(file: &Path) -> (Source, Option<Solved>, Outcome) {
+fn check(file: &Path, swatch: Option<&Path>) -> (Source, Option<Solved>, Outcome) {
     match input::bytes(file) {
         Ok((name, bytes)) => {
-            let (source, solved) = input::solve(name, &bytes);
+            let (source, solved) = input::solve(name, &bytes, swatch);
             let outcome = if source.report.has_errors() { Outcome::DesignErrors } else { Outcome::Done };
             (source, solved, outcome)
         }

@@ -93,7 +93,7 @@ impl Ending {
 }
 
 /// Solves a design, draws the picture and writes it.
-pub(super) fn run(wish: &Draw) -> Outcome {
+pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
     let Some(ending) = Ending::of(&wish.output) else {
         let message = format!("{} has none of the endings .svg, .png and .pdf", wish.output.display());
         return failure(&message, "write for example `-o chart.svg`");
@@ -105,7 +105,7 @@ pub(super) fn run(wish: &Draw) -> Outcome {
         Ok(read) => read,
         Err(error) => return unreadable(&wish.file, &error),
     };
-    let (mut source, solved) = input::solve(source, &bytes);
+    let (mut source, solved) = input::solve(source, &bytes, swatch);
     let named = solved.as_ref().map(|solved| input::known_size(&solved.plan, wish.size.as_deref()));
     let drawn = match (&solved, &named) {
         (Some(solved), Some(Ok(()))) => picture(solved, wish, ending, &mut source.report),

@@ -6,6 +6,7 @@ use std::path::Path;
 
 use roundelay::design::{self, Design, MOST_BYTES};
 use roundelay::geometry::{self, SideShape};
+use roundelay::notation::text;
 use roundelay::plan::{self, Plan};
 use roundelay::report::{Diagnostic, Report};
 
@@ -45,9 +46,45 @@ pub(super) fn design(name: String, bytes: &[u8]) -> (Source, Option<Design>) {
     (Source { name, text: text.unwrap_or_default(), report }, design)
 }
 
-/// Reads, resolves and solves a design, and predicts the shape of every size.
-pub(super) fn solve(name: String, bytes: &[u8]) -> (Source, Option<Solved>) {
-    let (mut source, design) = design(name, bytes);
+/// Reads written rounds from a text file, with the swatch of the design at `swatch` beside them.
+fn written(name: String, bytes: &[u8], swatch: Option<&Path>) -> (Source, Option<Design>) {
+    let mut report = Report::new();
+    let text = design::text_of(bytes, &mut report).unwrap_or_default().to_owned();
+    let beside = swatch.and_then(|path| beside(path, &mut report));
+    if swatch.is_none() {
+        let help = "add `--swatch DESIGN.yaml`, a design whose swatch, yarn and first size are used";
+        report.add(Diagnostic::error("no-swatch", "written rounds alone don't say how large they come out").help(help));
+    }
+    let design = beside.and_then(|beside| text::into_design(&text, &beside, &mut report));
+    (Source { name, text, report }, design)
+}
+
+/// The design whose swatch goes with written rounds; its own complaints are for a check of its own.
+fn beside(path: &Path, report: &mut Report) -> Option<Design> {
+    let name = path.display();
+    let read = match bytes(path) {
+        Ok((_, read)) => read,
+        Err(error) => {
+            let message = format!("the design {name} for the swatch can't be read: {error}");
+            report.add(Diagnostic::error("cannot-read", message).help("give the path of a design file"));
+            return None;
+        }
+    };
+    let mut own = Report::new();
+    let design = design::text_of(&read, &mut own).and_then(|text| design::read(text, &mut own));
+    let design = design.filter(|_| !own.has_errors());
+    if design.is_none() {
+        let help = format!("run `roundelay check {name}` to see them");
+        report.add(Diagnostic::error("swatch-errors", format!("the design {name} has errors of its own")).help(help));
+    }
+    design
+}
+
+/// Reads, resolves and solves a design, or written rounds with the design at `swatch` beside them, and predicts the
+/// shape of every size.
+pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Path>) -> (Source, Option<Solved>) {
+    let rounds = name.to_lowercase().ends_with(".txt");
+    let (mut source, design) = if rounds { written(name, bytes, swatch) } else { design(name, bytes) };
     let plan = design.and_then(|design| plan::solve(&design, &mut source.report));
     // Half a plan is of no use: errors found on the way stop the job.
     let plan = plan.filter(|_| !source.report.has_errors());

@@ -20,6 +20,9 @@ use clap::{Parser, Subcommand, ValueEnum};
 struct Cli {
     #[command(subcommand)]
     job: Job,
+    /// For written rounds in a .txt file: the design whose swatch, yarn and first size go with them
+    #[arg(long, global = true, value_name = "DESIGN")]
+    swatch: Option<PathBuf>,
 }
 
 #[derive(Debug, Subcommand)]
@@ -100,12 +103,14 @@ impl From<Outcome> for ExitCode {
 
 /// Runs the job that the arguments ask for. Usage errors leave with status 2 by themselves.
 pub(crate) fn run() -> ExitCode {
-    let outcome = match Cli::parse().job {
+    let cli = Cli::parse();
+    let swatch = cli.swatch.as_deref();
+    let outcome = match cli.job {
         Job::New { file } => new::run(file.as_deref()),
-        Job::Check { files, format } => check::run(&files, format),
-        Job::Plan { file, size, format } => plan::run(&file, size.as_deref(), format),
-        Job::Draw(wish) => draw::run(&wish),
-        Job::Publish(wish) => publish::run(&wish),
+        Job::Check { files, format } => check::run(&files, format, swatch),
+        Job::Plan { file, size, format } => plan::run(&file, size.as_deref(), format, swatch),
+        Job::Draw(wish) => draw::run(&wish, swatch),
+        Job::Publish(wish) => publish::run(&wish, swatch),
     };
     outcome.into()
 }

@@ -8,12 +8,12 @@ use super::output::{data, failure};
 use super::{Outcome, PlanFormat, input, show};
 
 /// Solves a design and prints its rounds.
-pub(super) fn run(file: &Path, size: Option<&str>, format: PlanFormat) -> Outcome {
+pub(super) fn run(file: &Path, size: Option<&str>, format: PlanFormat, swatch: Option<&Path>) -> Outcome {
     let (name, bytes) = match input::bytes(file) {
         Ok(read) => read,
         Err(error) => return unreadable(file, &error),
     };
-    let (source, solved) = input::solve(name, &bytes);
+    let (source, solved) = input::solve(name, &bytes, swatch);
     show::complaints(&source);
     let Some(solved) = solved else { return Outcome::DesignErrors };
     let (plan, shapes) = (&solved.plan, &solved.shapes);

@@ -1,6 +1,6 @@
 //! `publish`: everything a maker needs, in a folder.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::Args;
 use roundelay::file::Output;
@@ -31,12 +31,12 @@ pub(super) struct Publish {
 }
 
 /// Solves a design, makes every file and writes them, all or none.
-pub(super) fn run(wish: &Publish) -> Outcome {
+pub(super) fn run(wish: &Publish, swatch: Option<&Path>) -> Outcome {
     let (name, bytes) = match input::bytes(&wish.file) {
         Ok(read) => read,
         Err(error) => return unreadable(&wish.file, &error),
     };
-    let (mut source, solved) = input::solve(name, &bytes);
+    let (mut source, solved) = input::solve(name, &bytes, swatch);
     let stem = wish.file.file_stem().and_then(|stem| stem.to_str()).filter(|stem| *stem != "-").unwrap_or("pattern");
     let made = solved.and_then(|solved| everything(&solved, stem, wish, &mut source.report));
     show::complaints(&source);

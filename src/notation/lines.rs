@@ -2,6 +2,7 @@
 
 use super::write::{Sheet, Writer, across};
 use crate::plan::{Plan, Round, SizePlan};
+use crate::words::Arg;
 
 /// One line of one size.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -33,7 +34,7 @@ pub struct SizedLine {
     pub part: usize,
     /// Index into the design's colours.
     pub colour: Option<usize>,
-    /// `Rnd 12 (13, 13)`.
+    /// `Rnd 12 (13, 13)`, and which sizes it is for where it isn't for all of them.
     pub label: String,
     /// The instruction with its counts in bracket form.
     pub text: String,
@@ -108,19 +109,29 @@ impl Writer<'_> {
             for (at, taken) in at.iter_mut().zip(&group) {
                 *at += usize::from(taken.is_some());
             }
-            lines.extend(self.sized(&group));
+            let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
+            lines.extend(self.sized(&group, &names));
         }
     }
 
-    fn sized(&self, group: &[Option<&Stretch>]) -> Option<SizedLine> {
+    /// Numbers stand in the order of the sizes that have the line; where others don't, the label says which do.
+    fn sized(&self, group: &[Option<&Stretch>], names: &[&str]) -> Option<SizedLine> {
         let lead = group.iter().flatten().next()?;
         let numbers = |number: fn(&Stretch) -> u32| -> Vec<Option<u32>> {
             group.iter().map(|stretch| stretch.map(number)).collect()
         };
         let (first, last) = (numbers(|stretch| stretch.first), numbers(|stretch| stretch.last));
         let counts = numbers(|stretch| stretch.count);
-        let sheets: Vec<Option<&Sheet>> = group.iter().map(|stretch| stretch.map(|stretch| &stretch.sheet)).collect();
-        let (label, count) = (self.label(&first, &last), across(&counts));
+        let there = |values: &[Option<u32>]| values.iter().copied().filter(Option::is_some).collect::<Vec<_>>();
+        let sheets: Vec<Option<&Sheet>> = group.iter().flatten().map(|stretch| Some(&stretch.sheet)).collect();
+        let (mut label, count) = (self.label(&there(&first), &there(&last)), across(&there(&counts)));
+        if sheets.len() < group.len() {
+            let own = names.iter().zip(group).filter(|(_, stretch)| stretch.is_some());
+            let own = own.map(|(name, _)| *name).collect::<Vec<_>>().join(", ");
+            let count = Arg::Count(sheets.len() as u32);
+            label =
+                self.say("only-sizes", &[("count", count), ("sizes", Arg::Text(&own)), ("label", Arg::Text(&label))]);
+        }
         let count = if count.contains(' ') { format!(" – {count}") } else { format!(" ({count})") };
         let text = self.sheets(&sheets) + &count;
         Some(SizedLine { first, last, part: lead.part, colour: lead.colour, label, text, counts })
@@ -203,10 +214,15 @@ mod tests {
         let writer = Writer { words: &words, terms: Terms::Us };
         let sizes: Vec<Vec<Stretch>> = [size(6, 4), size(7, 5)].iter().map(stretches).collect();
         let third: Vec<Option<&Stretch>> = sizes.iter().map(|size| size.get(2)).collect();
-        let line = writer.sized(&third).map(|line| line.text);
+        let line = writer.sized(&third, &["S", "M"]).map(|line| line.text);
         assert_eq!(line.as_deref(), Some("[sc in next st, 2 sc in next st] 6 (7) times – 18 (21)"));
         let fourth: Vec<Option<&Stretch>> = sizes.iter().map(|size| size.get(3)).collect();
-        let label = writer.sized(&fourth).map(|line| line.label);
+        let label = writer.sized(&fourth, &["S", "M"]).map(|line| line.label);
         assert_eq!(label.as_deref(), Some("Rnds 4 – 7 (8)"));
+        let only: Vec<Option<&Stretch>> = vec![None, sizes[1].get(2)];
+        let line = writer.sized(&only, &["S", "M"]);
+        let line = line.map(|line| format!("{}: {}", line.label, line.text));
+        let expected = "Size M only: Rnd 3: [sc in next st, 2 sc in next st] 7 times (21)";
+        assert_eq!(line.as_deref(), Some(expected));
     }
 }

@@ -19,6 +19,8 @@ mod vocabulary;
 
 pub mod plain;
 
+pub mod text;
+
 pub mod tree;
 
 pub mod write;

@@ -158,7 +158,9 @@ impl Teller<'_> {
                 Act::Repeat(body, Times::Exactly(times)) => {
                     let clauses: Vec<String> = body.iter().map(|item| self.clause(item, chain)).collect();
                     said.push(sentence(&self.then(clauses)));
-                    said.push(self.say("say-times", &[("number", &self.number(*times))]));
+                    if *times > 1 {
+                        said.push(self.say("say-times", &[("number", &self.number(*times))]));
+                    }
                 }
                 Act::Run(op, Times::Exactly(times)) => said.push(sentence(&self.run(op, *times, even, chain))),
                 Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => said.push(sentence(&self.clause(item, chain))),

@@ -61,12 +61,9 @@ fn mixed_terms(tokens: &[Token], vocabulary: &Vocabulary, report: &mut Report) {
             continue;
         }
         stop = at + word.split(' ').count();
-        let called = stitch.map(|stitch| format!(" (in {these} terms: {})", vocabulary.short(stitch)));
+        let called = stitch.map(|stitch| format!(": {}", vocabulary.short(stitch))).unwrap_or_default();
         let message = format!("`{word}` is a {others} word, but these rounds are in {these} terms");
-        let help = format!(
-            "say `terms: {others}` if all of it is, or write it in {these} terms{}",
-            called.unwrap_or_default()
-        );
+        let help = format!("say `terms: {others}` if all of it is, or write it in {these} terms{called}");
         report.add(Diagnostic::error("mixed-terms", message).at(token.place).help(help));
     }
 }
@@ -340,6 +337,13 @@ const KNOWN: &[&str] = &[
     "following",
     "total",
 ];
+
+/// True for a word that rounds are written with.
+pub(super) fn is_word(word: &str) -> bool {
+    let stitch = |terms| Vocabulary::of(terms).words().any(|known| known == word);
+    let start = ["foundation", "setup", "start", "beginning", "fasten", "change", "using"].contains(&word);
+    KNOWN.contains(&word) || start || stitch(Terms::Us) || stitch(Terms::Uk)
+}
 
 fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bool, round: Place) -> Diagnostic {
     if too_deep {

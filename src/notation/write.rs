@@ -55,9 +55,14 @@ impl Sheet {
             Some((first, rest)) if counts => (Some(first.clone()), rest),
             _ => (None, &ops[..]),
         };
-        let body = shorten(rest);
-        let made = ops.iter().flat_map(|op| op.made.runs()).next();
+        let mut body = shorten(rest);
         let first_round = round.before == 0 && round.number == 1;
+        // Bare chains at the start would be read as a turning chain.
+        let turning = matches!(round.begin, Begin::Chain { .. });
+        if !turning && (first_round || round.close == Close::Join) {
+            bracket_first_chains(&mut body);
+        }
+        let made = ops.iter().flat_map(|op| op.made.runs()).next();
         Self {
             foundation: first_round.then_some(foundation),
             loops,
@@ -81,6 +86,14 @@ impl Sheet {
     /// True where the whole body is one operation all the way round.
     fn even(&self) -> bool {
         matches!(&self.body[..], [Item { act: Act::Run(op, _), .. }] if op.consumed > 0)
+    }
+}
+
+fn bracket_first_chains(body: &mut [Item]) {
+    if let Some(item @ Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, _), .. }, _), .. }) =
+        body.first_mut()
+    {
+        *item = Item::unplaced(Act::Repeat(vec![item.clone()], Times::Exactly(1)));
     }
 }
 
@@ -230,6 +243,7 @@ impl Writer<'_> {
             (Close::Join, Begin::Chain { chains, counts: true }) => {
                 Some(self.with_what("write-join-chain", "", &chains.to_string()))
             }
+            (Close::Join, _) if sheet.join_into == Stitch::SL_ST => Some(self.say("write-join-plain", &[])),
             (Close::Join, Begin::Chain { .. } | Begin::Plain | Begin::Spiral) => {
                 Some(self.say("write-join", &[("stitch", Arg::Text(&name))]))
             }

@@ -32,6 +32,10 @@ popcorn-short = 5-Stb-Popcorn
 picot-short = 3-Lm-Pikot
 round-label = Rd { $number }
 rounds-label = Rd { $number }
+only-sizes = { $count ->
+        [one] Nur Größe { $sizes }: { $label }
+       *[other] Nur Größen { $sizes }: { $label }
+    }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
 write-chains = { $number } Lm
@@ -65,6 +69,7 @@ write-chain-counts-not = { $number } Lm (zählen nicht)
 write-counts-together = { $what } (zählen als { $stitch })
 write-join = mit 1 Km in die erste M ({ $stitch }) schließen
 write-join-chain = mit 1 Km in die oberste der { $number } Anfangs-Lm schließen
+write-join-plain = mit 1 Km schließen
 write-step-down = zum Auslaufen: { $what }
 ch-say = { $count ->
         [one] eine Luftmasche

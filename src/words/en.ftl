@@ -101,6 +101,10 @@ popcorn-short = { $terms ->
 picot-short = ch-3 picot
 round-label = Rnd { $number }
 rounds-label = Rnds { $number }
+only-sizes = { $count ->
+        [one] Size { $sizes } only: { $label }
+       *[other] Sizes { $sizes } only: { $label }
+    }
 write-single = { $stitch }
 write-several = { $number } { $stitch }
 write-chains = ch { $number }
@@ -153,6 +157,7 @@ write-join-chain = { $terms ->
         [UK] ss to top of ch-{ $number } to join
        *[US] sl st to top of ch-{ $number } to join
     }
+write-join-plain = join
 write-step-down = to step down: { $what }
 ch-say = { $count ->
         [one] one chain

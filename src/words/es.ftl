@@ -32,6 +32,10 @@ popcorn-short = piña de 5 pa
 picot-short = piquito de 3 cad
 round-label = Vuelta { $number }
 rounds-label = Vueltas { $number }
+only-sizes = { $count ->
+        [one] Solo talla { $sizes }: { $label }
+       *[other] Solo tallas { $sizes }: { $label }
+    }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
 write-chains = { $number } cad
@@ -65,6 +69,7 @@ write-chain-counts-not = { $number } cad (no cuentan)
 write-counts-together = { $what } (cuentan como { $stitch })
 write-join = cerrar con 1 pd en el primer p ({ $stitch })
 write-join-chain = cerrar con 1 pd en lo alto de las { $number } cad del principio
+write-join-plain = cerrar con 1 pd
 write-step-down = para terminar sin escalón: { $what }
 ch-say = { $count ->
         [one] un punto de cadeneta

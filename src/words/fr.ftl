@@ -32,6 +32,10 @@ popcorn-short = popcorn de 5 B
 picot-short = picot de 3 ml
 round-label = Tour { $number }
 rounds-label = Tours { $number }
+only-sizes = { $count ->
+        [one] Taille { $sizes } seulement : { $label }
+       *[other] Tailles { $sizes } seulement : { $label }
+    }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
 write-chains = { $number } ml
@@ -65,6 +69,7 @@ write-chain-counts-not = { $number } ml (ne comptent pas)
 write-counts-together = { $what } (comptent pour { $stitch })
 write-join = fermer par 1 mc dans la première m ({ $stitch })
 write-join-chain = fermer par 1 mc au sommet des { $number } ml du début
+write-join-plain = fermer par 1 mc
 write-step-down = pour finir en douceur : { $what }
 ch-say = { $count ->
         [one] une maille en l’air

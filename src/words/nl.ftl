@@ -32,6 +32,10 @@ popcorn-short = 5-stk-popcorn
 picot-short = 3-l-picot
 round-label = Toer { $number }
 rounds-label = Toeren { $number }
+only-sizes = { $count ->
+        [one] Alleen maat { $sizes }: { $label }
+       *[other] Alleen maten { $sizes }: { $label }
+    }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
 write-chains = { $number } l
@@ -65,6 +69,7 @@ write-chain-counts-not = { $number } l (tellen niet)
 write-counts-together = { $what } (tellen als { $stitch })
 write-join = sluiten met 1 hv in de eerste steek ({ $stitch })
 write-join-chain = sluiten met 1 hv bovenin de { $number } begin-l
+write-join-plain = sluiten met 1 hv
 write-step-down = om af te vlakken: { $what }
 ch-say = { $count ->
         [one] één losse

@@ -267,7 +267,8 @@ impl One<'_> {
             self.report.add(complaint);
             return false;
         }
-        if outcome.made == 0 {
+        let stitches = outcome.ops.iter().flat_map(|op| op.made.runs());
+        if outcome.made == 0 || stitches.into_iter().all(|(stitch, _)| stitch == Stitch::CH) {
             let message = format!("round {} makes no stitches", self.number);
             self.report.add(Diagnostic::error("no-stitches", message).at(self.written.place));
             return false;
