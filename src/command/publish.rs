@@ -2,10 +2,11 @@
 
 use std::path::{Path, PathBuf};
 
-use clap::Args;
+use clap::{Args, ValueEnum};
 use roundelay::file::Output;
+use roundelay::file::publish::{Kind, publish};
 use roundelay::file::save::save;
-use roundelay::page::Paper;
+use roundelay::page::{Options, Paper, Print};
 use roundelay::report::Report;
 
 use super::draw::paper;
@@ -28,6 +29,62 @@ pub(super) struct Publish {
     /// Letters of 18 pt and wider lines
     #[arg(long)]
     pub(super) large_print: bool,
+    /// How ink is used
+    #[arg(long, value_enum, default_value_t)]
+    pub(super) ink: Ink,
+    /// Only these: several with commas between them
+    #[arg(long, value_enum, value_delimiter = ',', value_name = "WHAT")]
+    pub(super) only: Vec<Only>,
+}
+
+/// How ink is used.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+pub(super) enum Ink {
+    /// One accent colour, light tints, the colours of the yarn
+    #[default]
+    Colour,
+    /// No tints, thin rules
+    Saving,
+    /// Black only
+    Black,
+}
+
+impl Ink {
+    /// The print it asks for.
+    pub(super) fn print(self) -> Print {
+        match self {
+            Self::Colour => Print::Colour,
+            Self::Saving => Print::InkSaving,
+            Self::Black => Print::Black,
+        }
+    }
+}
+
+/// What can be published by itself.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum Only {
+    /// The booklet
+    Booklet,
+    /// The web page
+    Web,
+    /// The pattern as plain text
+    Text,
+    /// The rounds for a spreadsheet
+    Csv,
+    /// Charts, schematics and tables
+    Pictures,
+}
+
+impl Only {
+    fn kind(self) -> Kind {
+        match self {
+            Self::Booklet => Kind::Booklet,
+            Self::Web => Kind::Web,
+            Self::Text => Kind::Text,
+            Self::Csv => Kind::Csv,
+            Self::Pictures => Kind::Pictures,
+        }
+    }
 }
 
 /// Solves a design, makes every file and writes them, all or none.
@@ -50,12 +107,8 @@ pub(super) fn run(wish: &Publish, swatch: Option<&Path>) -> Outcome {
 
 /// Every file of a pattern called `stem`, or complaints and nothing.
 fn everything(solved: &Solved, stem: &str, wish: &Publish, report: &mut Report) -> Option<Vec<Output>> {
-    let _ = (&wish.paper, wish.large_print, report);
-    let (plan, shapes) = (&solved.plan, &solved.shapes);
-    let file = |ending: &str, text: String| Output { name: format!("{stem}.{ending}"), bytes: text.into_bytes() };
-    Some(vec![
-        file("txt", roundelay::file::listing::pattern(plan, None)),
-        file("csv", roundelay::file::csv::plan(plan, shapes, None)),
-        file("json", roundelay::file::json::plan(plan, shapes, None)),
-    ])
+    let options = Options { large: wish.large_print, print: wish.ink.print(), ..Options::new(wish.paper.clone()) };
+    let kinds =
+        if wish.only.is_empty() { Kind::ALL.to_vec() } else { wish.only.iter().map(|only| only.kind()).collect() };
+    publish(&solved.plan, &solved.shapes, stem, &kinds, &options, report)
 }

@@ -4,10 +4,12 @@
 //! font, no chance. One module, `save`, writes to disk: beside the old file first, then in its place.
 
 pub mod csv;
+pub mod html;
 pub mod json;
 pub mod listing;
 pub mod pdf;
 pub mod png;
+pub mod publish;
 pub mod save;
 pub mod svg;
 pub mod text;

@@ -348,6 +348,7 @@ page-tog-uk = zus abm = zusammen abmaschen: so viele Maschen zu einer
 page-skip = überspringen = die nächste Masche auslassen
 page-key = Zeichen
 page-chart = Häkelschrift
+page-chart-of = Das Rundendiagramm der Größe { $size }
 page-schematic = Form
 page-rounds = Runden
 page-round = Runde
@@ -388,5 +389,7 @@ page-check-square = Dieses Quadrat misst 50 mm, wenn in wahrer Größe gedruckt 
 page-wall-title = Wandbild: { $title }
 
 ## file
+
+web-tick = Zeile „{ $row }“, Kästchen { $number }: fertig
 
 text-picture = Bild

@@ -508,6 +508,7 @@ page-skip = { $terms ->
     }
 page-key = Symbols
 page-chart = Chart
+page-chart-of = The chart of size { $size }
 page-schematic = Shape
 page-rounds = Rounds
 page-round = Round
@@ -548,5 +549,7 @@ page-check-square = This square measures 50 mm when printed at true size.
 page-wall-title = Wall chart: { $title }
 
 ## file
+
+web-tick = Row “{ $row }”, box { $number }: done
 
 text-picture = Picture

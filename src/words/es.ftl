@@ -348,6 +348,7 @@ page-tog-uk = juntos = tantos puntos cerrados en uno
 page-skip = saltar = dejar el punto siguiente sin tejer
 page-key = Símbolos
 page-chart = Gráfico
+page-chart-of = El diagrama de la talla { $size }
 page-schematic = Forma
 page-rounds = Vueltas
 page-round = Vuelta
@@ -388,5 +389,7 @@ page-check-square = Este cuadrado mide 50 mm impreso a tamaño real.
 page-wall-title = Gráfico mural: { $title }
 
 ## file
+
+web-tick = Fila «{ $row }», casilla { $number }: hecha
 
 text-picture = Imagen

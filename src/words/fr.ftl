@@ -348,6 +348,7 @@ page-tog-uk = ens = ensemble : tant de mailles rabattues en une
 page-skip = sauter = laisser la maille suivante
 page-key = Symboles
 page-chart = Grille
+page-chart-of = Le diagramme de la taille { $size }
 page-schematic = Forme
 page-rounds = Tours
 page-round = Tour
@@ -388,5 +389,7 @@ page-check-square = Ce carré mesure 50 mm à l’impression en vraie grandeur.
 page-wall-title = Grille murale : { $title }
 
 ## file
+
+web-tick = Ligne « { $row } », case { $number } : fait
 
 text-picture = Image

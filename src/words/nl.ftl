@@ -348,6 +348,7 @@ page-tog-uk = samen = zoveel steken tot één gehaakt
 page-skip = overslaan = de volgende steek niet haken
 page-key = Symbolen
 page-chart = Schema
+page-chart-of = Het patroonschema van maat { $size }
 page-schematic = Vorm
 page-rounds = Toeren
 page-round = Toer
@@ -388,5 +389,7 @@ page-check-square = Dit vierkant meet 50 mm bij afdrukken op ware grootte.
 page-wall-title = Wandschema: { $title }
 
 ## file
+
+web-tick = Regel ‘{ $row }’, vakje { $number }: klaar
 
 text-picture = Afbeelding

@@ -1,0 +1,161 @@
+//! The whole pattern → one web page that needs nothing else: font, pictures and styles stand inside it.
+//!
+//! The page follows the reading order of the booklet, works without scripts, fits a phone, and prints.
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD as BASE64;
+use maud::{DOCTYPE, Markup, PreEscaped, html};
+
+use crate::drawing::Drawing;
+use crate::font::{FAMILY, Face};
+use crate::page::story::Story;
+use crate::page::{Block, Cell, Figure, Options, Pictures, Run, Section, Table};
+use crate::plan::Plan;
+use crate::words::{Arg, Words};
+
+use super::svg;
+
+/// Writes the whole pattern as a web page in the language of the plan. Tick boxes are named after the head of their row.
+pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
+    let words = &Words::of(plan.design.language);
+    let story = Story::new(plan, pictures, options, words);
+    let (title, sections) = (plan.design.title.value.trim(), story.sections());
+    let page = html! {
+        (DOCTYPE)
+        html lang=(words.language.tag()) {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                title { (title) }
+                style { (PreEscaped(font_faces())) (PreEscaped(include_str!("html/page.css"))) }
+            }
+            body {
+                (heading(plan, &story, &sections))
+                main {
+                    @for (number, section) in sections.iter().enumerate() { (written_section(section, number, words)) }
+                }
+            }
+        }
+    };
+    page.into_string()
+}
+
+/// Title, designer, the facts of the cover, its picture and the contents.
+fn heading(plan: &Plan, story: &Story<'_>, sections: &[Section]) -> Markup {
+    let words = story.words;
+    html! {
+        header {
+            h1 { (plan.design.title.value.trim()) }
+            @if let Some(designer) = &plan.design.designer {
+                p.designer { (words.with("page-designed-by", &[("name", Arg::Text(designer))])) }
+            }
+            @if let Some(about) = &plan.design.about { p.about { (about.trim()) } }
+            dl { @for (name, fact) in story.facts() { div { dt { (name) } dd { (fact) } } } }
+            nav aria-label=(words.say("page-contents")) {
+                ul { @for section in sections { li { a href={ "#" (section.id) } { (section.title) } } } }
+            }
+        }
+    }
+}
+
+fn font_faces() -> String {
+    let face = |face: Face, weight: u32, style: &str| {
+        let data = BASE64.encode(face.data());
+        format!(
+            "@font-face{{font-family:'{FAMILY}';font-weight:{weight};font-style:{style};\
+             src:url(data:font/ttf;base64,{data}) format('truetype')}}\n"
+        )
+    };
+    face(Face::Regular, 400, "normal") + &face(Face::Bold, 700, "normal")
+}
+
+fn written_section(section: &Section, number: usize, words: &Words) -> Markup {
+    html! {
+        section id=(section.id) aria-labelledby={ (section.id) "-title" } {
+            h2 id={ (section.id) "-title" } { (section.title) }
+            @for (index, block) in section.blocks.iter().enumerate() {
+                (written_block(block, &format!("s{number}b{index}"), words))
+            }
+        }
+    }
+}
+
+/// One block; `key` is unique in the page.
+fn written_block(block: &Block, key: &str, words: &Words) -> Markup {
+    match block {
+        Block::Paragraph(runs) => html! { p { (written_runs(runs)) } },
+        Block::Heading(title) => html! { h3 { (title) } },
+        Block::List { numbered: true, items } => html! { ol { @for item in items { li { (written_runs(item)) } } } },
+        Block::List { numbered: false, items } => html! { ul { @for item in items { li { (written_runs(item)) } } } },
+        Block::Table(table) => written_table(table, key, words),
+        Block::Figure(figure) => written_figure(figure, key),
+    }
+}
+
+fn written_runs(runs: &[Run]) -> Markup {
+    html! {
+        @for run in runs {
+            @let language = run.language.map(|language| language.tag());
+            @match (run.face, language) {
+                (Face::Regular, None) => (run.text),
+                (Face::Regular, language) => span lang=[language] { (run.text) },
+                (Face::Bold, language) => strong lang=[language] { (run.text) },
+                (Face::Italic, language) => em lang=[language] { (run.text) },
+            }
+        }
+    }
+}
+
+fn written_figure(figure: &Figure, key: &str) -> Markup {
+    html! {
+        figure {
+            (picture(&figure.drawing, key))
+            @if !figure.caption.is_empty() { figcaption { (figure.caption) } }
+            details { summary { (figure.drawing.title) } p { (figure.drawing.description) } }
+        }
+    }
+}
+
+fn picture(drawing: &Drawing, key: &str) -> Markup {
+    PreEscaped(svg::write_inline(drawing, &format!("{key}-")))
+}
+
+fn written_table(table: &Table, key: &str, words: &Words) -> Markup {
+    let side = |column: usize| table.columns.get(column).is_some_and(|column| column.right).then_some("number");
+    html! {
+        div.table tabindex="0" role="region" aria-label=(table.summary) {
+            table {
+                caption.hidden { (table.summary) }
+                thead class=[(!table.head).then_some("hidden")] {
+                    tr { @for (at, column) in table.columns.iter().enumerate() { th scope="col" class=[side(at)] { (column.title) } } }
+                }
+                tbody {
+                    @for (line, row) in table.rows.iter().enumerate() {
+                        tr {
+                            @for (at, cell) in row.iter().enumerate() {
+                                @let content = written_cell(cell, row, &format!("{key}r{line}c{at}"), words);
+                                @if at == 0 && table.row_heads { th scope="row" class=[side(at)] { (content) } }
+                                @else { td class=[side(at)] { (content) } }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn written_cell(cell: &Cell, row: &[Cell], key: &str, words: &Words) -> Markup {
+    let head = row.first().map(Cell::text).unwrap_or_default();
+    html! {
+        @if let Some([red, green, blue]) = cell.swatch {
+            span.swatch aria-hidden="true" style={ "background:#" (format!("{red:02x}{green:02x}{blue:02x}")) } {}
+        }
+        @if let Some(drawing) = &cell.picture { (picture(drawing, key)) }
+        @for tick in 1..=cell.ticks {
+            @let name = words.with("web-tick", &[("row", Arg::Text(&head)), ("number", Arg::Count(tick))]);
+            input type="checkbox" aria-label=(name);
+        }
+        (written_runs(&cell.runs))
+    }
+}
