@@ -57,7 +57,7 @@ pub fn publish(
             Kind::Csv => outputs.push(file(".csv".into(), csv::plan(plan, shapes, None).into_bytes())),
             Kind::Pictures => {
                 for (name, drawing) in named(plan, &pictures) {
-                    let written = svg::write(&drawing);
+                    let written = svg::write(drawing);
                     let pixels = png::render(&written, &PngOptions { dpi: DPI, ..PngOptions::default() }, report)?;
                     outputs.push(file(format!("-{name}.svg"), written.into_bytes()));
                     outputs.push(file(format!("-{name}.png"), pixels));
