@@ -137,6 +137,19 @@ parts:
 }
 
 #[test]
+fn warnings_don_t_change_the_exit_status() {
+    let folder = tempfile::tempdir().unwrap();
+    let doubtful = fs::read_to_string(example(SUN_HAT)).unwrap().replace("hook: 4.5 mm", "hook: 9 mm");
+    let file = design_file(folder.path(), &doubtful);
+    let checked = roundelay(&["check", &file]);
+    assert_eq!(status(&checked), 0);
+    assert!(err(&checked).contains("warning[unusual-hook]") && err(&checked).contains("design.yaml: 1 warning"));
+    let planned = roundelay(&["plan", &file, "--format", "json"]);
+    assert_eq!(status(&planned), 0);
+    assert!(serde_json::from_slice::<Value>(&planned.stdout).is_ok(), "warnings stay out of the data");
+}
+
+#[test]
 fn check_json_has_every_field() {
     let folder = tempfile::tempdir().unwrap();
     let file = design_file(folder.path(), "title: x\nparts: [crown]\nsizes: {S: {head: 0}}\nswatch: {}\n");

@@ -477,3 +477,9 @@ fn lines(text: &str, place: Place, word: &str, into: &mut Vec<Text>) {
         offset += line.len();
     }
 }
+
+/// Every field that a design may hold.
+#[cfg(test)]
+pub(super) fn every_field() -> impl Iterator<Item = &'static str> {
+    [DESIGN, YARN, BALL, SWATCH, SIZE, PART].into_iter().flatten().copied()
+}
