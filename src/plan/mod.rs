@@ -11,6 +11,7 @@ mod colours;
 mod corners;
 mod explain;
 mod finish;
+mod fit;
 mod gauges;
 mod part;
 mod phase;

@@ -99,6 +99,7 @@ impl<'a> Solver<'a> {
                 Body::Written(lines) => self.written(index, part, lines)?,
             }
         }
+        self.fit();
         let step_down = self.finish();
         let yarn = yarn(design, self.gauges, &self.rounds);
         Some(SizePlan {
