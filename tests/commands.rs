@@ -63,7 +63,7 @@ fn new_writes_a_design_that_checks() {
     let file = file.to_str().unwrap();
     assert_eq!(status(&roundelay(&["new", file])), 0);
     let checked = roundelay(&["check", file]);
-    assert_eq!(status(&checked), 0, "{}", err(&checked));
+    assert_eq!((status(&checked), err(&checked).as_str()), (0, ""));
     assert!(out(&checked).contains("3 sizes"));
 }
 
@@ -85,10 +85,10 @@ fn new_never_replaces_a_file() {
 }
 
 #[test]
-fn check_passes_every_example() {
+fn check_has_nothing_to_say_about_the_examples() {
     for name in EXAMPLES {
         let checked = roundelay(&["check", &path(name)]);
-        assert_eq!(status(&checked), 0, "{name}: {}", err(&checked));
+        assert_eq!((status(&checked), err(&checked).as_str()), (0, ""), "{name}");
         assert!(out(&checked).contains("3 sizes"), "{name}");
     }
 }
