@@ -150,7 +150,7 @@ fn no_label_touches_a_label_or_a_line() {
     for (what, plan) in scenes() {
         let all: Vec<usize> = (0..plan.sizes.len()).collect();
         for options in variants() {
-            for sizes in all.iter().map(|&size| vec![size]).chain([all.clone()]) {
+            for sizes in [vec![0], all.clone()] {
                 let drawing = draw(&plan, &sizes, &options);
                 assert_eq!(collisions(&drawing), Vec::<String>::new(), "{what} {sizes:?} {options:?}");
             }

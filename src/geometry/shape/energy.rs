@@ -6,9 +6,11 @@
 //! E = Σ aₖ [ (2πrₖ/cₖ − 1)² + (lₖ/hₖ − 1)² ] + Σ ½(aₖ + aₖ₊₁) · 2B (w/h̄)² (1 − cos θ)
 //!
 //! For small bends 2(1 − cos θ) is θ², and it stays smooth up to a fabric folded back on itself. (w/h̄)² makes the
-//! bend a curvature in stitch widths. Joints at the foot of a loop-only round are left out of the last sum.
+//! bend a curvature in stitch widths. Joints at the foot of a loop-only round are left out of the last sum. Parts that
+//! can be blocked flat are held level, which adds aₖ F ((zₖ − zₖ₋₁)/hₖ)².
 
 use super::band::Band;
+use super::findings::SHOWS;
 use super::rest::Rest;
 use crate::units::TURN;
 
@@ -17,6 +19,11 @@ use crate::units::TURN;
 /// enough that no closed form moves by 0.5 %, large enough that the half stitch by which whole counts miss their circle
 /// doesn't dent the outline.
 pub(super) const BENDING: f64 = 0.002;
+
+/// Weight F of blocking. A cone that lacks the share δ of the stitches of a flat disc stands at a slope of 2δ squared;
+/// held flat it costs δ²/2 in stretch. Held level by δ/4 or more it is better off flat, so half of the share that shows
+/// lays flat everything that lacks less; parts that lack more cup in spite of blocking and aren't held.
+const BLOCKING: f64 = SHOWS / 2.0;
 
 type Vec2 = [f64; 2];
 type Mat2 = [[f64; 2]; 2];
@@ -34,6 +41,8 @@ struct Term {
     share: f64,
     around: f64,
     height: f64,
+    /// Weight with which the round is held level.
+    level: f64,
 }
 
 /// Value, slope and curvature at one shape.
@@ -51,7 +60,11 @@ impl Energy {
         let rounds: Vec<Term> = rest
             .rounds
             .iter()
-            .map(|round| Term { share: round.area() / total, around: round.around, height: round.height })
+            .map(|round| {
+                let share = round.area() / total;
+                let level = if round.blocked { share * BLOCKING / (round.height * round.height) } else { 0.0 };
+                Term { share, around: round.around, height: round.height, level }
+            })
             .collect();
         let joint = |pair: &[super::rest::RestRound]| match pair {
             [inner, outer] if !outer.folds => {
@@ -86,6 +99,8 @@ impl Energy {
             let (length, way) = self.slant(x, i + 1);
             let (hoop, slant) = (TURN * x[2 * i] / term.around - 1.0, length / term.height - 1.0);
             sum += term.share * (hoop * hoop + slant * slant);
+            let rise = self.point(x, i + 1)[1] - self.point(x, i)[1];
+            sum += term.level * rise * rise;
             if let Some(inner) = before {
                 sum += self.joints[i - 1] * (1.0 - dot(inner, way));
             }
@@ -111,6 +126,7 @@ impl Energy {
             local.slope[2 * i] += 2.0 * term.share * (per_mm * x[2 * i] - 1.0) * per_mm;
             local.curvature.add(2 * i, 2 * i, 2.0 * term.share * per_mm * per_mm);
             self.stretch(x, i + 1, term, &mut local);
+            self.block(x, i + 1, term, &mut local);
             if i > 0 && self.joints[i - 1] > 0.0 {
                 self.bend(x, i, self.joints[i - 1], &mut local);
             }
@@ -128,6 +144,14 @@ impl Energy {
         let second = mat(|a, b| along * u[a] * u[b] + across * (unit(a, b) - u[a] * u[b]));
         local.add_slope([force * u[0], force * u[1]], &[(k, 1.0), (k - 1, -1.0)]);
         local.add_curvature(&second, &[(k, 1.0), (k - 1, -1.0)], &[(k, 1.0), (k - 1, -1.0)]);
+    }
+
+    /// level (z − z')² of round `k`.
+    fn block(&self, x: &[f64], k: usize, term: &Term, local: &mut Local) {
+        let rise = self.point(x, k)[1] - self.point(x, k - 1)[1];
+        let ends = [(k, 1.0), (k - 1, -1.0)];
+        local.add_slope([0.0, 2.0 * term.level * rise], &ends);
+        local.add_curvature(&[[0.0, 0.0], [0.0, 2.0 * term.level]], &ends, &ends);
     }
 
     /// weight · (1 − u·v) of the joint between rounds `k` and `k + 1`.

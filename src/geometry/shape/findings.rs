@@ -6,18 +6,17 @@
 
 use super::super::{Finding, FindingKind, RoundShape};
 use super::rest::Rest;
-use crate::design::{Body, Kind, Shape};
-use crate::plan::{Plan, SizePlan};
+use crate::plan::SizePlan;
 use crate::units::TURN;
 
 /// Least hoop strain that shows, as a fraction.
-const SHOWS: f64 = 0.06;
+pub(super) const SHOWS: f64 = 0.06;
 
 /// Least misfit that shows, in stitches a round.
 const STITCHES: f64 = 1.5;
 
-/// Fewest stitches of a round that can bind: the few in the middle of a disc give way, whatever pulls at them.
-const FEW: f64 = 30.0;
+/// Fewest stitches of a round that can bind or cup: the few in the middle of a disc give way, whatever pulls at them.
+pub(super) const FEW: f64 = 30.0;
 
 /// A misfit of one round.
 struct Misfit {
@@ -29,9 +28,8 @@ struct Misfit {
 }
 
 /// Everything worth telling about a shape.
-pub(super) fn findings(plan: &Plan, size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> Vec<Finding> {
-    let flat = flat_rounds(plan, size, rest);
-    let misfits: Vec<Option<Misfit>> = (0..rounds.len()).map(|i| misfit(rest, rounds, &flat, i)).collect();
+pub(super) fn findings(size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> Vec<Finding> {
+    let misfits: Vec<Option<Misfit>> = (0..rounds.len()).map(|i| misfit(rest, rounds, i)).collect();
     let kind = |i: usize| misfits.get(i).and_then(|misfit| misfit.as_ref()).map(|misfit| misfit.kind);
     let mut found = Vec::new();
     let mut first = 0;
@@ -48,36 +46,15 @@ pub(super) fn findings(plan: &Plan, size: &SizePlan, rest: &Rest, rounds: &[Roun
     found
 }
 
-fn misfit(rest: &Rest, rounds: &[RoundShape], flat: &[Option<f64>], i: usize) -> Option<Misfit> {
+fn misfit(rest: &Rest, rounds: &[RoundShape], i: usize) -> Option<Misfit> {
     let (fabric, shape) = (rest.rounds.get(i)?, rounds.get(i)?);
     let count = fabric.around / fabric.width;
     let of = |kind: FindingKind, share: f64| {
         (share >= SHOWS && share * count >= STITCHES).then_some(Misfit { kind, share, stitches: share * count })
     };
-    let cups = flat.get(i).copied().flatten().and_then(|wanted| of(FindingKind::Cups, wanted / fabric.around - 1.0));
+    let cups = fabric.flat.and_then(|wanted| of(FindingKind::Cups, wanted / fabric.around - 1.0));
     let binds = || of(FindingKind::Binds, shape.hoop_strain).filter(|_| count >= FEW);
-    of(FindingKind::Ruffles, -shape.hoop_strain).or(cups).or_else(binds)
-}
-
-/// For every round the circumference it would need to lie flat, where the design wants it flat: flat parts, and mats.
-fn flat_rounds(plan: &Plan, size: &SizePlan, rest: &Rest) -> Vec<Option<f64>> {
-    let wants_flat = |part: usize| match plan.design.parts.get(part).map(|part| &part.body) {
-        Some(Body::Profile(profile)) => matches!(profile.shape, Shape::Flat { .. }),
-        Some(Body::Written(_)) => plan.design.kind == Kind::Mat,
-        None => false,
-    };
-    let mut part = usize::MAX;
-    let mut radius = rest.start;
-    let mut flat = Vec::with_capacity(rest.rounds.len());
-    for (i, (round, fabric)) in size.rounds.iter().zip(&rest.rounds).enumerate() {
-        if round.part != part {
-            part = round.part;
-            radius = if i == 0 { rest.start } else { rest.rounds[i - 1].radius() };
-        }
-        radius += fabric.height;
-        flat.push(wants_flat(part).then_some(TURN * radius));
-    }
-    flat
+    cups.or_else(|| of(FindingKind::Ruffles, -shape.hoop_strain)).or_else(binds)
 }
 
 fn tell(size: &SizePlan, rest: &Rest, misfits: &[Option<Misfit>], (first, last): (usize, usize)) -> Option<Finding> {

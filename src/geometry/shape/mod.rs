@@ -20,7 +20,7 @@ use crate::units::{Mm, TURN};
 /// also for one without rounds.
 pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
     let rest = rest::Rest::of(plan, size);
-    let x = newton::relax(&rest, newton::guess(&rest));
+    let x = newton::shape(&rest);
     let mut foot = (rest.start, 0.0);
     let mut rounds = Vec::with_capacity(rest.rounds.len());
     for (fabric, edge) in rest.rounds.iter().zip(x.chunks_exact(2)) {
@@ -34,6 +34,6 @@ pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
         });
         foot = (r, z);
     }
-    let findings = findings::findings(plan, size, &rest, &rounds);
+    let findings = findings::findings(size, &rest, &rounds);
     SideShape { start: Mm::new(rest.start), rounds, findings }
 }

@@ -9,11 +9,21 @@ const STEPS: usize = 250;
 /// A step shorter than this share of the shortest round ends the search.
 const SHORT: f64 = 1e-9;
 
-/// The shape of least energy that is reached from a guess by going downhill: r and z of every round, mm.
+/// The shape of least energy found: r and z of every round, mm. Where parts may lie flat or cup, both are tried.
+pub(super) fn shape(rest: &Rest) -> Vec<f64> {
+    let energy = Energy::of(rest);
+    let (value, x) = relax(&energy, rest, guess(rest, false));
+    if !rest.rounds.iter().any(|round| round.blocked) {
+        return x;
+    }
+    let (other, flat) = relax(&energy, rest, guess(rest, true));
+    if other < value { flat } else { x }
+}
+
+/// The shape that is reached from a guess by going downhill, and its energy.
 ///
 /// Every accepted step lowers the energy, so the numbers stay finite whatever the fabric.
-pub(super) fn relax(rest: &Rest, guess: Vec<f64>) -> Vec<f64> {
-    let energy = Energy::of(rest);
+fn relax(energy: &Energy, rest: &Rest, guess: Vec<f64>) -> (f64, Vec<f64>) {
     let stiffness = energy.stiffness();
     let least = rest.rounds.iter().map(|round| round.height).fold(f64::INFINITY, f64::min) * SHORT;
     let mut x = guess;
@@ -23,7 +33,7 @@ pub(super) fn relax(rest: &Rest, guess: Vec<f64>) -> Vec<f64> {
         let local = energy.local(&x);
         let downhill: Vec<f64> = local.slope.iter().map(|slope| -slope).collect();
         let Some((next, lower, step)) =
-            descend(&energy, &local.curvature, &stiffness, &downhill, (&x, value), &mut damping)
+            descend(energy, &local.curvature, &stiffness, &downhill, (&x, value), &mut damping)
         else {
             break;
         };
@@ -32,7 +42,7 @@ pub(super) fn relax(rest: &Rest, guess: Vec<f64>) -> Vec<f64> {
             break;
         }
     }
-    x
+    (value, x)
 }
 
 /// One step that lowers the energy: more damping until one is found, less again after a good one. Gives the new shape,
@@ -68,9 +78,10 @@ fn descend(
 
 /// A good guess: every round leaves at the angle whose cosine is its growth over its height, as far as there is one.
 /// Growth is averaged over a few neighbours, so that the half stitches lost to whole counts don't set the angle, but
-/// never across a fold.
-pub(super) fn guess(rest: &Rest) -> Vec<f64> {
+/// never across a fold. With `flat` the rounds that are blocked start all but flat.
+fn guess(rest: &Rest, flat: bool) -> Vec<f64> {
     const NEAR: usize = 3;
+    const ALMOST: f64 = 0.999;
     let rounds = &rest.rounds;
     let radius = |k: usize| if k == 0 { rest.start } else { rounds[k - 1].radius() };
     let (mut r, mut z) = (rest.start, 0.0);
@@ -83,6 +94,7 @@ pub(super) fn guess(rest: &Rest) -> Vec<f64> {
             .unwrap_or(rounds.len().min(i + NEAR + 1));
         let height: f64 = rounds[first..last].iter().map(|near| near.height).sum();
         let out = ((radius(last) - radius(first)) / height).clamp(-1.0, 1.0);
+        let out = if flat && round.blocked { out.max(ALMOST) } else { out };
         let down = (1.0 - out * out).sqrt();
         r = (r + out * round.height).max(0.0);
         z += if round.rises { -down } else { down } * round.height;

@@ -1,6 +1,7 @@
 //! The fabric at rest: what every round would measure if nothing pulled at it.
 
-use crate::design::{Body, Shape};
+use super::findings::{FEW, SHOWS};
+use crate::design::{Body, Kind, Shape};
 use crate::plan::{Foundation, Plan, Round, SizePlan};
 use crate::stitch::{Build, Loops, Stitch};
 use crate::units::{Mm, TURN};
@@ -27,6 +28,10 @@ pub(super) struct RestRound {
     pub(super) folds: bool,
     /// True where the design wants the fabric to come back up here.
     pub(super) rises: bool,
+    /// Circumference that would lie flat here, where the design wants the fabric flat.
+    pub(super) flat: Option<f64>,
+    /// True where the fabric lies flat once it is blocked: nowhere in its part does it lack as much as shows.
+    pub(super) blocked: bool,
 }
 
 impl RestRound {
@@ -54,7 +59,41 @@ impl Rest {
             rises = rising(plan, size, round).unwrap_or(rises);
             rounds.push(RestRound { rises, folds: round.loops() != Loops::Both, ..measures(plan, round) });
         }
-        Self { start, rounds }
+        let mut rest = Self { start, rounds };
+        rest.lay_flat(plan, size);
+        rest
+    }
+}
+
+impl Rest {
+    /// Finds what each round of a flat part would need to lie flat, and which parts will when they are blocked.
+    fn lay_flat(&mut self, plan: &Plan, size: &SizePlan) {
+        let mut from = 0;
+        for part in size.rounds.chunk_by(|a, b| a.part == b.part) {
+            let to = from + part.len();
+            let mut radius = if from == 0 { self.start } else { self.rounds[from - 1].radius() };
+            let fabric = &mut self.rounds[from..to];
+            from = to;
+            if !part.first().is_some_and(|round| wants_flat(plan, round)) {
+                continue;
+            }
+            for round in fabric.iter_mut() {
+                radius += round.height;
+                round.flat = Some(TURN * radius);
+            }
+            let lacks = |round: &RestRound| round.flat.map_or(0.0, |flat| flat / round.around - 1.0);
+            let blocked = fabric.iter().all(|round| lacks(round) < SHOWS || round.around < FEW * round.width);
+            fabric.iter_mut().for_each(|round| round.blocked = blocked);
+        }
+    }
+}
+
+/// Whether the design wants a round flat: in flat parts, and in all of a mat that was written by hand.
+fn wants_flat(plan: &Plan, round: &Round) -> bool {
+    match plan.design.parts.get(round.part).map(|part| &part.body) {
+        Some(Body::Profile(profile)) => matches!(profile.shape, Shape::Flat { .. }),
+        Some(Body::Written(_)) => plan.design.kind == Kind::Mat,
+        None => false,
     }
 }
 
@@ -96,7 +135,7 @@ fn measures(plan: &Plan, round: &Round) -> RestRound {
         around = count * sane(main.width);
     }
     let height = if tall > 0.0 { heights / tall } else { sane(main.height) };
-    RestRound { around, height, width: around / count, folds: false, rises: false }
+    RestRound { around, height, width: around / count, folds: false, rises: false, flat: None, blocked: false }
 }
 
 /// A length that can be reckoned with, whatever the gauge says.

@@ -1,0 +1,34 @@
+//! Time of the shape prediction at 30, 100 and 500 rounds: it should grow in step with the rounds.
+
+use std::hint::black_box;
+
+use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
+use roundelay::design::Kind;
+use roundelay::geometry::predict;
+use roundelay::plan::Foundation;
+
+#[path = "../fabric/mod.rs"]
+mod fabric;
+
+use fabric::{flat, piece, plan, straight};
+
+fn shapes(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("predict");
+    for rounds in [30_u32, 100, 500] {
+        // A hat: a third crown, a third side, a third brim.
+        let third = rounds / 3;
+        let pieces = [
+            piece("crown", flat(), (1..=third).map(|k| 6 * k)),
+            piece("side", straight(), vec![6 * third; third as usize]),
+            piece("brim", straight(), (1..=rounds - 2 * third).map(|k| 6 * third + 4 * k)),
+        ];
+        let hat = plan(Kind::Hat, Foundation::Ring, &pieces);
+        group.bench_with_input(BenchmarkId::from_parameter(rounds), &hat, |bencher, hat| {
+            bencher.iter(|| predict(black_box(hat), &hat.sizes[0]));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(benches, shapes);
+criterion_main!(benches);
