@@ -2,9 +2,17 @@
 
 mod scenes;
 
-use roundelay::drawing::{ChartOptions, ChartView, chart};
-use roundelay::file::svg;
+use roundelay::design::Hand;
+use roundelay::drawing::{
+    ChartOptions, ChartView, DemeritKind, Drawing, Item, LEAST_CELL, Origin, Sign, chart, choose_view, demerits,
+    least_cell,
+};
+use roundelay::file::{png, svg};
+use roundelay::geometry::rings::{Row, layout};
+use roundelay::plan::{Begin, Close, Plan};
+use roundelay::report::Report;
 use roundelay::stitch::Stitch;
+use roundelay::units::Mm;
 
 #[test]
 fn a_chart_names_every_round_for_readers_who_can_not_see_it() {
@@ -34,4 +42,163 @@ fn alike_rounds_make_one_band() {
 #[test]
 fn a_size_that_is_not_there_gives_an_empty_drawing() {
     assert!(chart(&scenes::hat(), 7, &ChartOptions::default()).items.is_empty());
+}
+
+/// The charts of all plans in this file, each with its name.
+fn charts() -> Vec<(&'static str, Plan, Drawing)> {
+    let plans = [
+        ("hat", scenes::hat()),
+        ("mat", scenes::disc(Stitch::SC, 20, 6)),
+        ("plate", scenes::disc(Stitch::DC, 9, 12)),
+        ("cap", scenes::cap()),
+        ("mandala", scenes::mandala()),
+    ];
+    plans.map(|(name, plan)| (name, plan.clone(), chart(&plan, 0, &ChartOptions::default()))).into()
+}
+
+#[test]
+fn no_two_symbols_overlap_and_no_label_lies_on_ink() {
+    for (name, _, drawing) in charts() {
+        let bad = demerits(&drawing);
+        let bad: Vec<_> = bad.iter().filter(|d| !matches!(d.kind, DemeritKind::Lean)).collect();
+        assert!(bad.is_empty(), "{name}: {bad:?}");
+    }
+}
+
+#[test]
+fn demerits_are_found_where_there_are_some() {
+    let mut drawing = chart(&scenes::disc(Stitch::SC, 4, 6), 0, &ChartOptions::default());
+    assert!(demerits(&drawing).is_empty());
+    // Twice as heavy a drawing on the same places.
+    for symbol in drawing.symbols.values_mut() {
+        *symbol = symbol.clone().scaled(2.2);
+    }
+    assert!(demerits(&drawing).iter().any(|d| d.kind == DemeritKind::Overlap));
+    let small = ChartOptions { width: Mm::new(30.0), ..ChartOptions::default() };
+    let cramped = demerits(&chart(&scenes::disc(Stitch::SC, 10, 6), 0, &small));
+    assert!(cramped.iter().any(|d| d.kind == DemeritKind::Crowding));
+}
+
+#[test]
+fn every_stitch_made_is_drawn_once() {
+    // Increases and decreases are one symbol; turning chains stand for the stitches they count as.
+    for (name, plan, drawing) in charts() {
+        for round in &plan.sizes[0].rounds {
+            let wanted: usize = round
+                .ops
+                .iter()
+                .map(|op| match Sign::shared(op) {
+                    Some(_) => 1,
+                    None => op.made.runs().map(|(_, count)| count as usize).sum(),
+                })
+                .sum();
+            // A starting chain parts an increase into the chain and the stitch beside it.
+            let starting = matches!(round.begin, Begin::Chain { counts: true, .. });
+            let parted = starting.then(|| round.ops.first().filter(|op| Sign::shared(op).is_some()));
+            let parted = parted.flatten().map_or(0, |op| op.count() as usize - 1);
+            let extra = usize::from(matches!(round.begin, Begin::Chain { counts: false, .. }))
+                + usize::from(round.close == Close::Join);
+            let drawn = symbols_of(&drawing.items, round.number);
+            assert_eq!(drawn, wanted + parted + extra, "{name}, round {}", round.number);
+        }
+    }
+}
+
+fn symbols_of(items: &[Item], round: u32) -> usize {
+    let of = |item: &Item| match item {
+        Item::Group(group) if group.origin == Origin::Round(round) => {
+            group.items.iter().filter(|item| matches!(item, Item::Symbol(_))).count()
+        }
+        Item::Group(_) | Item::Symbol(_) | Item::Path(_) | Item::Text(_) => 0,
+    };
+    items.iter().map(of).sum()
+}
+
+#[test]
+fn everything_lies_inside_the_bounds() {
+    for (name, _, mut drawing) in charts() {
+        // Drawn with a margin of 20 mm, which has to stay white.
+        let side = drawing.bounds.width();
+        drawing.bounds = drawing.bounds.inflate(20.0, 20.0);
+        let options = png::PngOptions { dpi: 50.8, grey: true };
+        let bytes = png::render(&svg::write(&drawing), &options, &mut Report::new()).unwrap();
+        let pixmap = resvg::tiny_skia::Pixmap::decode_png(&bytes).unwrap();
+        let inside = 39..(40 + (2.0 * side).ceil() as usize + 1);
+        for (at, pixel) in pixmap.pixels().iter().enumerate() {
+            let (x, y) = (at % pixmap.width() as usize, at / pixmap.width() as usize);
+            let white = pixel.red() > 250;
+            assert!(white || (inside.contains(&x) && inside.contains(&y)), "{name}: ink at {x}, {y}");
+        }
+    }
+}
+
+#[test]
+fn the_left_hand_gets_the_mirror_image() {
+    let right = scenes::disc(Stitch::SC, 5, 6);
+    let mut left = right.clone();
+    left.design.hand = Hand::Left;
+    let options = ChartOptions::default();
+    let (right, left) = (chart(&right, 0, &options), chart(&left, 0, &options));
+    assert!(left.description.contains(" clockwise"), "{}", left.description);
+    let feet = |drawing: &Drawing| {
+        let mut feet = Vec::new();
+        drawing.items.iter().for_each(|item| places(item, &mut feet));
+        feet
+    };
+    for (one, other) in feet(&right).iter().zip(feet(&left)) {
+        assert!((one.0 + other.0).abs() < 1e-6 && (one.1 - other.1).abs() < 1e-6, "{one:?} {other:?}");
+    }
+}
+
+fn places(item: &Item, feet: &mut Vec<(f64, f64)>) {
+    match item {
+        Item::Symbol(symbol) => {
+            let at = symbol.place.translation();
+            feet.push((at.x, at.y));
+        }
+        Item::Group(group) => group.items.iter().for_each(|item| places(item, feet)),
+        Item::Path(_) | Item::Text(_) => {}
+    }
+}
+
+#[test]
+fn the_view_is_chosen_so_that_no_cell_is_under_two_millimetres() {
+    let room = Mm::new(190.0);
+    let small = scenes::disc(Stitch::SC, 20, 6);
+    assert_eq!(choose_view(&small, 0, room, room).0, ChartView::Whole);
+    let (view, reason) = choose_view(&scenes::disc(Stitch::SC, 60, 6), 0, room, room);
+    assert_eq!(view, ChartView::Sector);
+    assert!(reason.contains("One repeat"), "{reason}");
+    let (_, reason) = choose_view(&scenes::disc(Stitch::SC, 180, 6), 0, room, room);
+    assert!(reason.contains("A1") || reason.contains("A0"), "{reason}");
+    let options = ChartOptions { view, ..ChartOptions::default() };
+    assert!(least_cell(&scenes::disc(Stitch::SC, 60, 6), 0, &options) >= LEAST_CELL);
+}
+
+#[test]
+fn the_chart_of_a_small_mat_is_as_in_the_snapshot() {
+    let plan = scenes::disc(Stitch::SC, 3, 6);
+    insta::assert_snapshot!(svg::write(&chart(&plan, 0, &ChartOptions::default())));
+}
+
+#[test]
+fn stitches_stand_on_their_parents() {
+    for plan in [scenes::hat(), scenes::cap(), scenes::mandala()] {
+        let size = &plan.sizes[0];
+        let rows = Row::each(0..size.rounds.len());
+        let rings = layout(size, &rows, &vec![2.0; rows.len()]);
+        for (index, ring) in rings.rings.iter().enumerate() {
+            let round = &size.rounds[index];
+            assert_eq!(ring.heads.len(), round.after as usize, "round {}", round.number);
+            assert!(ring.heads.windows(2).all(|pair| pair[0] < pair[1]), "round {} in order", round.number);
+            let parents = rings.parents(index);
+            for mark in &ring.marks {
+                let used = &parents[mark.parent..mark.parent + round.ops[mark.op].consumed as usize];
+                for parent in used {
+                    let cells = (mark.at - parent).abs() / ring.unit;
+                    assert!(cells < 3.5, "round {}: op {} is {cells:.1} cells off", round.number, mark.op);
+                }
+            }
+        }
+    }
 }

@@ -1,5 +1,6 @@
 //! The round chart: rings from the centre outward, every stitch on the stitch it is worked into.
 
+mod demerits;
 mod ends;
 mod ground;
 mod lane;
@@ -11,6 +12,7 @@ use std::collections::BTreeMap;
 
 use kurbo::{Affine, BezPath, Point, Rect};
 
+pub use demerits::{Demerit, DemeritKind, demerits};
 pub use options::{ChartOptions, ChartView, LEAST_CELL, choose_view};
 
 use crate::design::Hand;
@@ -50,6 +52,10 @@ pub fn chart(plan: &Plan, size: usize, options: &ChartOptions) -> Drawing {
     drawing.items = scene.draw();
     drawing.bounds = scene.bounds();
     drawing.symbols = scene.symbols;
+    if options.demerits {
+        let overlay = demerits::overlay(&drawing);
+        drawing.items.push(overlay);
+    }
     drawing
 }
 
@@ -233,21 +239,26 @@ impl<'a> Scene<'a> {
     fn define(&mut self, sign: Sign, fit: Fit) -> String {
         let tenth = |value: f64| (value * 10.0).round().clamp(1.0, 999.0);
         let (height, spread, width) = (tenth(fit.height), tenth(fit.spread), tenth(fit.width.min(1.0)));
+        let shift = (fit.shift * 10.0).round();
         let usual = sign.fit();
         let mut key = sign.key();
         let shaped = matches!(sign, Sign::Increase(..) | Sign::Decrease(..));
         let differs = |a: f64, b: f64| (a - tenth(b)).abs() > 0.5;
-        if differs(height, usual.height) || differs(width, usual.width) || (shaped && differs(spread, usual.spread)) {
+        let other = shaped && (differs(spread, usual.spread) || shift.abs() > 0.5);
+        if differs(height, usual.height) || differs(width, usual.width) || other {
             key.push_str(&format!("-{height}"));
             if differs(width, usual.width) {
                 key.push_str(&format!("w{width}"));
             }
             if shaped {
                 key.push_str(&format!("s{spread}"));
+                if shift.abs() > 0.5 {
+                    key.push_str(&format!("{}{}", if shift < 0.0 { 'l' } else { 'r' }, shift.abs()));
+                }
             }
         }
         let (unit, left) = (self.unit, self.frame.hand == Hand::Left && sign.points());
-        let fit = Fit { height: height / 10.0, spread: spread / 10.0, width: width / 10.0 };
+        let fit = Fit { height: height / 10.0, spread: spread / 10.0, shift: shift / 10.0, width: width / 10.0 };
         self.symbols.entry(key.clone()).or_insert_with(|| {
             let symbol = sign.symbol(&fit).scaled(unit);
             if left { symbol.mirrored() } else { symbol }

@@ -1,6 +1,6 @@
 //! The symbols of a round, each on what it is worked into.
 
-use kurbo::Point;
+use kurbo::{Point, Vec2};
 
 use super::Scene;
 use crate::drawing::symbols::Fit;
@@ -76,8 +76,25 @@ impl Pass<'_, '_> {
         let unit = self.scene.unit;
         let middle = (self.ring.foot.0 + self.ring.head.0) / 2.0;
         let width = share * self.ring.unit * middle;
-        let fit = Fit { height: (head - foot).hypot() / unit, spread: spread / unit, width };
+        let fit = Fit { height: (head - foot).hypot() / unit, spread: spread / unit, shift: 0.0, width };
         let item = self.scene.symbol(sign, fit, foot, head);
+        self.items.push(item);
+    }
+
+    /// Stitches that share a foot or a head, upright on the line `across` through the ends they don't share; the shared
+    /// end stands aside where it must.
+    fn put_shaped(&mut self, sign: Sign, foot: Point, head: Point, across: Vec2) {
+        let unit = self.scene.unit;
+        let way = head - foot;
+        let up = Vec2::new(-across.y, across.x) / across.hypot().max(1e-9);
+        let up = if up.dot(way) < 0.0 { -up } else { up };
+        let fit = Fit {
+            height: (way.dot(up) / unit).max(0.3),
+            spread: across.hypot() / unit,
+            shift: way.dot(Vec2::new(-up.y, up.x)) / unit,
+            width: self.ring.unit * (self.ring.foot.0 + self.ring.head.0) / 2.0,
+        };
+        let item = self.scene.symbol(sign, fit, foot, foot + up);
         self.items.push(item);
     }
 
@@ -113,7 +130,7 @@ impl Pass<'_, '_> {
         let Some(&parent) = self.parents.get(mark.parent) else { return };
         let (from, to) = (self.head(from), self.head(to));
         let foot = self.foot(parent);
-        self.put(sign, foot, from.midpoint(to), (to - from).hypot());
+        self.put_shaped(sign, foot, from.midpoint(to), to - from);
     }
 
     fn together(&mut self, op: &Op, mark: &Mark) {
@@ -121,7 +138,7 @@ impl Pass<'_, '_> {
         let (Some(&from), Some(&to)) = (self.parents.get(mark.parent), self.parents.get(last)) else { return };
         let (from, to) = (self.foot(from), self.foot(to));
         if let Some(sign) = Sign::shared(op) {
-            self.put(sign, from.midpoint(to), self.head(mark.at), (to - from).hypot());
+            self.put_shaped(sign, from.midpoint(to), self.head(mark.at), to - from);
         }
     }
 
@@ -170,7 +187,7 @@ impl Pass<'_, '_> {
     fn chain(&mut self, along: f64, share: f64) {
         let fit = Fit::of(Stitch::CH);
         let arch = 0.8 * share * (1.0 - share);
-        let middle = self.ring.head_at(along) - 0.38 + arch;
+        let middle = self.ring.head_at(along) - 0.46 + arch;
         let (foot, head) = (middle - fit.height / 2.0, middle + fit.height / 2.0);
         let (foot, head) = (self.scene.at(along, foot), self.scene.at(along, head));
         let item = self.scene.symbol(Sign::Stitch(Stitch::CH, Loops::Both), fit, foot, head);
@@ -193,7 +210,7 @@ impl Pass<'_, '_> {
             self.put(Sign::TurningChain(chains), self.foot(along), self.head(along), 1.0);
         }
         if round.close == Close::Join && self.scene.share.is_none() {
-            let along = self.ring.to() + 0.4 / radius;
+            let along = self.ring.to() + 0.5 / radius;
             let top = self.ring.head_at(along) + 0.12;
             let (foot, head) = (self.scene.at(along, top - 1.0), self.scene.at(along, top));
             let item = self.scene.symbol(Sign::Join, Sign::Join.fit(), foot, head);

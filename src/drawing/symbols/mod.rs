@@ -54,6 +54,9 @@ pub struct Fit {
     pub height: f64,
     /// Between the outermost heads of an increase or the outermost feet of a decrease.
     pub spread: f64,
+    /// How far to the right of the shared foot the middle of the heads stands, or of the middle of the feet the shared
+    /// head.
+    pub shift: f64,
     /// Width of one stitch's cell.
     pub width: f64,
 }
@@ -61,7 +64,7 @@ pub struct Fit {
 impl Fit {
     /// The room that suits a stitch best.
     pub fn of(stitch: Stitch) -> Self {
-        Self { height: ring_height(stitch), spread: 1.0, width: 1.0 }
+        Self { height: ring_height(stitch), spread: 1.0, shift: 0.0, width: 1.0 }
     }
 }
 
@@ -111,7 +114,7 @@ impl Sign {
             Self::Stitch(stitch, _) | Self::Fan(stitch, _) => Fit::of(stitch),
             Self::Increase(stitch, count, _) => Fit { spread: NEARER * f64::from(count.max(1) - 1), ..Fit::of(stitch) },
             Self::Decrease(stitch, count, _) => Fit { spread: f64::from(count.max(1) - 1), ..Fit::of(stitch) },
-            Self::TurningChain(chains) => Fit { height: 0.35 + 0.5 * f64::from(chains), spread: 1.0, width: 1.0 },
+            Self::TurningChain(chains) => Fit { height: 0.35 + 0.5 * f64::from(chains), ..Fit::of(Stitch::SC) },
             Self::Ring
             | Self::ChainRing(_)
             | Self::Start
@@ -119,7 +122,7 @@ impl Sign {
             | Self::Space(_)
             | Self::Join
             | Self::StepDown
-            | Self::FastenOff => Fit { height: 1.0, spread: 1.0, width: 1.0 },
+            | Self::FastenOff => Fit::of(Stitch::SC),
         }
     }
 

@@ -151,7 +151,7 @@ fn picot(pen: &mut Pen, fit: &Fit) {
 pub(super) fn increase(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(HEAVY);
     let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops));
-    let ends = across(fit.spread, count, CLEAR + 0.02 - fit.height);
+    let ends = across(fit.spread, count, Point::new(fit.shift, CLEAR + 0.02 - fit.height));
     for head in &ends {
         arm(&mut pen, stitch, foot, *head, bar_of(fit, count));
         if stitch.row().build != Build::Cross {
@@ -166,13 +166,13 @@ pub(super) fn increase(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Sy
 pub(super) fn decrease(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(HEAVY);
     let lift = loop_arc(&mut pen, loops);
-    let head = Point::new(0.0, CLEAR + 0.02 - fit.height);
-    let ends = across(fit.spread, count, -CLEAR - 0.02 - lift);
+    let head = Point::new(fit.shift, CLEAR + 0.02 - fit.height);
+    let ends = across(fit.spread.min(1.3 * fit.height), count, Point::new(0.0, -CLEAR - 0.02 - lift));
     for foot in &ends {
         arm(&mut pen, stitch, head, *foot, bar_of(fit, count));
     }
     if stitch.row().build != Build::Cross {
-        pen.across(Point::new(0.0, 0.0), head, 1.0, BAR.min(0.36 * fit.width), 0.0);
+        pen.across(head + Vec2::new(0.0, 1.0), head, 1.0, BAR.min(0.36 * fit.width), 0.0);
     }
     wedge(&mut pen, head, &ends);
     pen.symbol()
@@ -196,7 +196,7 @@ pub(super) fn fan(stitch: Stitch, count: u8, fit: &Fit) -> Symbol {
 fn arm(pen: &mut Pen, stitch: Stitch, meet: Point, end: Point, bar: f64) {
     pen.line(meet, end);
     if stitch.row().build == Build::Cross {
-        pen.across(meet, end, 0.74, 0.8 * bar, 0.0);
+        pen.across(meet, end, 0.7, 0.8 * bar, 0.0);
         return;
     }
     let slashes = stitch.row().overs.saturating_sub(1);
@@ -212,10 +212,10 @@ fn bar_of(fit: &Fit, count: u8) -> f64 {
     (0.26 * fit.spread / f64::from(count.max(2) - 1)).min(0.26)
 }
 
-/// Points spread evenly across `spread`, a little within it so that neighbours stay clear.
-fn across(spread: f64, count: u8, y: f64) -> Vec<Point> {
+/// Points spread evenly across `spread` about a middle.
+fn across(spread: f64, count: u8, middle: Point) -> Vec<Point> {
     let last = f64::from(count.max(2) - 1);
-    (0..count).map(|i| Point::new(spread * (f64::from(i) / last - 0.5), y)).collect()
+    (0..count).map(|i| middle + Vec2::new(spread * (f64::from(i) / last - 0.5), 0.0)).collect()
 }
 
 /// The filled wedge between the outermost arms.

@@ -4,7 +4,7 @@ use crate::units::{EPSILON, TURN};
 
 /// How stiff even spacing is against the pull of the parents. The root of it is the number of stitches over which a
 /// crowded place is smoothed out.
-const STIFFNESS: f64 = 10.0;
+const STIFFNESS: f64 = 4.0;
 
 /// Share of its even gap that two neighbours may come closer.
 const GIVE: f64 = 0.15;

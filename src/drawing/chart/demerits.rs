@@ -1,0 +1,245 @@
+//! Named demerits of a drawn chart: what a critical eye would mark in it.
+
+use std::collections::BTreeMap;
+
+use kurbo::{Affine, Circle, Line, ParamCurve, PathEl, Point, Rect, Shape};
+
+use super::options::LEAST_CELL;
+use crate::drawing::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, Symbol, SymbolItem, TextItem};
+use crate::units::Angle;
+
+/// A flaw of placement.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum DemeritKind {
+    /// Ink of two symbols meets; the amount is by how many millimetres.
+    Overlap,
+    /// A symbol leans; the amount is degrees from the radius.
+    Lean,
+    /// Two symbols of a round stand too close to be read; the amount is their distance in millimetres.
+    Crowding,
+    /// A line of text touches ink; the amount is by how many millimetres.
+    LabelOnInk,
+}
+
+/// One demerit in its place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Demerit {
+    /// What is wrong.
+    pub kind: DemeritKind,
+    /// The round it is in; 0 outside the rounds.
+    pub round: u32,
+    /// How wrong, in the unit of the kind.
+    pub amount: f64,
+    /// Where.
+    pub at: Point,
+}
+
+/// Degrees from the radius that a symbol may lean.
+const MOST_LEAN: f64 = 40.0;
+
+/// Ink that meets by less than this is no demerit, mm.
+const GRACE: f64 = 0.02;
+
+/// Side of the squares in which neighbours are looked for, mm.
+const SQUARE: f64 = 5.0;
+
+/// The ink of one placed symbol.
+struct Inked {
+    round: u32,
+    strokes: Vec<(Line, f64)>,
+    foot: Point,
+    middle: Point,
+    lean: f64,
+    chain: bool,
+}
+
+/// Finds the demerits of a chart, in the order of its rounds. Symbols that share a foot may meet there. Time is linear
+/// in the symbols as long as they are spread over the page.
+pub fn demerits(drawing: &Drawing) -> Vec<Demerit> {
+    let mut ink = Vec::new();
+    let mut labels = Vec::new();
+    let flat: BTreeMap<&str, Vec<(Line, f64)>> =
+        drawing.symbols.iter().map(|(key, symbol)| (key.as_str(), flatten(symbol))).collect();
+    for item in &drawing.items {
+        gather(item, 0, &flat, &mut ink, &mut labels);
+    }
+    let mut found = alone(&ink);
+    found.extend(meeting(&ink));
+    found.extend(touched(&ink, &labels));
+    found.sort_by(|a, b| (a.round, a.kind).cmp(&(b.round, b.kind)));
+    found
+}
+
+/// Straight pieces of a symbol's ink with half their width.
+fn flatten(symbol: &Symbol) -> Vec<(Line, f64)> {
+    let mut lines = Vec::new();
+    for item in &symbol.paths {
+        let half = item.stroke.as_ref().map_or(0.0, |stroke| stroke.width / 2.0);
+        let (mut at, mut start) = (Point::ZERO, Point::ZERO);
+        kurbo::flatten(&item.path, 0.05, |element| match element {
+            PathEl::MoveTo(to) => (at, start) = (to, to),
+            PathEl::LineTo(to) | PathEl::QuadTo(_, to) | PathEl::CurveTo(_, _, to) => {
+                lines.push((Line::new(at, to), half));
+                at = to;
+            }
+            PathEl::ClosePath => lines.push((Line::new(at, start), half)),
+        });
+    }
+    lines
+}
+
+fn gather<'a>(
+    item: &'a Item,
+    round: u32,
+    flat: &BTreeMap<&str, Vec<(Line, f64)>>,
+    ink: &mut Vec<Inked>,
+    labels: &mut Vec<(u32, &'a TextItem)>,
+) {
+    match item {
+        Item::Path(_) => {}
+        Item::Text(text) => labels.push((round, text)),
+        Item::Symbol(symbol) => ink.extend(flat.get(symbol.key.as_str()).map(|lines| inked(symbol, round, lines))),
+        Item::Group(group) => {
+            let round = match group.origin {
+                Origin::Round(round) => round,
+                Origin::None | Origin::Part(_) => round,
+            };
+            group.items.iter().for_each(|item| gather(item, round, flat, ink, labels));
+        }
+    }
+}
+
+fn inked(symbol: &SymbolItem, round: u32, lines: &[(Line, f64)]) -> Inked {
+    let strokes: Vec<_> = lines.iter().map(|(line, half)| (symbol.place * *line, *half)).collect();
+    let foot = symbol.place * Point::ZERO;
+    let middle = extent(&strokes).center();
+    let (up, out) = (symbol.place * Point::new(0.0, -1.0) - foot, foot.to_vec2());
+    let lean = if out.hypot() < 1e-6 { 0.0 } else { Angle::of_vector(up.dot(out), up.cross(out)).degrees().abs() };
+    Inked { round, strokes, foot, middle, lean, chain: symbol.key.starts_with("ch") }
+}
+
+fn extent(strokes: &[(Line, f64)]) -> Rect {
+    let boxes = strokes.iter().map(|(line, half)| line.bounding_box().inflate(*half, *half));
+    boxes.reduce(|all, one| all.union(one)).unwrap_or_default()
+}
+
+/// Lean, and crowding of one symbol on the next of its round.
+fn alone(ink: &[Inked]) -> Vec<Demerit> {
+    let mut found = Vec::new();
+    for (one, next) in ink.iter().zip(ink.iter().skip(1).map(Some).chain([None])) {
+        if one.round == 0 {
+            continue;
+        }
+        let fanned = next.is_some_and(|next| (next.foot - one.foot).hypot() < GRACE);
+        if one.lean > MOST_LEAN && !fanned {
+            found.push(Demerit { kind: DemeritKind::Lean, round: one.round, amount: one.lean, at: one.middle });
+        }
+        let Some(next) = next.filter(|next| next.round == one.round && !one.chain && !next.chain) else { continue };
+        let apart = (next.middle - one.middle).hypot();
+        if apart < 0.8 * LEAST_CELL.mm() && !fanned {
+            found.push(Demerit { kind: DemeritKind::Crowding, round: one.round, amount: apart, at: one.middle });
+        }
+    }
+    found
+}
+
+/// Squares that a rectangle touches.
+fn squares(rect: Rect) -> impl Iterator<Item = (i64, i64)> {
+    let square = |value: f64| (value / SQUARE).floor() as i64;
+    let (xs, ys) = (square(rect.x0)..=square(rect.x1), square(rect.y0)..=square(rect.y1));
+    xs.flat_map(move |x| ys.clone().map(move |y| (x, y)))
+}
+
+fn meeting(ink: &[Inked]) -> Vec<Demerit> {
+    let mut grid: BTreeMap<(i64, i64), Vec<usize>> = BTreeMap::new();
+    let mut found = Vec::new();
+    let boxes: Vec<Rect> = ink.iter().map(|one| extent(&one.strokes)).collect();
+    for (index, one) in ink.iter().enumerate() {
+        let mut near: Vec<usize> = squares(boxes[index]).filter_map(|at| grid.get(&at)).flatten().copied().collect();
+        near.sort_unstable();
+        near.dedup();
+        for other in near {
+            let touch = boxes[index].overlaps(boxes[other]) && (ink[other].foot - one.foot).hypot() > GRACE;
+            let depth = if touch { depth(&one.strokes, &ink[other].strokes) } else { 0.0 };
+            if depth > GRACE {
+                let at = one.middle.midpoint(ink[other].middle);
+                found.push(Demerit { kind: DemeritKind::Overlap, round: one.round, amount: depth, at });
+            }
+        }
+        squares(boxes[index]).for_each(|at| grid.entry(at).or_default().push(index));
+    }
+    found
+}
+
+/// By how much two inks meet.
+fn depth(one: &[(Line, f64)], other: &[(Line, f64)]) -> f64 {
+    let mut deepest = 0.0_f64;
+    for (line, half) in one {
+        for (with, other_half) in other {
+            deepest = deepest.max(half + other_half - distance(*line, *with));
+        }
+    }
+    deepest
+}
+
+/// Distance of two straight pieces.
+fn distance(one: Line, other: Line) -> f64 {
+    let crossing = one.crossing_point(other).is_some_and(|at| on(one, at) < 1e-9 && on(other, at) < 1e-9);
+    if crossing {
+        return 0.0;
+    }
+    let ends = [on(one, other.p0), on(one, other.p1), on(other, one.p0), on(other, one.p1)];
+    ends.into_iter().fold(f64::INFINITY, f64::min)
+}
+
+/// Distance of a point from a straight piece.
+fn on(line: Line, point: Point) -> f64 {
+    let way = line.p1 - line.p0;
+    let share = ((point - line.p0).dot(way) / way.hypot2().max(1e-12)).clamp(0.0, 1.0);
+    (line.eval(share) - point).hypot()
+}
+
+fn touched(ink: &[Inked], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
+    let mut grid: BTreeMap<(i64, i64), Vec<usize>> = BTreeMap::new();
+    for (index, (_, label)) in labels.iter().enumerate() {
+        squares(label.bounds()).for_each(|at| grid.entry(at).or_default().push(index));
+    }
+    let mut found = Vec::new();
+    for one in ink {
+        let room = extent(&one.strokes);
+        let mut near: Vec<usize> = squares(room).filter_map(|at| grid.get(&at)).flatten().copied().collect();
+        near.sort_unstable();
+        near.dedup();
+        for (round, label) in near.into_iter().filter_map(|index| labels.get(index)) {
+            let depth = depth(&one.strokes, &body(label));
+            if depth > GRACE {
+                found.push(Demerit { kind: DemeritKind::LabelOnInk, round: *round, amount: depth, at: label.at });
+            }
+        }
+    }
+    found
+}
+
+/// The middle line of a line of text, as thick as its small letters are high.
+fn body(label: &TextItem) -> Vec<(Line, f64)> {
+    let level = TextItem { turn: 0.0, at: Point::ZERO, ..label.clone() }.bounds();
+    let half = 0.25 * label.size;
+    let place = Affine::translate(label.at.to_vec2()) * Angle::from_degrees(label.turn).rotation();
+    let line = Line::new((level.x0 + half, -half), (level.x1 - half, -half));
+    vec![(place * line, half)]
+}
+
+/// The demerits as something to look at: a ring round every place, named.
+pub(super) fn overlay(drawing: &Drawing) -> Item {
+    let ink = Ink([0xc0, 0, 0x40]);
+    let mut items = Vec::new();
+    for demerit in demerits(drawing) {
+        let path = Circle::new(demerit.at, 1.6).to_path(0.01);
+        let stroke = Stroke { width: 0.3, ink, ends: Ends::Round, dashes: Vec::new() };
+        items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
+        let text = format!("{:?} {:.2}", demerit.kind, demerit.amount);
+        let at = demerit.at + kurbo::Vec2::new(1.8, 0.5);
+        items.push(Item::Text(TextItem { ink, halo: 0.2, ..TextItem::new(text, at, 1.6) }));
+    }
+    Item::Group(Group { id: "demerits".to_owned(), role: Role::Decoration, origin: Origin::None, items })
+}
