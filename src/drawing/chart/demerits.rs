@@ -66,7 +66,7 @@ pub fn demerits(drawing: &Drawing) -> Vec<Demerit> {
     let mut found = alone(&ink);
     found.extend(meeting(&ink));
     found.extend(touched(&ink, &labels));
-    found.sort_by(|a, b| (a.round, a.kind).cmp(&(b.round, b.kind)));
+    found.sort_by_key(|demerit| (demerit.round, demerit.kind));
     found
 }
 
