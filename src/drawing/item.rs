@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use kurbo::{Affine, BezPath, Point, Rect};
+use kurbo::{Affine, BezPath, Point, Rect, Vec2};
 
 use crate::font::Face;
 use crate::units::Angle;
@@ -174,6 +174,21 @@ pub enum Origin {
     Round(u32),
     /// A part, by its index.
     Part(usize),
+}
+
+impl Item {
+    /// The same, moved.
+    #[must_use]
+    pub fn moved(&self, by: Vec2) -> Self {
+        let mut item = self.clone();
+        match &mut item {
+            Self::Path(path) => path.path.apply_affine(Affine::translate(by)),
+            Self::Text(text) => text.at += by,
+            Self::Symbol(symbol) => symbol.place = Affine::translate(by) * symbol.place,
+            Self::Group(group) => group.items = group.items.iter().map(|item| item.moved(by)).collect(),
+        }
+        item
+    }
 }
 
 impl TextItem {

@@ -2,15 +2,18 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use kurbo::{Affine, Point, Rect, Vec2};
+use kurbo::{Affine, BezPath, Point, Rect, Shape, Vec2};
 
-use super::{Drawing, Group, Item, Origin, Role, Sign, SymbolItem, TextItem};
-use crate::design::{Finish, Terms};
+use super::chart::{FOLD, dashes, yarn_inks};
+use super::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Stroke, Symbol, SymbolItem, TextItem};
+use crate::design::{Finish, Hand, Terms};
 use crate::font::Face;
 use crate::plan::{Begin, Close, Foundation, Op, Plan, Round, SizePlan};
 use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
 use crate::words::{Arg, Language, Words};
+
+type Symbols = BTreeMap<String, Symbol>;
 
 /// How a key is laid out.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -31,18 +34,26 @@ impl Default for KeyOptions {
     }
 }
 
-/// The key to the chart of one size: every symbol it uses, once.
+/// The key to the chart of one size: everything it uses, once.
 pub fn key(plan: &Plan, size: usize, options: &KeyOptions) -> Drawing {
     let words = Words::of(plan.design.language);
-    let signs = plan.sizes.get(size).map(signs).unwrap_or_default();
-    let title = words.say("key-title");
-    lay_out(title, &signs, plan.design.terms, &words, options)
+    let (mut symbols, mut lines) = (Symbols::new(), Vec::new());
+    if let Some(size) = plan.sizes.get(size) {
+        let left = plan.design.hand == Hand::Left;
+        let line = |sign| sign_line(sign, options.unit.mm(), left, plan.design.terms, &words, &mut symbols);
+        lines = signs(size).into_iter().map(line).collect();
+        lines.extend(other_lines(plan, size, options, &words));
+    }
+    lay_out(words.say("key-title"), lines, symbols, words.language, options)
 }
 
 /// The whole symbol set with its names.
 pub fn symbol_sheet(language: Language, terms: Terms, options: &KeyOptions) -> Drawing {
     let words = Words::of(language);
-    lay_out(words.say("sheet-title"), &Sign::all(), terms, &words, options)
+    let mut symbols = Symbols::new();
+    let line = |sign| sign_line(sign, options.unit.mm(), false, terms, &words, &mut symbols);
+    let lines = Sign::all().into_iter().map(line).collect();
+    lay_out(words.say("sheet-title"), lines, symbols, language, options)
 }
 
 /// The signs that the chart of a size uses, in the order of the key.
@@ -122,65 +133,138 @@ pub(crate) fn meaning(sign: Sign, terms: Terms, words: &Words) -> (String, Strin
     (String::new(), long)
 }
 
-/// One line of the key, measured.
-struct Entry {
-    sign: Sign,
-    lines: Vec<(String, Face)>,
+/// One line of the key, its picture about (0, 0).
+struct Line {
+    id: String,
+    picture: Vec<Item>,
+    ink: Rect,
+    short: String,
     name: String,
+}
+
+/// The line of a sign; its symbol is defined on the way.
+fn sign_line(sign: Sign, unit: f64, left: bool, terms: Terms, words: &Words, symbols: &mut Symbols) -> Line {
+    let (short, name) = meaning(sign, terms, words);
+    let symbol = sign.symbol(&sign.fit()).scaled(unit);
+    let symbol = if left && sign.points() { symbol.mirrored() } else { symbol };
+    let ink = symbol.bounds;
+    symbols.insert(sign.key(), symbol);
+    let picture = vec![Item::Symbol(SymbolItem { key: sign.key(), place: Affine::IDENTITY })];
+    Line { id: sign.key(), picture, ink, short, name }
+}
+
+/// What a chart shows besides symbols: the labels at the start of rounds, bands, folds, the colours of the yarn.
+fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words) -> Vec<Line> {
+    let letters = options.letters.mm();
+    let mut lines = Vec::new();
+    let label = |id: &str, text: String, name: String| {
+        let half = Face::Regular.width(&text, letters) / 2.0;
+        let ink = Rect::new(-half, -0.4 * letters, half, 0.4 * letters);
+        let at = Point::new(-half, Face::Regular.cap_height(letters) / 2.0);
+        let picture = vec![Item::Text(TextItem::new(text, at, letters))];
+        Line { id: id.to_owned(), picture, ink, short: String::new(), name }
+    };
+    if let Some(round) = size.rounds.last() {
+        let args = [("round", Arg::Count(round.number)), ("count", Arg::Count(round.after))];
+        let text = format!("{} · {}", round.number, round.after);
+        lines.push(label("label", text, words.with("key-label", &args)));
+    }
+    if size.rounds.iter().any(|round| round.before > 0 && round.loops() != Loops::Both) {
+        let (width, dashes) = FOLD;
+        lines.push(stroke_line("fold", Ink::BLACK, width, dashes, words.say("key-fold")));
+    }
+    let colours = &plan.design.yarn.colours;
+    for (index, colour) in colours.iter().enumerate().filter(|_| colours.len() > 1) {
+        let (ground, shade) = yarn_inks(colour.rgb, 1);
+        let mut line = stroke_line(&format!("colour-{}", index + 1), shade, 0.5, &[], colour.name.clone());
+        let dashes = dashes(plan, size, index).map(|dashes| dashes.iter().map(|dash| dash * 0.5).collect());
+        let fill = Rect::new(-6.0, -2.2, 6.0, 2.2);
+        let area = PathItem { path: fill.to_path(0.01), fill: Some(ground), stroke: None };
+        let seen = line.picture.drain(..).filter_map(|item| with_dashes(item, dashes.as_ref()));
+        line.picture = std::iter::once(Item::Path(area)).chain(seen).collect();
+        line.ink = fill;
+        lines.push(line);
+    }
+    lines
+}
+
+/// A level line, as it runs round the chart.
+fn stroke_line(id: &str, ink: Ink, width: f64, dashes: &[f64], name: String) -> Line {
+    let mut path = BezPath::new();
+    path.move_to((-6.0, 0.0));
+    path.line_to((6.0, 0.0));
+    let stroke = Stroke { width, ink, ends: Ends::Butt, dashes: dashes.to_vec() };
+    let picture = vec![Item::Path(PathItem { path, fill: None, stroke: Some(stroke) })];
+    Line { id: id.to_owned(), picture, ink: Rect::new(-6.0, -1.0, 6.0, 1.0), short: String::new(), name }
+}
+
+/// The same stroke in other dashes; nothing for a colour that has no line.
+fn with_dashes(item: Item, dashes: Option<&Vec<f64>>) -> Option<Item> {
+    let dashes = dashes?;
+    match item {
+        Item::Path(mut path) => {
+            path.stroke.iter_mut().for_each(|stroke| stroke.dashes.clone_from(dashes));
+            Some(Item::Path(path))
+        }
+        Item::Text(_) | Item::Symbol(_) | Item::Group(_) => Some(item),
+    }
+}
+
+/// A line with its words broken to fit a column.
+struct Entry {
+    line: Line,
+    words: Vec<(String, Face)>,
     height: f64,
 }
 
-fn lay_out(title: String, signs: &[Sign], terms: Terms, words: &Words, options: &KeyOptions) -> Drawing {
+fn lay_out(title: String, lines: Vec<Line>, symbols: Symbols, language: Language, options: &KeyOptions) -> Drawing {
     let (width, unit, letters) = (options.width.mm(), options.unit.mm(), options.letters.mm());
     let columns = (width / options.column.mm().max(20.0)).floor().max(1.0);
     let column = width / columns;
-    let picture = 3.2 * unit;
-    let mut symbols = BTreeMap::new();
-    let mut entries = Vec::new();
-    for &sign in signs {
-        let (short, name) = meaning(sign, terms, words);
-        let symbol = sign.symbol(&sign.fit()).scaled(unit);
-        let mut lines = Vec::new();
-        if !short.is_empty() && short != name {
-            lines.push((short.clone(), Face::Bold));
+    let picture = (3.2 * unit).max(lines.iter().map(|line| line.ink.width()).fold(0.0, f64::max));
+    let entry = |line: Line| {
+        let mut words = Vec::new();
+        if !line.short.is_empty() && line.short != line.name {
+            words.push((line.short.clone(), Face::Bold));
         }
-        let wrapped = wrap(&name, Face::Regular, letters, column - picture - letters);
-        lines.extend(wrapped.into_iter().map(|line| (line, Face::Regular)));
-        let height = symbol.bounds.height().max(lines.len() as f64 * 1.3 * letters) + 0.8 * unit;
-        symbols.insert(sign.key(), symbol);
-        entries.push(Entry { sign, lines, name: format!("{short} {name}").trim().to_owned(), height });
-    }
+        let wrapped = wrap(&line.name, Face::Regular, letters, column - picture - letters);
+        words.extend(wrapped.into_iter().map(|line| (line, Face::Regular)));
+        let height = line.ink.height().max(words.len() as f64 * 1.3 * letters) + 0.8 * unit;
+        Entry { line, words, height }
+    };
+    let entries: Vec<Entry> = lines.into_iter().map(entry).collect();
+    let names = entries.iter().map(|entry| full_name(&entry.line));
+    let description = names.collect::<Vec<_>>().join("; ");
     let rows = entries.len().div_ceil(columns as usize);
     let mut items = Vec::new();
     let mut bottom = 0.0_f64;
     for (index, block) in entries.chunks(rows.max(1)).enumerate() {
         let mut y = 0.0;
         for entry in block {
-            let corner = Point::new(index as f64 * column, y);
-            if let Some(symbol) = symbols.get(&entry.sign.key()) {
-                items.push(draw_entry(entry, symbol.bounds, corner, picture, letters));
-            }
+            items.push(draw_entry(entry, Point::new(index as f64 * column, y), picture, letters));
             y += entry.height;
         }
         bottom = bottom.max(y);
     }
-    let description = entries.iter().map(|entry| entry.name.as_str()).collect::<Vec<_>>().join("; ");
-    let bounds = Rect::new(0.0, 0.0, width, bottom);
-    Drawing { bounds, title, description, language: words.language, symbols, items }
+    Drawing { bounds: Rect::new(0.0, 0.0, width, bottom), title, description, language, symbols, items }
 }
 
-fn draw_entry(entry: &Entry, ink: Rect, corner: Point, picture: f64, letters: f64) -> Item {
+fn full_name(line: &Line) -> String {
+    format!("{} {}", line.short, line.name).trim().to_owned()
+}
+
+fn draw_entry(entry: &Entry, corner: Point, picture: f64, letters: f64) -> Item {
     let middle = corner + Vec2::new(picture / 2.0, entry.height / 2.0);
-    let place = Affine::translate(middle - ink.center());
-    let mut items = vec![Item::Symbol(SymbolItem { key: entry.sign.key(), place })];
+    let offset = middle - entry.line.ink.center();
+    let mut items: Vec<Item> = entry.line.picture.iter().map(|item| item.moved(offset)).collect();
     let leading = 1.3 * letters;
-    let first = middle.y - leading * (entry.lines.len() as f64 - 1.0) / 2.0 + Face::Regular.cap_height(letters) / 2.0;
-    for (i, (line, face)) in entry.lines.iter().enumerate() {
+    let first = middle.y - leading * (entry.words.len() as f64 - 1.0) / 2.0 + Face::Regular.cap_height(letters) / 2.0;
+    for (i, (line, face)) in entry.words.iter().enumerate() {
         let at = Point::new(corner.x + picture + 0.3 * letters, first + leading * i as f64);
         items.push(Item::Text(TextItem { face: *face, ..TextItem::new(line.clone(), at, letters) }));
     }
-    let role = Role::Object { name: entry.name.clone(), description: String::new() };
-    Item::Group(Group { id: format!("key-{}", entry.sign.key()), role, origin: Origin::None, items })
+    let role = Role::Object { name: full_name(&entry.line), description: String::new() };
+    Item::Group(Group { id: format!("key-{}", entry.line.id), role, origin: Origin::None, items })
 }
 
 /// Breaks words into lines no wider than `width`, a word longer than that on a line of its own.

@@ -241,6 +241,8 @@ key-start = hier beginnen
 key-direction = Arbeitsrichtung
 key-join = Kettmasche, die die Runde schließt
 key-step-down = Stufe am Ende der Spirale ausgleichen
+key-label = Runde { $round }, { $count } Maschen
+key-fold = hier knickt die Fläche
 key-fasten-off = Faden abschneiden und sichern
 schematic-title = Form: { $title }, { $count ->
         [one] Größe { $sizes }

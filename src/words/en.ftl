@@ -395,6 +395,8 @@ key-start = start here
 key-direction = direction of work
 key-join = slip stitch to join the round
 key-step-down = step down at the end of the spiral
+key-label = round { $round }, { $count } stitches
+key-fold = the fabric folds here
 key-fasten-off = fasten off
 schematic-title = Shape: { $title }, { $count ->
         [one] size { $sizes }

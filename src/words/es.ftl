@@ -241,6 +241,8 @@ key-start = empezar aquí
 key-direction = sentido de la labor
 key-join = punto deslizado que cierra la vuelta
 key-step-down = final de la espiral rebajado
+key-label = vuelta { $round }, { $count } puntos
+key-fold = aquí se dobla el tejido
 key-fasten-off = cortar y rematar
 schematic-title = Forma: { $title }, { $count ->
         [one] talla { $sizes }

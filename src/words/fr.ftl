@@ -241,6 +241,8 @@ key-start = commencer ici
 key-direction = sens du travail
 key-join = maille coulée qui ferme le tour
 key-step-down = fin de spirale en douceur
+key-label = tour { $round }, { $count } mailles
+key-fold = l’ouvrage se plie ici
 key-fasten-off = arrêter le fil
 schematic-title = Forme : { $title }, { $count ->
         [one] taille { $sizes }

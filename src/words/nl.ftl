@@ -241,6 +241,8 @@ key-start = hier beginnen
 key-direction = werkrichting
 key-join = halve vaste die de toer sluit
 key-step-down = einde van de spiraal aflopend
+key-label = toer { $round }, { $count } steken
+key-fold = hier vouwt het werk
 key-fasten-off = afhechten
 schematic-title = Vorm: { $title }, { $count ->
         [one] maat { $sizes }

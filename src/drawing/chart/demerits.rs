@@ -126,11 +126,11 @@ fn extent(strokes: &[(Line, f64)]) -> Rect {
 /// Lean, and crowding of one symbol on the next of its round.
 fn alone(ink: &[Inked]) -> Vec<Demerit> {
     let mut found = Vec::new();
-    for (one, next) in ink.iter().zip(ink.iter().skip(1).map(Some).chain([None])) {
-        if one.round == 0 {
-            continue;
-        }
-        let fanned = next.is_some_and(|next| (next.foot - one.foot).hypot() < GRACE);
+    for (index, one) in ink.iter().enumerate().filter(|(_, one)| one.round > 0) {
+        let next = ink.get(index + 1);
+        let before = index.checked_sub(1).and_then(|before| ink.get(before));
+        let same_foot = |other: &Inked| (other.foot - one.foot).hypot() < GRACE;
+        let fanned = next.is_some_and(same_foot) || before.is_some_and(same_foot);
         if one.lean > MOST_LEAN && !fanned {
             found.push(Demerit { kind: DemeritKind::Lean, round: one.round, amount: one.lean, at: one.middle });
         }

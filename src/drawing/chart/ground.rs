@@ -18,6 +18,9 @@ const TINTS: [f64; 2] = [0.87, 0.75];
 /// Line between two parts: a grey of contrast 4.5 on white.
 const PARTING: Ink = Ink([0x70, 0x70, 0x70]);
 
+/// Line of a fold: its width, its dashes and gaps, mm.
+pub(crate) const FOLD: (f64, &[f64]) = (0.35, &[4.0, 1.0, 0.4, 1.0]);
+
 /// The ground of all rings.
 pub(super) fn draw(scene: &Scene<'_>) -> Item {
     let mut items = Vec::new();
@@ -80,8 +83,9 @@ fn lines(scene: &Scene<'_>, index: usize, items: &mut Vec<Item>) {
     }
     let foot = |along: f64| ring.foot_at(along) - ring.margin;
     let path = edge(scene, ring, foot);
-    let (width, ink) = if fold { (0.35, Ink::BLACK) } else { (0.25, PARTING) };
-    let dashes = if fold { vec![4.0, 1.0, 0.4, 1.0] } else { Vec::new() };
+    let (width, dashes) = if fold { FOLD } else { (0.25, &[][..]) };
+    let ink = if fold { Ink::BLACK } else { PARTING };
+    let dashes = dashes.to_vec();
     let stroke = Stroke { width, ink, ends: Ends::Butt, dashes };
     items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
 }

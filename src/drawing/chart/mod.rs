@@ -12,6 +12,8 @@ use std::collections::BTreeMap;
 
 use kurbo::{Affine, BezPath, Point, Rect};
 
+pub(super) use ground::{FOLD, dashes, yarn_inks};
+
 pub use demerits::{Demerit, DemeritKind, demerits};
 pub use options::{ChartOptions, ChartView, LEAST_CELL, choose_view};
 
