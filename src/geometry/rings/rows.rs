@@ -26,8 +26,7 @@ impl Row {
         rounds.map(|index| Self { first: index, last: index }).collect()
     }
 
-    /// The rounds of a size, runs of alike even rounds as one band. The first of a run stays a ring of its own where
-    /// it begins a part, so that the band only stands for what needs no looking up.
+    /// The rounds of a size, runs of alike even rounds of one part and colour as one band.
     pub fn banded(size: &SizePlan) -> Vec<Self> {
         let mut rows: Vec<Self> = Vec::new();
         let mut index = 0;
