@@ -50,7 +50,7 @@ fn variants() -> Vec<(&'static str, Options)> {
         ("A4", a4()),
         ("Letter", Options { rounds: RoundsForm::Brackets, ..Options::new(Paper::letter()) }),
         ("large", Options { large: true, ..a4() }),
-        ("saving", Options { print: Print::InkSaving, ..a4() }),
+        ("saving", Options { print: Print::InkSaving, plain_words: true, ..a4() }),
         ("black", Options { print: Print::Black, rounds: RoundsForm::PerSize, ..a4() }),
         ("A5", Options::new(Paper::by_name("A5").unwrap())),
     ]

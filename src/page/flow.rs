@@ -60,7 +60,7 @@ pub(super) struct Flow<'a> {
 }
 
 /// Cost of ending a page inside a paragraph, between items of a list, and between blocks of a section.
-const INSIDE_TEXT: f64 = 0.2;
+const INSIDE_TEXT: f64 = 0.25;
 const BETWEEN_ITEMS: f64 = 0.08;
 const BETWEEN_BLOCKS: f64 = 0.04;
 

@@ -18,6 +18,8 @@ pub struct Options {
     pub large: bool,
     /// How the rounds of several sizes are told.
     pub rounds: RoundsForm,
+    /// True for the rounds in plain words too, after the table.
+    pub plain_words: bool,
 }
 
 /// How the rounds of several sizes are told.
@@ -35,7 +37,7 @@ pub enum RoundsForm {
 impl Options {
     /// The ordinary print on a sheet.
     pub fn new(paper: Paper) -> Self {
-        Self { paper, print: Print::default(), large: false, rounds: RoundsForm::default() }
+        Self { paper, print: Print::default(), large: false, rounds: RoundsForm::default(), plain_words: false }
     }
 }
 

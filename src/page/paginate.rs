@@ -75,15 +75,15 @@ fn page_ends(slabs: &[Extent], start: usize, room: f64) -> Vec<(usize, f64)> {
     ends
 }
 
-/// Empty paper costs the less the more of it is gathered on one page, so that pages are full or end where a section
-/// ends; but a nearly empty page is dear. The last page may be half empty for nothing.
+/// Empty paper costs its share of a page and a little more where it is gathered on one page; what decides between equals
+/// is the cost of the page's end. A nearly empty page is dear. The last page may be half empty for nothing.
 fn page_cost(fill: f64, last: bool, cost: f64) -> f64 {
     let nearly_empty = 4.0 * (NEARLY_EMPTY - fill).max(0.0);
     if last {
         return nearly_empty;
     }
     let empty = (1.0 - fill).max(0.0);
-    nearly_empty + 0.5 * empty + 0.1 * empty.sqrt() + cost
+    nearly_empty + 0.5 * empty + 0.4 * empty * empty + cost
 }
 
 #[cfg(test)]

@@ -156,29 +156,7 @@ impl Style {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn luminance(ink: Ink) -> f64 {
-        let channel = |value: u8| {
-            let c = f64::from(value) / 255.0;
-            if c <= 0.04045 { c / 12.92 } else { libm::pow((c + 0.055) / 1.055, 2.4) }
-        };
-        let [red, green, blue] = ink.0;
-        0.2126 * channel(red) + 0.7152 * channel(green) + 0.0722 * channel(blue)
-    }
-
-    /// Contrast by WCAG 2.2, “contrast ratio” and “relative luminance”.
-    fn contrast(a: Ink, b: Ink) -> f64 {
-        let (a, b) = (luminance(a), luminance(b));
-        (a.max(b) + 0.05) / (a.min(b) + 0.05)
-    }
-
-    /// The ratios that the W3C's own examples give: black on white 21, #767676 on white 4.54, #0000ff on white 8.59.
-    #[test]
-    fn the_formula_gives_the_published_ratios() {
-        assert!((contrast(Ink::BLACK, Ink::WHITE) - 21.0).abs() < 1e-9);
-        assert!((contrast(Ink([0x76; 3]), Ink::WHITE) - 4.54).abs() < 0.005);
-        assert!((contrast(Ink([0, 0, 255]), Ink::WHITE) - 8.59).abs() < 0.005);
-    }
+    use crate::drawing::{contrast, luminance};
 
     #[test]
     fn every_pair_of_colours_has_contrast_enough() {

@@ -7,7 +7,7 @@ use super::lines::{widths, wrap};
 use super::{Artifact, Cell, Column, Owner, Run, Scope, Table, Tag};
 
 /// Cost of ending a page between two rows.
-const INSIDE_TABLE: f64 = 0.05;
+const INSIDE_TABLE: f64 = 0.15;
 /// Share of the width that the growing column has at least, where there is one.
 const GROWN: f64 = 0.3;
 

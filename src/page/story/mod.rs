@@ -4,6 +4,7 @@ mod closing;
 mod materials;
 mod rounds;
 mod sizes;
+mod telling;
 mod working;
 
 use std::sync::Arc;
@@ -51,6 +52,7 @@ impl<'a> Story<'a> {
             self.key(),
             self.charts(),
             self.rounds(),
+            self.plain_rounds(),
             self.finishing(),
             self.cautions(),
         ];
