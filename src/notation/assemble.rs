@@ -308,7 +308,7 @@ impl<'r> Builder<'r> {
                         "counts-together",
                         format!(
                             "what stands here can't count as {number} together: the chain and {} more stitches would",
-                            number - 1
+                            number.saturating_sub(1)
                         ),
                     )
                     .at(place),

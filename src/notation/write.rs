@@ -328,12 +328,14 @@ impl Writer<'_> {
             }
             Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.what(op),
         };
-        match hook {
+        let text = match hook {
             Hook::Ring => self.with_what("write-ring", &what, ""),
             Hook::Chain(chains) => {
                 self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
             }
-        }
+        };
+        // Several of one stitch are a number; several groups are a repeat.
+        if once || matches!(op.made, Made::Same(_, 1)) { text } else { self.with_what("write-repeat", &text, number) }
     }
 
     /// What is made by one operation, without where: `sc`, `2 sc`, `(2 dc, ch 2, 2 dc)`, `sc2tog`.

@@ -43,7 +43,7 @@ pub(super) fn number(input: &mut Input<'_>) -> Res<u32> {
 pub(super) fn ordinal(input: &mut Input<'_>) -> Res<u32> {
     const WORDS: [&str; 6] = ["first", "second", "third", "fourth", "fifth", "sixth"];
     take(|token: &Token| match &token.kind {
-        Kind::Ordinal(number) => Some(*number),
+        Kind::Ordinal(number) => Some(*number).filter(|number| *number > 0),
         Kind::Word(word) => WORDS.iter().position(|known| known == word).map(|index| index as u32 + 1),
         Kind::Number(_) | Kind::Open(_) | Kind::Close(_) | Kind::Sign(_) | Kind::Dash(_) => None,
     })

@@ -20,7 +20,9 @@ pub(super) fn together_word(input: &mut Input<'_>) -> Res<(Stitch, u32)> {
         Some((vocabulary.stem(stem)?, word.get(stem.len()..)?.parse().ok()?))
     });
     let spaced = (stitch, opt(word(&["next"])), number, opt(stitches_word), word(&["tog", "together"]));
-    alt((one, spaced.map(|(stitch, _, number, ..)| (stitch, number)))).parse_next(input)
+    // Two or more stitches of a kind that counts.
+    let several = |(stitch, number): &(Stitch, u32)| *number > 1 && *stitch != Stitch::CH && stitch.row().counts > 0;
+    alt((one, spaced.map(|(stitch, _, number, ..)| (stitch, number)))).verify(several).parse_next(input)
 }
 
 /// What is made, how many, and whether the number may also say in how many stitches.
@@ -34,7 +36,7 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
     let number = how_many(input)?;
     let before = opt(loops).parse_next(input)?;
     let shell = (number_of_shell(number), word(&["shell", "shells", "sh"]));
-    let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count.max(1)));
+    let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count));
     let increase = (opt(stitch), word(&["inc", "increase", "incs"]))
         .map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
     let decrease = (opt(stitch), word(&["dec", "decrease", "decs", "invdec"]))

@@ -193,7 +193,7 @@ impl Counter<'_> {
     fn lose(&mut self, written: &WrittenRound) {
         self.complete = false;
         self.standing = Standing { count: written.stated.as_ref().map(|stated| stated.count), spaces: None };
-        self.number = self.number.saturating_add(1 + written.last - written.first);
+        self.number = self.number.saturating_add((written.last - written.first).saturating_add(1));
     }
 
     fn range_changes(&mut self, written: &WrittenRound, before: u32, after: u32) {
