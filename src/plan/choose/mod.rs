@@ -6,7 +6,7 @@
 //! is shaped and round k − 1 is not, or the other way round] + λ Σₖ e · v(k, Δₖ)
 //!
 //! - dₖ is the distance in stitches of nₖ from the band of circumferences wanted after round k, τₖ the tolerance there
-//!   in stitches, never under [`FINEST`]; ωₖ is 1, and [`EDGE`] for the last round of the part, which has to fit.
+//!   in stitches, from [`FINEST`] to [`COARSEST`]; ωₖ is 1, and [`EDGE`] for the last round of the part, which has to fit.
 //! - u is how uneven the repeats are: 1 − gcd(n, Δ) / |Δ|, and 1 where fewer than three repeats pull the fabric to one
 //!   side. It is 0 where the repeats divide the round. Where n corners are stacked they take the place of Δ.
 //! - v is 1 where the size solved before has another Δ in the same round of the part, so that sizes share instructions.
@@ -18,7 +18,8 @@
 //! round is where it can be; the last count is
 //! within half a repeat of its target, a repeat being |Δ| of the last shaped round, or is the nearest whole stitch (a
 //! part without any shaping keeps the count it is given); and
-//! |dₖ| is at most f τₖ for the first f of [`FAR`] that leaves any solution.
+//! |dₖ| is at most f τₖ for the first f of [`FAR`] that leaves any solution
+//! (but never with windows of more than [`MOST_PAIRS`]: so far off, so large a piece is refused).
 //!
 //! The last limit keeps the windows of counts narrow, so that the cost is linear in rounds; [`path`] says what else is
 //! left out and why it can't matter.
@@ -41,6 +42,10 @@ pub(super) const SWITCHED: f64 = 0.5;
 pub(super) const UNLIKE: f64 = 0.25;
 /// Smallest tolerance, in stitches: a round can't be made to fit better than a stitch or two.
 pub(super) const FINEST: f64 = 1.5;
+/// Largest tolerance, in stitches: beyond it a round of thousands would be off by more than an eye forgives.
+pub(super) const COARSEST: f64 = 20.0;
+/// Most pairs of counts of neighbouring rounds that are looked at.
+pub(super) const MOST_PAIRS: u64 = 300_000_000;
 /// Tolerances that a round may be off, tried in order.
 pub(super) const FAR: [f64; 4] = [3.0, 10.0, 40.0, 200.0];
 /// Fewest stitches that make a round.
@@ -130,6 +135,9 @@ pub(super) fn choose(task: &Task) -> Option<Choice> {
     let widest = |windows: &[(u32, u32)]| windows.iter().map(|(low, high)| high.saturating_sub(*low)).max();
     for (index, far) in FAR.into_iter().enumerate() {
         let windows = task.windows(far);
+        if pairs(&windows) > MOST_PAIRS {
+            return None;
+        }
         let table = Table::new(widest(&windows).unwrap_or(0).min(MOST_LOOKED_UP));
         let search =
             |windows: &[(u32, u32)], bound: f64| Search { task, windows, rest: &rest, bound, table: &table }.run();
@@ -141,6 +149,13 @@ pub(super) fn choose(task: &Task) -> Option<Choice> {
         }
     }
     None
+}
+
+/// Pairs of counts of neighbouring rounds.
+fn pairs(windows: &[(u32, u32)]) -> u64 {
+    let width = |(low, high): &(u32, u32)| u64::from((high + 1).saturating_sub(*low));
+    let counts: Vec<u64> = windows.iter().map(width).collect();
+    counts.windows(2).map(|pair| pair.iter().product::<u64>()).fold(0, u64::saturating_add)
 }
 
 impl Task {
@@ -162,7 +177,7 @@ impl Task {
 
     /// Tolerance of a round in stitches.
     fn tolerance(&self, round: usize) -> f64 {
-        self.tolerance.get(round).copied().unwrap_or(FINEST).max(FINEST)
+        self.tolerance.get(round).copied().unwrap_or(FINEST).clamp(FINEST, COARSEST)
     }
 
     /// Cost of shaping a round otherwise than the size before.

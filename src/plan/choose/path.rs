@@ -67,6 +67,9 @@ impl Search<'_> {
                 }
             };
             self.settle(round, &mut layer);
+            if layer.states.iter().all(Vec::is_empty) {
+                return None;
+            }
             layers.push(layer);
         }
         self.trace(&layers)
