@@ -3,14 +3,23 @@
 use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
-use roundelay::file::Output;
+use roundelay::drawing::{
+    ChartOptions, ChartView, LEAST_CELL, SchematicOptions, chart, choose_view, least_cell, schematic,
+};
+use roundelay::file::png::{self, PngOptions};
 use roundelay::file::save::save;
-use roundelay::page::Paper;
+use roundelay::file::{Output, pdf, svg};
+use roundelay::geometry::SideShape;
+use roundelay::page::pictures::{chart_key, chart_options, schematic_options, table_picture, wall_picture};
+use roundelay::page::{Options, Paper, wall};
+use roundelay::plan::Plan;
 use roundelay::report::{Diagnostic, Report};
+use roundelay::units::Mm;
 
 use super::input::{self, Solved};
 use super::output::failure;
 use super::plan::unreadable;
+use super::publish::Ink;
 use super::{Outcome, show};
 
 /// What to draw, and how.
@@ -39,6 +48,38 @@ pub(super) struct Draw {
     /// Letters of 18 pt and wider lines
     #[arg(long)]
     pub(super) large_print: bool,
+    /// How ink is used
+    #[arg(long, value_enum, default_value_t)]
+    pub(super) ink: Ink,
+    /// What the chart shows [default: the first of the three that can be read on the paper]
+    #[arg(long, value_enum)]
+    pub(super) view: Option<View>,
+    /// Chart of one part only, by its name
+    #[arg(long, conflicts_with_all = ["view", "up_to"])]
+    pub(super) part: Option<String>,
+    /// Chart of the rounds up to and with this number
+    #[arg(long, value_name = "ROUND", conflicts_with = "view", value_parser = clap::value_parser!(u32).range(1..))]
+    pub(super) up_to: Option<u32>,
+    /// Chart with marks where stitches lean, crowd or touch
+    #[arg(long)]
+    pub(super) demerits: bool,
+    /// Chart as .pdf in tiles on this home paper, to be stuck together to a sheet of --paper
+    #[arg(long, value_name = "PAPER", value_parser = paper)]
+    pub(super) tiles: Option<Paper>,
+    /// Schematic with all sizes nested
+    #[arg(long)]
+    pub(super) all_sizes: bool,
+}
+
+/// What a chart shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum View {
+    /// Every round as a ring of its own
+    Whole,
+    /// Alike rounds as one labelled band
+    Bands,
+    /// One repeat, large
+    Sector,
 }
 
 /// The pictures there are.
@@ -125,7 +166,90 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
 
 /// The bytes of the picture in the way its ending says, or complaints and nothing.
 fn picture(solved: &Solved, wish: &Draw, ending: Ending, report: &mut Report) -> Option<Vec<u8>> {
-    let _ = (solved, wish.picture, &wish.paper, wish.dpi, wish.grey, wish.large_print, ending);
-    report.add(Diagnostic::error("not-drawn", "pictures can't be drawn yet"));
-    None
+    let plan = &solved.plan;
+    let size = wish.size.as_ref().and_then(|name| plan.sizes.iter().position(|size| size.name == *name)).unwrap_or(0);
+    let options = Options { large: wish.large_print, print: wish.ink.print(), ..Options::new(wish.paper.clone()) };
+    let (width, height) = wish.paper.printable();
+    let drawing = match wish.picture {
+        Picture::Chart => {
+            let view = view(plan, size, wish, report)?;
+            if ending == Ending::Pdf {
+                return wall_chart(plan, size, view, wish, &options, report);
+            }
+            chart(plan, size, &ChartOptions { demerits: wish.demerits, ..chart_options(view, width, height, &options) })
+        }
+        Picture::Schematic => {
+            let sizes: Vec<usize> = if wish.all_sizes { (0..plan.sizes.len()).collect() } else { vec![size] };
+            let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| solved.shapes.get(*size).cloned()).collect();
+            schematic(plan, &sizes, &shapes, &SchematicOptions { width, height, ..schematic_options(&options) })
+        }
+        Picture::Table => table_picture(plan, size, &solved.shapes, &options)?,
+        Picture::Key => chart_key(plan, size, width, &options),
+    };
+    match ending {
+        Ending::Svg => Some(svg::write(&drawing).into_bytes()),
+        Ending::Png => png::render(&svg::write(&drawing), &PngOptions { dpi: wish.dpi, grey: wish.grey }, report),
+        Ending::Pdf => pdf::write_drawing(&drawing).map_err(|complaint| report.add(complaint)).ok(),
+    }
+}
+
+/// The view of the chart that was asked for, or the one that can be read on the paper, with the reason as a note.
+fn view(plan: &Plan, size: usize, wish: &Draw, report: &mut Report) -> Option<ChartView> {
+    let (width, height) = wish.paper.printable();
+    let asked = match (&wish.part, wish.up_to, wish.view) {
+        (Some(name), ..) => {
+            let parts = &plan.sizes.get(size)?.parts;
+            let Some(part) = parts.iter().position(|part| part.name == *name) else {
+                let names: Vec<&str> = parts.iter().map(|part| part.name.as_str()).collect();
+                let message = format!("the design has no part `{name}`");
+                report.add(
+                    Diagnostic::error("no-such-part", message).help(format!("its parts are {}", names.join(", "))),
+                );
+                return None;
+            };
+            Some(ChartView::Part(part))
+        }
+        (None, Some(round), _) => Some(ChartView::UpTo(round)),
+        (None, None, Some(View::Whole)) => Some(ChartView::Whole),
+        (None, None, Some(View::Bands)) => Some(ChartView::Bands),
+        (None, None, Some(View::Sector)) => Some(ChartView::Sector),
+        (None, None, None) => None,
+    };
+    let Some(view) = asked else {
+        let (view, reason) = choose_view(plan, size, width, height);
+        if view != ChartView::Whole || least(plan, size, view, wish) < LEAST_CELL {
+            report.add(Diagnostic::note("view-chosen", reason.trim_end_matches('.')));
+        }
+        return Some(view);
+    };
+    let cell = least(plan, size, view, wish);
+    if cell < LEAST_CELL {
+        let message =
+            format!("the smallest stitch is {:.1} mm on {} paper, too small to read", cell.mm(), wish.paper.name);
+        let help = "choose larger paper with --paper, or leave the view to the tool";
+        report.add(Diagnostic::warning("too-small", message).help(help));
+    }
+    Some(view)
+}
+
+fn least(plan: &Plan, size: usize, view: ChartView, wish: &Draw) -> Mm {
+    let (width, height) = wish.paper.printable();
+    least_cell(plan, size, &ChartOptions { view, width, height, ..ChartOptions::default() })
+}
+
+/// A wall chart: on one sheet, or in tiles on home paper.
+fn wall_chart(
+    plan: &Plan,
+    size: usize,
+    view: ChartView,
+    wish: &Draw,
+    options: &Options,
+    report: &mut Report,
+) -> Option<Vec<u8>> {
+    let wall = wall_picture(plan, size, view, &wish.paper, options);
+    let document = match &wish.tiles {
+        Some(home) => wall::tiled(plan, &wall, &Options { paper: home.clone(), ..options.clone() }, report)?,
+        None => wall::one_sheet(plan, &wall, options, report)?,
+    };
+    pdf::write(&document).map_err(|complaint| report.add(complaint)).ok()
 }

@@ -73,6 +73,8 @@ pub(super) enum Only {
     Csv,
     /// Charts, schematics and tables
     Pictures,
+    /// Wall charts in tiles
+    Wall,
 }
 
 impl Only {
@@ -83,6 +85,7 @@ impl Only {
             Self::Text => Kind::Text,
             Self::Csv => Kind::Csv,
             Self::Pictures => Kind::Pictures,
+            Self::Wall => Kind::Wall,
         }
     }
 }

@@ -1,8 +1,11 @@
 //! Everything that is published of a plan, as named bytes.
 
-use crate::drawing::Drawing;
+use std::sync::Arc;
+
+use crate::drawing::{ChartView, Drawing, SchematicOptions, schematic};
 use crate::geometry::SideShape;
-use crate::page::{Options, Pictures, booklet};
+use crate::page::pictures::{schematic_options, table_picture, wall_picture, wall_sheet};
+use crate::page::{Options, Pictures, booklet, wall};
 use crate::plan::Plan;
 use crate::report::Report;
 
@@ -22,11 +25,13 @@ pub enum Kind {
     Csv,
     /// Charts, schematics and tables of every size, SVG and PNG.
     Pictures,
+    /// A wall chart of every size in tiles on home paper, PDF.
+    Wall,
 }
 
 impl Kind {
     /// All of them.
-    pub const ALL: [Self; 5] = [Self::Booklet, Self::Web, Self::Text, Self::Csv, Self::Pictures];
+    pub const ALL: [Self; 6] = [Self::Booklet, Self::Web, Self::Text, Self::Csv, Self::Pictures, Self::Wall];
 }
 
 /// Pixels an inch of the pictures that are published beside the SVG.
@@ -56,11 +61,20 @@ pub fn publish(
             Kind::Text => outputs.push(file(".txt".into(), text::write(plan, &pictures, options).into_bytes())),
             Kind::Csv => outputs.push(file(".csv".into(), csv::plan(plan, shapes, None).into_bytes())),
             Kind::Pictures => {
-                for (name, drawing) in named(plan, &pictures) {
-                    let written = svg::write(drawing);
+                for (name, drawing) in named(plan, shapes, &pictures, options) {
+                    let written = svg::write(&drawing);
                     let pixels = png::render(&written, &PngOptions { dpi: DPI, ..PngOptions::default() }, report)?;
                     outputs.push(file(format!("-{name}.svg"), written.into_bytes()));
                     outputs.push(file(format!("-{name}.png"), pixels));
+                }
+            }
+            Kind::Wall => {
+                for (index, size) in plan.sizes.iter().enumerate() {
+                    let sheet = wall_sheet(plan, index, &options.paper);
+                    let wall = wall_picture(plan, index, ChartView::Whole, &sheet, options);
+                    let document = wall::tiled(plan, &wall, options, report)?;
+                    let bytes = pdf::write(&document).map_err(|complaint| report.add(complaint)).ok()?;
+                    outputs.push(file(format!("-{}-wall-chart.pdf", slug(&size.name)), bytes));
                 }
             }
         }
@@ -69,11 +83,20 @@ pub fn publish(
 }
 
 /// The pictures that are published by themselves, with their names.
-fn named<'a>(plan: &'a Plan, pictures: &'a Pictures) -> impl Iterator<Item = (String, &'a Drawing)> {
-    let charts = plan.sizes.iter().zip(&pictures.charts);
-    let charts = charts.map(|(size, (drawing, _))| (format!("{}-chart", slug(&size.name)), &**drawing));
-    let key = pictures.key.iter().map(|drawing| ("key".to_owned(), &**drawing));
-    charts.chain(key)
+fn named(plan: &Plan, shapes: &[SideShape], pictures: &Pictures, options: &Options) -> Vec<(String, Arc<Drawing>)> {
+    let (width, height) = options.paper.printable();
+    let room = SchematicOptions { width, height, ..schematic_options(options) };
+    let mut named = Vec::new();
+    for (index, size) in plan.sizes.iter().enumerate() {
+        let name = slug(&size.name);
+        let chart = pictures.charts.get(index).map(|(drawing, _)| drawing.clone());
+        let side = shapes.get(index..=index).map(|shape| Arc::new(schematic(plan, &[index], shape, &room)));
+        let table = table_picture(plan, index, shapes, options).map(Arc::new);
+        let of_size = [("chart", chart), ("schematic", side), ("table", table)];
+        named.extend(of_size.into_iter().filter_map(|(kind, drawing)| Some((format!("{name}-{kind}"), drawing?))));
+    }
+    named.extend(pictures.key.iter().map(|drawing| ("key".to_owned(), drawing.clone())));
+    named
 }
 
 /// A name as part of a file name: letters and figures stay, all else becomes a hyphen.

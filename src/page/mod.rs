@@ -13,7 +13,7 @@ pub use crate::words::numbers;
 mod options;
 mod paginate;
 mod paper;
-mod pictures;
+pub mod pictures;
 mod press;
 pub mod story;
 mod style;

@@ -1,37 +1,110 @@
-//! The pictures of a pattern, each drawn at the size at which the pages show it.
+//! The pictures of a pattern, each drawn for the room in which it is shown.
 
 use std::sync::Arc;
 
-use crate::drawing::{ChartOptions, Drawing, KeyOptions, chart, key};
-use crate::geometry::SideShape;
+use crate::drawing::{
+    ChartOptions, ChartView, Drawing, KeyOptions, RowTableOptions, SchematicOptions, chart, choose_view, key,
+    row_table, schematic,
+};
+use crate::geometry::{RowTable, SideShape};
+use crate::notation::write::Writer;
 use crate::plan::Plan;
 use crate::units::Mm;
 use crate::words::{Arg, Words};
 
-use super::{Options, Pictures, Style};
+use super::wall::{self, Wall};
+use super::{Options, Paper, Pictures, Print, Style};
 
-/// Room that heading, caption and running head take from a page that holds one picture.
+/// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
+/// Share of a page that the schematic of a booklet may fill.
+const SCHEMATIC_SHARE: f64 = 0.62;
+/// Sizes that can be told apart when they are nested in one schematic.
+const MOST_NESTED: usize = 6;
+/// Large sheets for wall charts, smallest first: ISO 216 and the sheets of the United States.
+const SHEETS: [[&str; 4]; 2] = [["A3", "A2", "A1", "A0"], ["Tabloid", "Arch C", "Arch D", "Arch E"]];
 
 impl Pictures {
     /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
     pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Self {
         let words = Words::of(plan.design.language);
         let style = Style::new(&options.paper, options.print, options.large);
-        let (width, height) = (Mm::new(style.width()), Mm::new(style.height()));
+        let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
         let middle = plan.sizes.len() / 2;
-        let charts = (0..plan.sizes.len()).map(|size| {
-            let room = ChartOptions { width, height: height - FURNITURE, ..ChartOptions::default() };
-            let caption = words.with("page-chart-of", &[("size", Arg::Text(&plan.sizes[size].name))]);
-            (Arc::new(chart(plan, size, &room)), caption)
+        let charts = plan.sizes.iter().enumerate().map(|(index, size)| {
+            let (view, reason) = choose_view(plan, index, width, height);
+            let drawing = chart(plan, index, &chart_options(view, width, height, options));
+            let of = words.with("page-chart-of", &[("size", Arg::Text(&size.name))]);
+            let caption = if view == ChartView::Whole { of } else { format!("{of} {reason}") };
+            (Arc::new(drawing), caption)
         });
         let charts: Vec<(Arc<Drawing>, String)> = charts.collect();
+        let all: Vec<usize> = (0..plan.sizes.len()).collect();
+        let nested: Vec<&[usize]> =
+            if all.len() <= MOST_NESTED { vec![all.as_slice()] } else { all.chunks(1).collect() };
+        let room = SchematicOptions { width, height: height * SCHEMATIC_SHARE, ..schematic_options(options) };
+        let schematics = nested.into_iter().map(|sizes| {
+            let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| shapes.get(*size).cloned()).collect();
+            (Arc::new(schematic(plan, sizes, &shapes, &room)), String::new())
+        });
         Self {
             cover: charts.get(middle).map(|(drawing, _)| drawing.clone()),
-            key: Some(Arc::new(key(plan, middle, &KeyOptions { width, ..KeyOptions::default() }))),
+            key: Some(Arc::new(chart_key(plan, middle, width, options))),
+            schematics: schematics.collect(),
             charts,
-            schematics: Vec::new(),
             shapes: shapes.to_vec(),
         }
     }
+}
+
+/// How a chart is drawn for a print.
+pub fn chart_options(view: ChartView, width: Mm, height: Mm, options: &Options) -> ChartOptions {
+    ChartOptions { view, width, height, tints: options.print == Print::Colour, ..ChartOptions::default() }
+}
+
+/// How a schematic is drawn for a print.
+pub fn schematic_options(options: &Options) -> SchematicOptions {
+    let letters = if options.large { Mm::new(5.0) } else { Mm::new(2.5) };
+    let plain_black = options.print == Print::Black;
+    SchematicOptions { letters, heavy: options.large, plain_black, ..SchematicOptions::default() }
+}
+
+/// The key to the chart of a size.
+pub fn chart_key(plan: &Plan, size: usize, width: Mm, options: &Options) -> Drawing {
+    let plain = KeyOptions { width, ..KeyOptions::default() };
+    let large =
+        KeyOptions { unit: plain.unit * 1.5, letters: Mm::from_points(18.0), column: plain.column * 1.5, ..plain };
+    key(plan, size, if options.large { &large } else { &plain })
+}
+
+/// The row table of a size as a picture of its own.
+pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &Options) -> Option<Drawing> {
+    let words = Words::of(plan.design.language);
+    let writer = Writer { words: &words, terms: plan.design.terms };
+    let table = RowTable::of_size(plan, plan.sizes.get(size)?, shapes.get(size), &writer);
+    let plain = RowTableOptions { swatches: options.print != Print::Black, ..RowTableOptions::default() };
+    let large = RowTableOptions { letters: Mm::from_points(18.0), ..plain.clone() };
+    Some(row_table(plan, &table, if options.large { &large } else { &plain }))
+}
+
+/// A wall chart for one sheet of `paper`: the key is drawn first, and the chart fills what it leaves.
+pub fn wall_picture(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: &Options) -> Wall {
+    let (width, _) = paper.printable();
+    let key = chart_key(plan, size, width - wall::KEY_INSET, options);
+    let (width, height) = wall::chart_room(paper, Mm::new(key.bounds.height()));
+    let chart = chart(plan, size, &chart_options(view, width, height, options));
+    Wall { size, chart: Arc::new(chart), key: Some(Arc::new(key)) }
+}
+
+/// The smallest large sheet, of the family that `home` belongs to, on which every round of a size can be read; the
+/// largest where none is large enough.
+pub fn wall_sheet(plan: &Plan, size: usize, home: &Paper) -> Paper {
+    let american = home.name.starts_with(['L', 'T']) || home.name.starts_with("Arch");
+    let sheets = SHEETS[usize::from(american)].iter().filter_map(|name| Paper::by_name(name).ok());
+    let sheets: Vec<Paper> = sheets.collect();
+    let fits = |paper: &&Paper| {
+        let (width, height) = wall::chart_room(paper, Mm::ZERO);
+        choose_view(plan, size, width, height).0 == ChartView::Whole
+    };
+    sheets.iter().find(fits).or(sheets.last()).cloned().unwrap_or_else(Paper::a4)
 }

@@ -26,6 +26,8 @@ pub use tiles::{OVERLAP, Tiling, tiling};
 const GAP: f64 = 6.0;
 /// Side of the check square.
 pub(super) const CHECK: f64 = 50.0;
+/// Room that the check square takes from the width of the key on one sheet.
+pub const KEY_INSET: Mm = Mm::new(CHECK + GAP + 1.0);
 
 /// What a wall chart shows.
 #[derive(Clone, Debug)]
