@@ -83,7 +83,7 @@ pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &O
     let writer = Writer { words: &words, terms: plan.design.terms };
     let table = RowTable::of_size(plan, plan.sizes.get(size)?, shapes.get(size), &writer);
     let plain = RowTableOptions { swatches: options.print != Print::Black, ..RowTableOptions::default() };
-    let large = RowTableOptions { letters: Mm::from_points(18.0), ..plain.clone() };
+    let large = RowTableOptions { letters: Mm::from_points(18.0), ..plain };
     Some(row_table(plan, &table, if options.large { &large } else { &plain }))
 }
 
