@@ -19,7 +19,13 @@ pub struct SaveError {
 
 impl std::fmt::Display for SaveError {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{} can't be written: {}", self.path.display(), self.cause)
+        // What the system said of the file beside it is wrapped in the name of that file, which tells a maker nothing.
+        let inner = self.cause.get_ref().and_then(|wrapped| wrapped.source());
+        let path = self.path.display();
+        match inner {
+            Some(inner) => write!(f, "{path} can't be written: {inner}"),
+            None => write!(f, "{path} can't be written: {}", self.cause),
+        }
     }
 }
 
@@ -152,6 +158,13 @@ mod tests {
         assert_eq!(error.cause.kind(), io::ErrorKind::AlreadyExists);
         assert_eq!(fs::read_to_string(&path).unwrap(), "first");
         assert_eq!(names(folder.path()), ["hat.yaml"]);
+    }
+
+    #[test]
+    fn a_complaint_names_the_file_and_not_the_one_beside_it() {
+        let folder = tempfile::tempdir().unwrap();
+        let told = save_new(&folder.path().join("no/hat.yaml"), b"x").unwrap_err().to_string();
+        assert!(told.contains("hat.yaml can't be written") && !told.contains(".roundelay-"), "{told}");
     }
 
     #[cfg(unix)]
