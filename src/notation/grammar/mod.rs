@@ -150,7 +150,8 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
     let rest = rest_of_clause(input);
     let has = |words: &[&str]| rest.iter().any(|token| token.word().is_some_and(|word| words.contains(&word)));
     let first = rest.iter().any(|token| token.kind == Kind::Ordinal(1));
-    if has(&["ring", "circle"]) {
+    // `sl st in ring` is a stitch.
+    if has(&["ring", "circle"]) && (sure || first || has(&["first", "form", "forming", "make"])) {
         return Ok(Clause::FormRing);
     }
     if sure || first || has(&["first", "top", "beg", "beginning", "join"]) { Ok(Clause::Join(true)) } else { Err(()) }
