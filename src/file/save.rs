@@ -19,13 +19,10 @@ pub struct SaveError {
 
 impl std::fmt::Display for SaveError {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        // What the system said of the file beside it is wrapped in the name of that file, which tells a maker nothing.
-        let inner = self.cause.get_ref().and_then(|wrapped| wrapped.source());
-        let path = self.path.display();
-        match inner {
-            Some(inner) => write!(f, "{path} can't be written: {inner}"),
-            None => write!(f, "{path} can't be written: {}", self.cause),
-        }
+        // What the system said ends in the name of the file beside it, which tells a maker nothing.
+        let cause = self.cause.to_string();
+        let said = cause.split(" at path ").next().unwrap_or(&cause);
+        write!(f, "{} can't be written: {said}", self.path.display())
     }
 }
 
