@@ -38,7 +38,7 @@ pub(super) fn draw(scene: &Scene<'_>) -> Item {
 /// The line that tells a colour from the others without its colour: dashes and gaps in line widths. The colour that most
 /// rounds are worked in has none.
 pub(crate) fn dashes(plan: &Plan, size: &SizePlan, colour: usize) -> Option<&'static [f64]> {
-    const PATTERNS: [&[f64]; 5] = [&[], &[7.0, 3.0], &[1.0, 2.5], &[7.0, 2.5, 1.0, 2.5], &[14.0, 4.0]];
+    const PATTERNS: [&[f64]; 5] = [&[7.0, 3.0], &[1.0, 2.5], &[7.0, 2.5, 1.0, 2.5], &[14.0, 4.0], &[]];
     let rounds = |of: usize| size.rounds.iter().filter(|round| round.colour == Some(of)).count();
     let main = (0..plan.design.yarn.colours.len()).rev().max_by_key(|of| rounds(*of))?;
     let place = colour.checked_sub(usize::from(colour > main)).filter(|_| colour != main)?;
