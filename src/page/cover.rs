@@ -16,6 +16,8 @@ use crate::units::Mm;
 const TITLE_LINES: usize = 3;
 /// Least height of the cover picture; where less is left, it is left out.
 const LEAST_PICTURE: f64 = 30.0;
+/// Most of the cover below the title that the facts take; what doesn't fit stands in the sections anyway.
+const FACTS: f64 = 0.5;
 
 /// A page in the making, filled from the top.
 struct Sheet<'a> {
@@ -45,7 +47,7 @@ pub(super) fn add(document: &mut Document, story: &Story<'_>, style: &Style, roo
     let paper = &story.options.paper;
     let mut sheet = Sheet { style, page: Page::new(paper.width, paper.height), y: style.top - 4.0 };
     head(document, &mut sheet, story, root);
-    let facts = Facts::measure(story, style, style.foot - sheet.y);
+    let facts = Facts::measure(story, style, (style.foot - sheet.y) * FACTS);
     let top = style.foot - facts.height;
     picture(document, &mut sheet, story, root, top - style.text * 1.6);
     sheet.y = top;

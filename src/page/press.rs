@@ -113,8 +113,10 @@ pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, word
     let size = style.small;
     for (i, page) in document.pages.iter_mut().enumerate().skip(first) {
         let head = (style.top - style.text * 2.2).max(super::MARGIN.mm() + size * 0.8);
-        let (left, right) =
-            (fit(&running.left, size, style.width() * 0.6), fit(&running.right, size, style.width() * 0.38));
+        // The title goes first; what stands at the right takes the room it leaves, or less than a third of the line.
+        let left = fit(&running.left, size, style.width() * 0.7);
+        let taken = crate::font::Face::Bold.width(&left, size) + size * 2.0;
+        let right = fit(&running.right, size, style.width() - taken);
         let mut items = vec![Item::Text(TextItem {
             ink: style.palette.accent,
             face: crate::font::Face::Bold,

@@ -231,7 +231,7 @@ impl Flow<'_> {
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             let (word, line) = widths(&cell.runs, size);
             least = least.max(word + extra).max(picture).max(box_pitch * f64::from(cell.ticks.min(1)));
-            natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(cell.ticks.min(4)));
+            natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(cell.ticks.min(3)));
         }
         (least, natural.max(least))
     }

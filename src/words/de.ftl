@@ -276,7 +276,6 @@ page-contents = Inhalt
 page-go-to = Zu { $title }
 page-designed-by = Entwurf: { $name }
 page-pattern = Häkelanleitung, in Runden gearbeitet
-page-facts = Die Anleitung in Kürze
 page-sizes = Größen
 page-size = Größe
 page-level = Schwierigkeit
@@ -296,7 +295,6 @@ page-weight-5 = dick
 page-weight-6 = sehr dick
 page-weight-7 = Riesengarn
 page-ball = { $grams } g = { $metres } m je Knäuel
-page-colours = Farben
 page-colour = Farbe
 page-hook = Häkelnadel
 page-hook-letter = { $size } mm (US { $letter })
@@ -351,7 +349,6 @@ page-skip = überspringen = die nächste Masche auslassen
 page-key = Zeichen
 page-chart = Häkelschrift
 page-chart-of = Das Rundendiagramm der Größe { $size }
-page-schematic = Form
 page-rounds = Runden
 page-round = Runde
 page-instruction = Anleitung

@@ -276,7 +276,6 @@ page-contents = Contenido
 page-go-to = Ir a { $title }
 page-designed-by = Diseño: { $name }
 page-pattern = Patrón de ganchillo, tejido en redondo
-page-facts = El patrón en breve
 page-sizes = Tallas
 page-size = Talla
 page-level = Nivel
@@ -296,7 +295,6 @@ page-weight-5 = grueso
 page-weight-6 = supergrueso
 page-weight-7 = jumbo
 page-ball = { $grams } g = { $metres } m por ovillo
-page-colours = Colores
 page-colour = Color
 page-hook = Ganchillo
 page-hook-letter = { $size } mm (US { $letter })
@@ -351,7 +349,6 @@ page-skip = saltar = dejar el punto siguiente sin tejer
 page-key = Símbolos
 page-chart = Gráfico
 page-chart-of = El diagrama de la talla { $size }
-page-schematic = Forma
 page-rounds = Vueltas
 page-round = Vuelta
 page-instruction = Instrucciones

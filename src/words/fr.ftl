@@ -276,7 +276,6 @@ page-contents = Sommaire
 page-go-to = Aller à { $title }
 page-designed-by = Création : { $name }
 page-pattern = Modèle de crochet, travaillé en rond
-page-facts = Le modèle en bref
 page-sizes = Tailles
 page-size = Taille
 page-level = Niveau
@@ -296,7 +295,6 @@ page-weight-5 = épais
 page-weight-6 = très épais
 page-weight-7 = géant
 page-ball = { $grams } g = { $metres } m la pelote
-page-colours = Couleurs
 page-colour = Couleur
 page-hook = Crochet
 page-hook-letter = { $size } mm (US { $letter })
@@ -351,7 +349,6 @@ page-skip = sauter = laisser la maille suivante
 page-key = Symboles
 page-chart = Grille
 page-chart-of = Le diagramme de la taille { $size }
-page-schematic = Forme
 page-rounds = Tours
 page-round = Tour
 page-instruction = Explications

@@ -276,7 +276,6 @@ page-contents = Inhoud
 page-go-to = Ga naar { $title }
 page-designed-by = Ontwerp: { $name }
 page-pattern = Haakpatroon, in het rond gehaakt
-page-facts = Het patroon in het kort
 page-sizes = Maten
 page-size = Maat
 page-level = Niveau
@@ -296,7 +295,6 @@ page-weight-5 = dik
 page-weight-6 = superdik
 page-weight-7 = jumbo
 page-ball = { $grams } g = { $metres } m per bol
-page-colours = Kleuren
 page-colour = Kleur
 page-hook = Haaknaald
 page-hook-letter = { $size } mm (US { $letter })
@@ -351,7 +349,6 @@ page-skip = overslaan = de volgende steek niet haken
 page-key = Symbolen
 page-chart = Schema
 page-chart-of = Het patroonschema van maat { $size }
-page-schematic = Vorm
 page-rounds = Toeren
 page-round = Toer
 page-instruction = Aanwijzing

@@ -94,7 +94,7 @@ impl Story<'_> {
     }
 
     fn round_cells(&self, row: &RowLine, measures: bool, colours: bool) -> Vec<Cell> {
-        let mut instruction = vec![Run::new(row.instruction.clone())];
+        let mut instruction = vec![Run::new(times_together(&row.instruction))];
         if row.counts.iter().any(Option::is_none) {
             let sizes = self.plan.sizes.iter().zip(&row.counts).filter(|(_, count)| count.is_some());
             let names: Vec<&str> = sizes.map(|(size, _)| size.name.as_str()).collect();
@@ -113,5 +113,36 @@ impl Story<'_> {
         }
         cells.push(Cell::ticks(row.rounds));
         cells
+    }
+}
+
+/// The number of times after a repeat stays on one line with its word: `] 5 times`.
+fn times_together(text: &str) -> String {
+    let mut pieces = text.split("] ");
+    let first = pieces.next().unwrap_or_default().to_owned();
+    pieces.fold(first, |mut held, piece| {
+        let number = piece.bytes().take_while(u8::is_ascii_digit).count();
+        held.push_str("] ");
+        match piece.get(number..).and_then(|rest| rest.strip_prefix(' ')).filter(|_| number > 0) {
+            Some(rest) => {
+                held.push_str(&piece[..number]);
+                held.push('\u{a0}');
+                held.push_str(rest);
+            }
+            None => held.push_str(piece),
+        }
+        held
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_the_space_before_times_is_held() {
+        assert_eq!(times_together("[sc, inc] 6 times, sl st"), "[sc, inc] 6\u{a0}times, sl st");
+        assert_eq!(times_together("sc in next 3 sts"), "sc in next 3 sts");
+        assert_eq!(times_together("[sc] 5 (6, 6) times"), "[sc] 5\u{a0}(6, 6) times");
     }
 }
