@@ -34,7 +34,8 @@ impl Story<'_> {
             let estimated = self.plan.sizes.iter().flat_map(|size| &size.yarn).any(|yarn| yarn.estimated);
             let key = if estimated { "page-yarn-estimated" } else { "page-yarn-weighed" };
             let percent = decimal(self.plan.design.yarn.allowance * 100.0, 0, self.words.language);
-            blocks.push(Block::text(self.words.with(key, &[("percent", Arg::Text(&percent))])));
+            let note = self.words.with(key, &[("percent", Arg::Text(&percent))]);
+            blocks.push(Block::text(note.replace(" %", "\u{a0}%")));
         }
         self.section("need", "page-need", false, blocks)
     }
