@@ -10,7 +10,7 @@ use roundelay::file::png::{self, PngOptions};
 use roundelay::file::save::save;
 use roundelay::file::{Output, pdf, svg};
 use roundelay::geometry::SideShape;
-use roundelay::page::pictures::{chart_key, chart_options, schematic_options, table_picture, wall_picture};
+use roundelay::page::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, wall_picture};
 use roundelay::page::{Options, Paper, wall};
 use roundelay::plan::Plan;
 use roundelay::report::{Diagnostic, Report};
@@ -66,6 +66,9 @@ pub(super) struct Draw {
     /// Chart as .pdf in tiles on this home paper, to be stuck together to a sheet of --paper
     #[arg(long, value_name = "PAPER", value_parser = paper)]
     pub(super) tiles: Option<Paper>,
+    /// Key of the whole symbol set, whatever the chart uses
+    #[arg(long)]
+    pub(super) all_symbols: bool,
     /// Schematic with all sizes nested
     #[arg(long)]
     pub(super) all_sizes: bool,
@@ -184,6 +187,7 @@ fn picture(solved: &Solved, wish: &Draw, ending: Ending, report: &mut Report) ->
             schematic(plan, &sizes, &shapes, &SchematicOptions { width, height, ..schematic_options(&options) })
         }
         Picture::Table => table_picture(plan, size, &solved.shapes, &options)?,
+        Picture::Key if wish.all_symbols => symbols(plan, width, &options),
         Picture::Key => chart_key(plan, size, width, &options),
     };
     match ending {

@@ -6,7 +6,7 @@ use clap::{Args, ValueEnum};
 use roundelay::file::Output;
 use roundelay::file::publish::{Kind, publish};
 use roundelay::file::save::save;
-use roundelay::page::{Options, Paper, Print};
+use roundelay::page::{Options, Paper, Print, RoundsForm};
 use roundelay::report::Report;
 
 use super::draw::paper;
@@ -32,6 +32,12 @@ pub(super) struct Publish {
     /// How ink is used
     #[arg(long, value_enum, default_value_t)]
     pub(super) ink: Ink,
+    /// The rounds in plain words too, without abbreviations or brackets
+    #[arg(long)]
+    pub(super) plain_words: bool,
+    /// How the rounds of several sizes stand
+    #[arg(long, value_enum, default_value_t)]
+    pub(super) rounds: Rounds,
     /// Only these: several with commas between them
     #[arg(long, value_enum, value_delimiter = ',', value_name = "WHAT")]
     pub(super) only: Vec<Only>,
@@ -56,6 +62,28 @@ impl Ink {
             Self::Colour => Print::Colour,
             Self::Saving => Print::InkSaving,
             Self::Black => Print::Black,
+        }
+    }
+}
+
+/// How the rounds of several sizes stand.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+pub(super) enum Rounds {
+    /// Side by side where the sizes are alike enough, else one table a size
+    #[default]
+    Fitting,
+    /// Side by side in brackets: 72 (80, 88)
+    Brackets,
+    /// One table a size, with measures
+    PerSize,
+}
+
+impl Rounds {
+    fn form(self) -> RoundsForm {
+        match self {
+            Self::Fitting => RoundsForm::Fitting,
+            Self::Brackets => RoundsForm::Brackets,
+            Self::PerSize => RoundsForm::PerSize,
         }
     }
 }
@@ -110,7 +138,13 @@ pub(super) fn run(wish: &Publish, swatch: Option<&Path>) -> Outcome {
 
 /// Every file of a pattern called `stem`, or complaints and nothing.
 fn everything(solved: &Solved, stem: &str, wish: &Publish, report: &mut Report) -> Option<Vec<Output>> {
-    let options = Options { large: wish.large_print, print: wish.ink.print(), ..Options::new(wish.paper.clone()) };
+    let options = Options {
+        large: wish.large_print,
+        print: wish.ink.print(),
+        rounds: wish.rounds.form(),
+        plain_words: wish.plain_words,
+        ..Options::new(wish.paper.clone())
+    };
     let kinds =
         if wish.only.is_empty() { Kind::ALL.to_vec() } else { wish.only.iter().map(|only| only.kind()).collect() };
     publish(&solved.plan, &solved.shapes, stem, &kinds, &options, report)

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::drawing::{
     ChartOptions, ChartView, Drawing, KeyOptions, RowTableOptions, SchematicOptions, chart, choose_view, key,
-    row_table, schematic,
+    row_table, schematic, symbol_sheet,
 };
 use crate::geometry::{RowTable, SideShape};
 use crate::notation::write::Writer;
@@ -71,10 +71,18 @@ pub fn schematic_options(options: &Options) -> SchematicOptions {
 
 /// The key to the chart of a size.
 pub fn chart_key(plan: &Plan, size: usize, width: Mm, options: &Options) -> Drawing {
+    key(plan, size, &key_options(width, options))
+}
+
+/// The whole symbol set, in the language and terms of a plan.
+pub fn symbols(plan: &Plan, width: Mm, options: &Options) -> Drawing {
+    symbol_sheet(plan.design.language, plan.design.terms, &key_options(width, options))
+}
+
+fn key_options(width: Mm, options: &Options) -> KeyOptions {
     let plain = KeyOptions { width, ..KeyOptions::default() };
-    let large =
-        KeyOptions { unit: plain.unit * 1.5, letters: Mm::from_points(18.0), column: plain.column * 1.5, ..plain };
-    key(plan, size, if options.large { &large } else { &plain })
+    let (unit, column) = (plain.unit * 1.5, plain.column * 1.5);
+    if options.large { KeyOptions { unit, letters: Mm::from_points(18.0), column, ..plain } } else { plain }
 }
 
 /// The row table of a size as a picture of its own.
