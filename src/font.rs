@@ -6,6 +6,7 @@ use std::sync::LazyLock;
 
 use kurbo::{Affine, BezPath, Point};
 use rustybuzz::ttf_parser::{GlyphId, OutlineBuilder};
+use rustybuzz::{Direction, GlyphBuffer, ShapePlan, UnicodeBuffer, script};
 
 /// Name of the family in SVG and CSS.
 pub const FAMILY: &str = "Atkinson Hyperlegible";
@@ -39,8 +40,37 @@ static REGULAR: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Regular.tt
 static BOLD: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Bold.ttf");
 static ITALIC: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Italic.ttf");
 
-static FACES: LazyLock<[Option<rustybuzz::Face<'static>>; 3]> =
-    LazyLock::new(|| [Face::Regular, Face::Bold, Face::Italic].map(|face| rustybuzz::Face::from_slice(face.data(), 0)));
+static SHAPERS: LazyLock<[Option<Shaper>; 3]> =
+    LazyLock::new(|| [Face::Regular, Face::Bold, Face::Italic].map(|face| Shaper::of(face.data())));
+
+/// A face ready to shape with. Making a plan takes longer than shaping a word by it, so the plans for Latin words and
+/// for figures and signs alone are made once.
+struct Shaper {
+    face: rustybuzz::Face<'static>,
+    latin: ShapePlan,
+    figures: ShapePlan,
+}
+
+impl Shaper {
+    fn of(data: &'static [u8]) -> Option<Self> {
+        let face = rustybuzz::Face::from_slice(data, 0)?;
+        let plan = |script| ShapePlan::new(&face, Direction::LeftToRight, script, None, &[]);
+        Some(Self { latin: plan(Some(script::LATIN)), figures: plan(None), face })
+    }
+
+    /// The glyphs of left-to-right text.
+    fn shape(&self, text: &str) -> GlyphBuffer {
+        let mut buffer = UnicodeBuffer::new();
+        buffer.push_str(text);
+        buffer.set_direction(Direction::LeftToRight);
+        buffer.guess_segment_properties();
+        match buffer.script() {
+            script::LATIN => rustybuzz::shape_with_plan(&self.face, &self.latin, buffer),
+            script::UNKNOWN => rustybuzz::shape_with_plan(&self.face, &self.figures, buffer),
+            _ => rustybuzz::shape(&self.face, &[], buffer),
+        }
+    }
+}
 
 impl Face {
     /// The font file.
@@ -52,12 +82,16 @@ impl Face {
         }
     }
 
-    fn shaper(self) -> Option<&'static rustybuzz::Face<'static>> {
+    fn shaper(self) -> Option<&'static Shaper> {
         match self {
-            Self::Regular => FACES[0].as_ref(),
-            Self::Bold => FACES[1].as_ref(),
-            Self::Italic => FACES[2].as_ref(),
+            Self::Regular => SHAPERS[0].as_ref(),
+            Self::Bold => SHAPERS[1].as_ref(),
+            Self::Italic => SHAPERS[2].as_ref(),
         }
+    }
+
+    fn file(self) -> Option<&'static rustybuzz::Face<'static>> {
+        self.shaper().map(|shaper| &shaper.face)
     }
 
     /// Width of a line of `text` set at `size`, in the unit of `size` (its em height). No kerning across lines.
@@ -68,7 +102,7 @@ impl Face {
     /// Outlines of a line of `text` set at `size`, its baseline starting at (0, 0), y downward.
     pub fn outline(self, text: &str, size: f64) -> BezPath {
         let mut path = BezPath::new();
-        if let Some(face) = self.shaper() {
+        if let Some(face) = self.file() {
             let scale = size / f64::from(face.units_per_em());
             self.shape(text, size, |glyph, at| {
                 let mut pen = Pen {
@@ -91,7 +125,7 @@ impl Face {
     /// Outline of one glyph set at `size`, its origin at (0, 0), y downward; empty where the face has none.
     pub fn glyph_outline(self, glyph: u16, size: f64) -> BezPath {
         let mut path = BezPath::new();
-        if let Some(face) = self.shaper() {
+        if let Some(face) = self.file() {
             let scale = size / f64::from(face.units_per_em());
             face.outline_glyph(
                 GlyphId(glyph),
@@ -103,12 +137,9 @@ impl Face {
 
     /// The glyphs of a line of left-to-right `text` in order, measured in ems, each with the text it stands for.
     pub fn shaped(self, text: &str) -> Vec<Glyph> {
-        let Some(face) = self.shaper() else { return Vec::new() };
-        let em = f64::from(face.units_per_em());
-        let mut buffer = rustybuzz::UnicodeBuffer::new();
-        buffer.push_str(text);
-        buffer.set_direction(rustybuzz::Direction::LeftToRight);
-        let shaped = rustybuzz::shape(face, &[], buffer);
+        let Some(shaper) = self.shaper() else { return Vec::new() };
+        let em = f64::from(shaper.face.units_per_em());
+        let shaped = shaper.shape(text);
         let clusters: Vec<usize> = shaped.glyph_infos().iter().map(|info| info.cluster as usize).collect();
         let end_of = |start: usize| clusters.iter().copied().find(|&other| other > start).unwrap_or(text.len());
         let glyphs = shaped.glyph_infos().iter().zip(shaped.glyph_positions());
@@ -126,22 +157,20 @@ impl Face {
 
     /// Height of a capital at `size`.
     pub fn cap_height(self, size: f64) -> f64 {
-        self.shaper()
+        self.file()
             .map_or(0.0, |face| f64::from(face.capital_height().unwrap_or(668)) / f64::from(face.units_per_em()) * size)
     }
 
     /// The first character the face has no glyph for.
     pub fn missing(self, text: &str) -> Option<char> {
-        let face = self.shaper()?;
+        let face = self.file()?;
         text.chars().find(|&c| !c.is_control() && face.glyph_index(c).is_none())
     }
 
     fn shape(self, text: &str, size: f64, mut each: impl FnMut(GlyphId, Point)) -> f64 {
-        let Some(face) = self.shaper() else { return 0.0 };
-        let scale = size / f64::from(face.units_per_em());
-        let mut buffer = rustybuzz::UnicodeBuffer::new();
-        buffer.push_str(text);
-        let shaped = rustybuzz::shape(face, &[], buffer);
+        let Some(shaper) = self.shaper() else { return 0.0 };
+        let scale = size / f64::from(shaper.face.units_per_em());
+        let shaped = shaper.shape(text);
         let mut x = 0.0;
         for (info, position) in shaped.glyph_infos().iter().zip(shaped.glyph_positions()) {
             let at = Point::new(x + f64::from(position.x_offset) * scale, -f64::from(position.y_offset) * scale);

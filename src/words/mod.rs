@@ -5,7 +5,10 @@
 
 pub mod numbers;
 
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use std::sync::LazyLock;
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 
 /// A language the pages can be printed in.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -56,20 +59,40 @@ impl Language {
 }
 
 /// The words of one language.
+#[derive(Clone, Copy)]
 pub struct Words {
     /// The language.
     pub language: Language,
-    bundle: FluentBundle<FluentResource>,
+    bundle: &'static Bundle,
+}
+
+type Bundle = FluentBundle<FluentResource>;
+
+static ENGLISH: LazyLock<Bundle> = LazyLock::new(|| read(Language::En));
+static GERMAN: LazyLock<Bundle> = LazyLock::new(|| read(Language::De));
+static FRENCH: LazyLock<Bundle> = LazyLock::new(|| read(Language::Fr));
+static SPANISH: LazyLock<Bundle> = LazyLock::new(|| read(Language::Es));
+static DUTCH: LazyLock<Bundle> = LazyLock::new(|| read(Language::Nl));
+
+fn read(language: Language) -> Bundle {
+    let tag = language.tag().parse().unwrap_or_default();
+    let mut bundle = FluentBundle::new_concurrent(vec![tag]);
+    bundle.set_use_isolating(false);
+    let resource = FluentResource::try_new(language.catalogue().to_owned()).unwrap_or_else(|(part, _)| part);
+    bundle.add_resource_overriding(resource);
+    bundle
 }
 
 impl Words {
-    /// Loads the catalogue of a language.
+    /// The words of a language; its catalogue is read the first time and kept.
     pub fn of(language: Language) -> Self {
-        let tag = language.tag().parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new(vec![tag]);
-        bundle.set_use_isolating(false);
-        let resource = FluentResource::try_new(language.catalogue().to_owned()).unwrap_or_else(|(part, _)| part);
-        bundle.add_resource_overriding(resource);
+        let bundle = match language {
+            Language::En => &ENGLISH,
+            Language::De => &GERMAN,
+            Language::Fr => &FRENCH,
+            Language::Es => &SPANISH,
+            Language::Nl => &DUTCH,
+        };
         Self { language, bundle }
     }
 
