@@ -8,7 +8,7 @@ use crate::notation::write::Writer;
 use crate::page::numbers;
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::units::{Mm, tidy};
-use crate::words::Words;
+use crate::words::{Arg, Words};
 
 /// The written rounds of a plan, all sizes side by side in bracket form, or of one size. Lines end in a line feed.
 pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
@@ -18,21 +18,27 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
     let sizes: Vec<&SizePlan> = wanted(plan, only);
     let names: Vec<String> =
         sizes.iter().map(|size| format!("{}: {}", size.name, length(plan, size.finished))).collect();
-    push(&mut text, &names.join(", "));
-    let lines: Vec<(usize, String)> = match (only, &sizes[..]) {
+    // A remark of the notation, so that the listing of one size can be read back as it is.
+    push(&mut text, &format!("# {}", names.join(", ")));
+    let lines: Vec<(usize, Option<usize>, String, String)> = match (only, &sizes[..]) {
         (Some(_), [size]) => {
-            writer.rounds(size).into_iter().map(|line| (line.part, format!("{}: {}", line.label, line.text))).collect()
+            writer.rounds(size).into_iter().map(|line| (line.part, line.colour, line.label, line.text)).collect()
         }
-        _ => writer.sizes(plan).into_iter().map(|line| (line.part, format!("{}: {}", line.label, line.text))).collect(),
+        _ => writer.sizes(plan).into_iter().map(|line| (line.part, line.colour, line.label, line.text)).collect(),
     };
-    let mut part = usize::MAX;
-    for (of, line) in lines {
+    let (mut part, mut colour) = (usize::MAX, None);
+    for (of, in_colour, label, line) in lines {
         if of != part {
             part = of;
             let name = plan.design.parts.get(part).map_or("", |part| &part.name.value);
             push(&mut text, &format!("\n{name}"));
         }
-        push(&mut text, &line);
+        let change = in_colour.filter(|_| in_colour != colour).and_then(|index| plan.design.yarn.colours.get(index));
+        let with = change.map_or_else(String::new, |colour| {
+            words.with("list-colour", &[("colour", Arg::Text(&colour.name))]) + ", "
+        });
+        colour = in_colour;
+        push(&mut text, &format!("{label}: {with}{line}"));
     }
     for size in sizes.iter().filter(|size| !size.step_down.is_empty()).take(1) {
         push(&mut text, &writer.step_down(&size.step_down).unwrap_or_default());

@@ -389,6 +389,7 @@ page-wall-title = Wandbild: { $title }
 
 ## file
 
+list-colour = mit { $colour }
 web-tick = Zeile „{ $row }“, Kästchen { $number }: fertig
 
 text-picture = Bild

@@ -549,6 +549,7 @@ page-wall-title = Wall chart: { $title }
 
 ## file
 
+list-colour = with { $colour }
 web-tick = Row “{ $row }”, box { $number }: done
 
 text-picture = Picture

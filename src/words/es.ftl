@@ -389,6 +389,7 @@ page-wall-title = Gráfico mural: { $title }
 
 ## file
 
+list-colour = con { $colour }
 web-tick = Fila «{ $row }», casilla { $number }: hecha
 
 text-picture = Imagen

@@ -389,6 +389,7 @@ page-wall-title = Grille murale : { $title }
 
 ## file
 
+list-colour = avec { $colour }
 web-tick = Ligne « { $row } », case { $number } : fait
 
 text-picture = Image

@@ -389,6 +389,7 @@ page-wall-title = Wandschema: { $title }
 
 ## file
 
+list-colour = met { $colour }
 web-tick = Regel ‘{ $row }’, vakje { $number }: klaar
 
 text-picture = Afbeelding
