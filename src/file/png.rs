@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use resvg::tiny_skia::{Color, Pixmap, Transform};
 use resvg::usvg;
+use tiny_skia::{Color, Pixmap, Transform};
 
 use crate::font::{FAMILY, Face};
 use crate::report::{Diagnostic, Report};

@@ -1,0 +1,82 @@
+//! The plan, the ring layout, the predicted shape and the opening rounds as SVG of every example, in snapshots.
+//!
+//! Meaning comes first: read a difference in the plan before one in the layout, and that before the picture.
+
+use std::fmt::Write as _;
+
+use roundelay::design;
+use roundelay::drawing::{ChartOptions, ChartView, chart};
+use roundelay::file::{listing, svg};
+use roundelay::geometry::{predict, rings};
+use roundelay::plan::{Plan, solve};
+use roundelay::report::Report;
+use roundelay::units::tidy;
+
+/// Rounds that the snapshot of a picture shows.
+const OPENING: u32 = 5;
+
+fn plan_of(name: &str) -> Plan {
+    let path = format!("{}/examples/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
+    let text = std::fs::read_to_string(path).expect("the example is there");
+    let mut report = Report::new();
+    let plan = design::read(&text, &mut report).and_then(|design| solve(&design, &mut report));
+    plan.unwrap_or_else(|| panic!("{name}: {report:#?}"))
+}
+
+/// Round by round of the first size: where its ring lies in the chart and where the fabric comes to lie.
+fn layout_of(plan: &Plan) -> String {
+    let size = &plan.sizes[0];
+    let rows = rings::Row::each(0..size.rounds.len());
+    let (laid, shape) = (rings::layout(size, &rows, &vec![1.0; rows.len()]), predict(plan, size));
+    let mut text = String::new();
+    for ((round, ring), lies) in size.rounds.iter().zip(&laid.rings).zip(&shape.rounds) {
+        let heads = ring.heads.iter().take(3).map(|head| tidy(*head, 2).to_string()).collect::<Vec<_>>().join(" ");
+        let (foot, head) = (tidy(ring.foot.0, 2), tidy(ring.head.0, 2));
+        let (radius, height) = (tidy(lies.radius.mm(), 1), tidy(lies.height.mm(), 1));
+        let _ = writeln!(
+            text,
+            "round {}: ring {foot} to {head}, heads {heads} …; radius {radius} mm, height {height} mm, strain {}",
+            round.number,
+            tidy(lies.hoop_strain, 3)
+        );
+    }
+    text
+}
+
+fn hold(name: &str) {
+    let plan = plan_of(name);
+    insta::assert_snapshot!(format!("{name}-plan"), listing::pattern(&plan, None));
+    insta::assert_snapshot!(format!("{name}-layout"), layout_of(&plan));
+    let opening = ChartOptions { view: ChartView::UpTo(OPENING), ..ChartOptions::default() };
+    insta::assert_snapshot!(format!("{name}-opening"), svg::write(&chart(&plan, 0, &opening)).replace("><", ">\n<"));
+}
+
+#[test]
+fn slipway_sun_hat_is_as_in_the_snapshots() {
+    hold("slipway-sun-hat");
+}
+
+#[test]
+fn ember_beanie_is_as_in_the_snapshots() {
+    hold("ember-beanie");
+}
+
+#[test]
+fn millrace_basket_is_as_in_the_snapshots() {
+    hold("millrace-basket");
+}
+
+#[test]
+fn duckling_cap_is_as_in_the_snapshots() {
+    hold("duckling-cap");
+}
+
+#[test]
+fn harvest_table_mat_is_as_in_the_snapshots() {
+    hold("harvest-table-mat");
+}
+
+#[test]
+fn lanternlight_mandala_is_as_in_the_snapshots() {
+    hold("lanternlight-mandala");
+}
