@@ -7,7 +7,7 @@ use roundelay::drawing::{
     ChartOptions, ChartView, DemeritKind, Drawing, Item, LEAST_CELL, Origin, Sign, chart, choose_view, demerits,
     least_cell,
 };
-use roundelay::file::{png, svg};
+use roundelay::file::{pdf, png, svg};
 use roundelay::geometry::rings::{Row, layout};
 use roundelay::plan::{Begin, Close, Plan};
 use roundelay::report::Report;
@@ -25,11 +25,20 @@ fn a_chart_names_every_round_for_readers_who_can_not_see_it() {
 }
 
 #[test]
-fn two_thousand_four_hundred_stitches_take_less_than_200_kb() {
+fn two_thousand_four_hundred_stitches_take_less_than_200_kb_as_svg_and_80_kb_as_pdf() {
     let plan = scenes::disc(Stitch::SC, 28, 6);
     assert!(plan.sizes[0].stitches() >= 2400);
-    let text = svg::write(&chart(&plan, 0, &ChartOptions::default()));
+    let drawing = chart(&plan, 0, &ChartOptions::default());
+    let text = svg::write(&drawing);
     assert!(text.len() < 200_000, "{} bytes", text.len());
+    let pages = pdf::write_drawing(&drawing).unwrap();
+    assert!(pages.len() < 80_000, "{} bytes", pages.len());
+}
+
+#[test]
+fn a_drawing_of_nothing_can_be_written() {
+    let drawing = Drawing { items: Vec::new(), ..chart(&scenes::hat(), 0, &ChartOptions::default()) };
+    assert!(pdf::write_drawing(&drawing).is_ok());
 }
 
 #[test]

@@ -33,7 +33,7 @@ pub fn write(document: &Document) -> Result<Vec<u8>, Diagnostic> {
         return Err(Diagnostic::error("no-pages", "there are no pages to write"));
     }
     let mut pdf = Pdf::new_with(settings()?);
-    let mut well = InkWell::new(document)?;
+    let mut well = InkWell::new()?;
     let mut leaves: Vec<Vec<Identifier>> = vec![Vec::new(); document.elements.len()];
     for page in &document.pages {
         write_page(&mut pdf, document, page, &mut well, &mut leaves)?;

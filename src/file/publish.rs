@@ -1,5 +1,6 @@
 //! Everything that is published of a plan, as named bytes.
 
+use std::cell::LazyCell;
 use std::sync::Arc;
 
 use crate::drawing::{ChartView, Drawing, SchematicOptions, schematic};
@@ -47,7 +48,8 @@ pub fn publish(
     options: &Options,
     report: &mut Report,
 ) -> Option<Vec<Output>> {
-    let pictures = Pictures::draw(plan, shapes, options);
+    // Only drawn where a kind shows them.
+    let pictures = LazyCell::new(|| Pictures::draw(plan, shapes, options));
     let file = |name: String, bytes: Vec<u8>| Output { name: format!("{stem}{name}"), bytes };
     let mut outputs = Vec::new();
     for kind in kinds {

@@ -6,13 +6,15 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
 
-use kurbo::{Affine, BezPath, PathEl, Point, Rect};
+use kurbo::{Affine, BezPath, PathEl, Point};
 use svg::Node;
 use svg::node::element::{Definitions, Description, Element, Group as Svg, Path, Title, Use};
 
 use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, PathItem, Role, Symbol, SymbolItem, TextItem};
 use crate::font::{FAMILY, Face};
 use crate::units::{Angle, EPSILON, tidy};
+
+use super::turn_decimals;
 
 /// Em height at which glyphs are defined.
 const EM: f64 = 1000.0;
@@ -215,17 +217,6 @@ fn path(item: &PathItem, decimals: u32) -> Path {
         node = node.set("stroke-linecap", "round").set("stroke-linejoin", "round");
     }
     if stroke.dashes.is_empty() { node } else { node.set("stroke-dasharray", list(&stroke.dashes, 2)) }
-}
-
-/// Decimals of a turn, in degrees, that keep the far end of a symbol within 0.05 mm of its place.
-fn turn_decimals(bounds: Rect) -> u32 {
-    let corners = [bounds.x0, bounds.y0, bounds.x1, bounds.y1];
-    let reach = corners.iter().fold(0.0_f64, |reach, side| reach.max(side.abs()));
-    match reach {
-        reach if reach < 5.7 => 0,
-        reach if reach < 57.0 => 1,
-        _ => 2,
-    }
 }
 
 /// The shortest transform list that says an affine map to a hundredth of a millimetre.

@@ -12,8 +12,9 @@ use krilla::text::{Font, GlyphId, KrillaGlyph};
 use kurbo::{Affine, BezPath, PathEl, Point, Rect, Shape};
 
 use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, Stroke, Symbol, TextItem};
+use crate::file::turn_decimals;
 use crate::font::Face;
-use crate::page::{Content, Document, Piece};
+use crate::page::{Content, Piece};
 use crate::report::Diagnostic;
 use crate::units::{Angle, tidy};
 
@@ -21,17 +22,17 @@ use crate::units::{Angle, tidy};
 pub(super) struct InkWell {
     fonts: [Font; 3],
     symbols: BTreeMap<String, Vec<(Symbol, Graphic)>>,
-    /// Drawings that several pieces show whole: written once, by their address.
-    shared: Vec<(Arc<Drawing>, Option<Graphic>)>,
+    /// Drawings shown whole, by their address: however many pieces show one, it is written once.
+    drawings: Vec<(Arc<Drawing>, Graphic)>,
 }
 
 impl InkWell {
-    pub(super) fn new(document: &Document) -> Result<Self, Diagnostic> {
+    pub(super) fn new() -> Result<Self, Diagnostic> {
         let font = |face: Face| {
             Font::new(face.data().into(), 0).ok_or_else(|| Diagnostic::error("font", "a built-in font can't be read"))
         };
         let fonts = [font(Face::Regular)?, font(Face::Bold)?, font(Face::Italic)?];
-        Ok(Self { fonts, symbols: BTreeMap::new(), shared: shared(document) })
+        Ok(Self { fonts, symbols: BTreeMap::new(), drawings: Vec::new() })
     }
 
     /// Draws a piece; the surface counts in millimetres.
@@ -47,38 +48,36 @@ impl InkWell {
         match &piece.content {
             Content::Items(items) => self.items(surface, items, None, None),
             Content::Drawing(drawing) => {
-                if let Some(index) = self.shared.iter().position(|(other, _)| Arc::ptr_eq(other, drawing)) {
-                    let graphic = self.whole(surface, index);
-                    surface.draw_graphic(graphic);
-                    return self.leave(surface, placed, clip.is_some());
-                }
-                // Far from the clip nothing is written, so that a tile holds only what it shows.
-                let shown = piece.clip.map(|area| piece.place.inverse().transform_rect_bbox(area));
-                self.items(surface, &drawing.items, Some(drawing), shown);
+                let graphic = match piece.clip {
+                    None => self.whole(surface, drawing),
+                    // Far from the clip nothing is written, so that a tile holds only what it shows.
+                    Some(area) => self.compose(surface, drawing, Some(piece.place.inverse().transform_rect_bbox(area))),
+                };
+                surface.draw_graphic(graphic);
             }
         }
-        self.leave(surface, placed, clip.is_some());
-    }
-
-    fn leave(&self, surface: &mut Surface<'_>, placed: bool, clipped: bool) {
-        for _ in 0..u8::from(placed) + u8::from(clipped) {
+        for _ in 0..u8::from(placed) + u8::from(clip.is_some()) {
             surface.pop();
         }
     }
 
-    /// A drawing that is shown several times.
-    fn whole(&mut self, surface: &mut Surface<'_>, index: usize) -> Graphic {
-        let (drawing, graphic) = self.shared[index].clone();
-        if let Some(graphic) = graphic {
-            return graphic;
+    fn whole(&mut self, surface: &mut Surface<'_>, drawing: &Arc<Drawing>) -> Graphic {
+        if let Some((_, graphic)) = self.drawings.iter().find(|(other, _)| Arc::ptr_eq(other, drawing)) {
+            return graphic.clone();
         }
+        let graphic = self.compose(surface, drawing, None);
+        self.drawings.push((drawing.clone(), graphic.clone()));
+        graphic
+    }
+
+    /// A drawing as a form of its own: inside it places are said in its millimetres, which takes fewer digits than the
+    /// points of a page.
+    fn compose(&mut self, surface: &mut Surface<'_>, drawing: &Drawing, shown: Option<Rect>) -> Graphic {
         let mut builder = surface.stream_builder();
         let mut inner = builder.surface();
-        self.items(&mut inner, &drawing.items, Some(&drawing), None);
+        self.items(&mut inner, &drawing.items, Some(drawing), shown);
         inner.finish();
-        let graphic = Graphic::new(builder.finish(), false);
-        self.shared[index].1 = Some(graphic.clone());
-        graphic
+        Graphic::new(builder.finish(), false)
     }
 
     fn items(&mut self, surface: &mut Surface<'_>, items: &[Item], drawing: Option<&Drawing>, shown: Option<Rect>) {
@@ -101,7 +100,7 @@ impl InkWell {
                     if let Some(symbol) = symbol.filter(|symbol| visible(item.place.transform_rect_bbox(symbol.bounds)))
                     {
                         let graphic = self.graphic(surface, &item.key, symbol);
-                        surface.push_transform(&matrix(item.place));
+                        surface.push_transform(&placed(item.place, symbol.bounds));
                         surface.draw_graphic(graphic);
                         surface.pop();
                     }
@@ -161,19 +160,6 @@ impl InkWell {
     }
 }
 
-/// The drawings that more than one piece shows unclipped.
-fn shared(document: &Document) -> Vec<(Arc<Drawing>, Option<Graphic>)> {
-    let mut seen: Vec<(Arc<Drawing>, u32)> = Vec::new();
-    for piece in document.pages.iter().flat_map(|page| &page.pieces).filter(|piece| piece.clip.is_none()) {
-        let Content::Drawing(drawing) = &piece.content else { continue };
-        match seen.iter_mut().find(|(other, _)| Arc::ptr_eq(other, drawing)) {
-            Some((_, count)) => *count += 1,
-            None => seen.push((drawing.clone(), 1)),
-        }
-    }
-    seen.into_iter().filter(|(_, count)| *count > 1).map(|(drawing, _)| (drawing, None)).collect()
-}
-
 fn pdf_glyph(glyph: crate::font::Glyph) -> KrillaGlyph {
     let (x, y) = (glyph.offset.0 as f32, glyph.offset.1 as f32);
     KrillaGlyph::new(GlyphId::new(u32::from(glyph.id)), glyph.advance as f32, x, y, 0.0, glyph.bytes, None)
@@ -226,9 +212,21 @@ fn stroke(stroke: &Stroke) -> PdfStroke {
     }
 }
 
-/// A number as it leaves for the file: four places of a millimetre.
+/// A number as it leaves for the file: three places of a millimetre.
 fn number(value: f64) -> f32 {
-    tidy(value, 4) as f32
+    tidy(value, 3) as f32
+}
+
+/// The transform of a placed symbol, to a hundredth of a millimetre and the turn that its reach asks for.
+fn placed(place: Affine, bounds: Rect) -> Transform {
+    let [a, b, c, d, x, y] = place.as_coeffs();
+    let turned = (a - d).abs() < 1e-6 && (b + c).abs() < 1e-6 && (libm::hypot(a, b) - 1.0).abs() < 1e-6;
+    if !turned {
+        return matrix(place);
+    }
+    let turn = Angle::from_degrees(tidy(Angle::of_vector(a, b).degrees(), turn_decimals(bounds)));
+    let (sin, cos) = (tidy(turn.sin(), 4) as f32, tidy(turn.cos(), 4) as f32);
+    Transform::from_row(cos, sin, -sin, cos, tidy(x, 2) as f32, tidy(y, 2) as f32)
 }
 
 /// A transform as krilla wants it; the turning part keeps six places.
