@@ -329,3 +329,30 @@ fn draw_asks_for_an_ending_it_knows() {
     assert_eq!(status(&drawn), 2);
     assert!(err(&drawn).contains(".svg, .png and .pdf"));
 }
+
+/// Written rounds in a text file go the whole way with nothing but a swatch beside them.
+#[test]
+fn a_text_file_is_checked_planned_drawn_and_published() {
+    let folder = tempfile::tempdir().unwrap();
+    let (rounds, swatch) = (path("cove-bowl.txt"), path("swatches/cove-cotton.yaml"));
+    let run = |args: &[&str]| roundelay(&[args, &["--swatch", &swatch]].concat());
+    let checked = run(&["check", &rounds]);
+    assert_eq!((status(&checked), err(&checked).as_str()), (0, ""));
+    assert!(out(&checked).contains("1 size, 18 rounds, 726 stitches"), "{}", out(&checked));
+    let planned = out(&run(&["plan", &rounds, "--format", "text"]));
+    for line in
+        ["Cove bowl\n", "one: 33.8 cm", "\nRim\n", "Rnd 14: with tide, [sc in next 7 sts, 2 sc in next st] 6 times"]
+    {
+        assert!(planned.contains(line), "{line}: {planned}");
+    }
+    let chart = folder.path().join("chart.svg");
+    assert_eq!(status(&run(&["draw", &rounds, "chart", "-o", chart.to_str().unwrap()])), 0);
+    assert!(fs::read_to_string(chart).unwrap().contains("Cove bowl"));
+    let published = folder.path().join("cove");
+    assert_eq!(status(&run(&["publish", &rounds, "-o", published.to_str().unwrap()])), 0);
+    let files = fs::read_dir(&published).unwrap().count();
+    assert_eq!(files, 10, "booklet, web page, text, three pictures as SVG and PNG, counts");
+    let alone = roundelay(&["check", &rounds]);
+    assert_eq!(status(&alone), 1);
+    assert!(err(&alone).contains("--swatch FILE.yaml"), "{}", err(&alone));
+}

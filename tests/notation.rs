@@ -3,7 +3,7 @@
 use roundelay::design::{Terms, Work, read as read_design};
 use roundelay::notation::{Source, read, text};
 use roundelay::plan::recount::{Recounted, Rules, rounds};
-use roundelay::plan::solve;
+use roundelay::plan::{Plan, solve};
 use roundelay::report::{Report, Severity};
 use roundelay::stitch::Stitch;
 
@@ -44,9 +44,36 @@ fn clean_rounds_count_as_they_say() {
         let wanted = case.text.lines().find_map(|line| line.strip_prefix("# counts: ")).unwrap_or_default();
         let counts: Vec<String> = counted.iter().flat_map(|c| &c.rounds).map(|round| round.after.to_string()).collect();
         assert_eq!(counts.join(" "), wanted, "{}", case.name);
+        let sum: u32 = counted.iter().flat_map(|counted| &counted.rounds).map(|round| round.after).sum();
+        let said = case.text.lines().find_map(|line| line.strip_prefix("# stitches: "));
+        assert!(said.is_none_or(|said| said == sum.to_string()), "{}: {sum} stitches", case.name);
+        let kinds = report.diagnostics.iter().find(|found| found.code == "count-kind");
+        assert_eq!(kinds, None, "{}", case.name);
         for round in counted.iter().flat_map(|counted| &counted.rounds) {
             assert_eq!(round.sums(), (round.before, round.after), "{}: round {}", case.name, round.number);
         }
+    }
+}
+
+/// Complaints of a case stand below its bad lines, with the words they hold, and there are no others.
+fn told_beside_their_lines(case: &Case<'_>, report: &Report, weighs: impl Fn(Severity) -> bool) {
+    let mut expected = Vec::new();
+    for (index, line) in case.text.lines().enumerate() {
+        let Some(said) = line.strip_prefix("# expect: ") else { continue };
+        let (code, words) = said.split_once(": ").unwrap_or((said, ""));
+        expected.push((index, code, words));
+    }
+    let all: Vec<_> = report.diagnostics.iter().filter(|d| weighs(d.severity)).collect();
+    let mut found: Vec<_> = all.iter().map(|d| (d.place.map_or(0, |place| place.line), d.code)).collect();
+    found.sort_unstable();
+    let wanted: Vec<_> = expected.iter().map(|(line, code, _)| (*line, *code)).collect();
+    assert_eq!(found, wanted, "{}: {all:#?}", case.name);
+    for (line, code, words) in expected {
+        let hit = all.iter().any(|d| {
+            let text = format!("{} {}", d.message, d.help.as_deref().unwrap_or_default());
+            d.code == code && text.contains(words)
+        });
+        assert!(hit, "{}, line {line}: no `{words}` in {all:#?}", case.name);
     }
 }
 
@@ -57,25 +84,55 @@ fn mistakes_are_told_beside_their_line() {
     for case in cases {
         let (counted, report) = count(&case);
         assert_eq!(counted, None, "{} went through", case.name);
-        let mut expected = Vec::new();
-        for (index, line) in case.text.lines().enumerate() {
-            let Some(said) = line.strip_prefix("# expect: ") else { continue };
-            let (code, words) = said.split_once(": ").unwrap_or((said, ""));
-            expected.push((index, code, words));
-        }
-        let errors: Vec<_> = report.diagnostics.iter().filter(|d| d.severity == Severity::Error).collect();
-        let mut found: Vec<_> = errors.iter().map(|d| (d.place.map_or(0, |place| place.line), d.code)).collect();
-        found.sort_unstable();
-        let wanted: Vec<_> = expected.iter().map(|(line, code, _)| (*line, *code)).collect();
-        assert_eq!(found, wanted, "{}: {errors:#?}", case.name);
-        for (line, code, words) in expected {
-            let hit = errors.iter().any(|d| {
-                let text = format!("{} {}", d.message, d.help.as_deref().unwrap_or_default());
-                d.code == code && text.contains(words)
-            });
-            assert!(hit, "{}, line {line}: no `{words}` in {errors:#?}", case.name);
-        }
+        told_beside_their_lines(&case, &report, |severity| severity == Severity::Error);
     }
+}
+
+#[test]
+fn doubts_are_told_and_go_through() {
+    for case in cases(include_str!("rounds/doubts.txt")) {
+        let (counted, report) = count(&case);
+        assert!(counted.is_some(), "{}: {report:#?}", case.name);
+        told_beside_their_lines(&case, &report, |_| true);
+    }
+}
+
+/// A piece of written rounds with two colours.
+fn coloured(rounds: &str) -> (Option<Plan>, Report) {
+    let text = format!(
+        "title: Stripes\nkind: basket\nyarn: {{weight: 4, colours: {{sand: \"#d9c39a\", Sea-green: \"#2f8f6f\"}}}}\n\
+         swatch: {{stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1}}\nsizes: {{one: {{across: 5}}}}\n\
+         work: spiral\nparts:\n  - base:\n      written: |\n{rounds}"
+    );
+    let mut report = Report::new();
+    let plan = read_design(&text, &mut report).and_then(|design| solve(&design, &mut report));
+    (plan, report)
+}
+
+/// A yarn that a round names holds until the next, over the parts; one that it changes to at its end is that of the
+/// round after it.
+#[test]
+fn rounds_name_their_yarn() {
+    let rounds = "        Rnd 1: 6 sc in ring (6)\n        Rnd 2: with sea-green, 2 sc in each st around (12)\n\
+        \x20       Rnds 3-4: sc in each st around, change to sand in last st (12)\n        Rnd 5: sc in each st around (12)\n\
+        \x20       Rnd 6: using yarn Sea-green, sc in each st around (12)\n  - side:\n      written: |\n\
+        \x20       Rnd 7: with a 4 mm hook, sc in each st around (12)\n";
+    let (plan, report) = coloured(rounds);
+    assert_eq!(report.diagnostics, []);
+    let rounds = plan.iter().flat_map(|plan| &plan.sizes[0].rounds);
+    let colours: Vec<Option<usize>> = rounds.map(|round| round.colour).collect();
+    assert_eq!(colours, [0, 1, 1, 1, 0, 1, 1].map(Some));
+}
+
+#[test]
+fn a_yarn_nobody_has_is_an_error_with_a_suggestion() {
+    let (plan, report) = coloured("        Rnd 1: with see-green, 6 sc in ring (6)\n");
+    assert!(plan.is_none());
+    let found = report.diagnostics.iter().find(|found| found.code == "unknown-colour");
+    assert!(
+        found.is_some_and(|found| found.help.as_deref().is_some_and(|help| help.contains("did you mean `Sea-green`")))
+    );
+    assert_eq!(found.and_then(|found| found.place).map(|place| (place.line, place.column)), Some((10, 16)));
 }
 
 /// A whole text file becomes a design, with the swatch of a design beside it, and a plan like any other.

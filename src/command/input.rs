@@ -52,7 +52,7 @@ fn written(name: String, bytes: &[u8], swatch: Option<&Path>) -> (Source, Option
     let text = design::text_of(bytes, &mut report).unwrap_or_default().to_owned();
     let beside = swatch.and_then(|path| beside(path, &mut report));
     if swatch.is_none() {
-        let help = "add `--swatch DESIGN.yaml`, a design whose swatch, yarn and first size are used";
+        let help = "add `--swatch FILE.yaml`, a design or only its lines on swatch and yarn";
         report.add(Diagnostic::error("no-swatch", "written rounds alone don't say how large they come out").help(help));
     }
     let design = beside.and_then(|beside| text::into_design(&text, &beside, &mut report));
@@ -71,7 +71,7 @@ fn beside(path: &Path, report: &mut Report) -> Option<Design> {
         }
     };
     let mut own = Report::new();
-    let design = design::text_of(&read, &mut own).and_then(|text| design::read(text, &mut own));
+    let design = design::text_of(&read, &mut own).and_then(|text| design::read_swatch(text, &mut own));
     let design = design.filter(|_| !own.has_errors());
     if design.is_none() {
         let help = format!("run `roundelay check {name}` to see them");

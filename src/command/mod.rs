@@ -20,8 +20,8 @@ use clap::{Parser, Subcommand, ValueEnum};
 struct Cli {
     #[command(subcommand)]
     job: Job,
-    /// For written rounds in a .txt file: the design whose swatch, yarn and first size go with them
-    #[arg(long, global = true, value_name = "DESIGN")]
+    /// For written rounds in a .txt file: a design, or only its lines on swatch and yarn, to go with them
+    #[arg(long, global = true, value_name = "FILE")]
     swatch: Option<PathBuf>,
 }
 

@@ -131,7 +131,7 @@ pub(super) fn unknown(code: &'static str, message: &str, key: &Text, known: &[&s
 }
 
 /// The known word most like this one, where one is like it at all.
-pub(super) fn nearest<'k>(word: &str, known: &[&'k str]) -> Option<&'k str> {
+pub(crate) fn nearest<'k>(word: &str, known: &[&'k str]) -> Option<&'k str> {
     let word = word.to_lowercase();
     if word.chars().count() > 40 {
         return None;
@@ -146,7 +146,7 @@ pub(super) fn nearest<'k>(word: &str, known: &[&'k str]) -> Option<&'k str> {
 }
 
 /// The words as a list in a sentence.
-pub(super) fn listed(words: &[&str]) -> String {
+pub(crate) fn listed(words: &[&str]) -> String {
     match words {
         [] => "none".to_owned(),
         [one] => format!("`{one}`"),
@@ -158,7 +158,7 @@ pub(super) fn listed(words: &[&str]) -> String {
 }
 
 /// A value as shown in a complaint: not longer than a line can bear.
-pub(super) fn shortened(text: &str) -> String {
+pub(crate) fn shortened(text: &str) -> String {
     let clean: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).take(41).collect();
     if clean.chars().count() > 40 { clean.chars().take(39).chain(['…']).collect() } else { clean }
 }

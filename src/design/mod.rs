@@ -24,6 +24,7 @@ mod tests;
 mod tree;
 pub mod weights;
 
+pub(crate) use fields::{listed, nearest, shortened};
 pub use model::*;
 pub use names::abbreviation;
 pub use starter::STARTER;
@@ -67,6 +68,17 @@ pub fn read(text: &str, report: &mut Report) -> Option<Design> {
         text_of(text.as_bytes(), report)?;
     }
     let root = tree::parse(text, report)?;
-    let raw = raw::read(text, root, report)?;
+    let raw = raw::read(text, root, raw::Extent::Whole, report)?;
+    resolve::resolve(&raw, report)
+}
+
+/// Reads what goes with written rounds in a file of their own: a whole design, or one that leaves out title, sizes and
+/// parts, which are then empty. Swatch and complaints are as in [`read`].
+pub fn read_swatch(text: &str, report: &mut Report) -> Option<Design> {
+    if text.len() > MOST_BYTES {
+        text_of(text.as_bytes(), report)?;
+    }
+    let root = tree::parse(text, report)?;
+    let raw = raw::read(text, root, raw::Extent::Swatch, report)?;
     resolve::resolve(&raw, report)
 }

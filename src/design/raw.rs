@@ -146,17 +146,27 @@ const PART: &[&str] = &[
     "most", "written",
 ];
 
+/// What a file has to hold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Extent {
+    /// Everything a design needs.
+    Whole,
+    /// A swatch at least.
+    Swatch,
+}
+
 /// Reads the tree of a whole file. Gives what can be read even where it complains.
-pub(super) fn read(text: &str, root: Node, report: &mut Report) -> Option<RawDesign> {
+pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) -> Option<RawDesign> {
     if root.value == Value::Nothing {
         let help = "`roundelay new` writes a design to begin with";
         report.add(Diagnostic::error("empty", "the file is empty").at(root.place).help(help));
         return None;
     }
     let mut fields = Fields::open(root, "the design", DESIGN, report)?;
+    let asked = |fields: &Fields<'_>, name: &str| extent == Extent::Whole || fields.has(name);
     Some(RawDesign {
         place: fields.place(),
-        title: fields.needed("title", "title: My hat"),
+        title: if asked(&fields, "title") { fields.needed("title", "title: My hat") } else { None },
         designer: fields.text("designer"),
         about: fields.text("about"),
         kind: fields.text("kind"),
@@ -168,9 +178,9 @@ pub(super) fn read(text: &str, root: Node, report: &mut Report) -> Option<RawDes
         yarn: yarn(&mut fields),
         hook: fields.text("hook"),
         swatches: swatches(&mut fields),
-        sizes: sizes(&mut fields),
+        sizes: if asked(&fields, "sizes") { sizes(&mut fields) } else { Vec::new() },
         ease: fields.text("ease"),
-        parts: parts(text, &mut fields),
+        parts: if asked(&fields, "parts") { parts(text, &mut fields) } else { Vec::new() },
         finish: fields.text("finish"),
         prefer: fields.text("prefer"),
         tolerance: fields.text("tolerance"),

@@ -40,7 +40,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
     let parts = parts::resolve(&raw.parts, &within, report);
     let work = work(raw.work.as_ref(), main, report);
     let design = Design {
-        title: title?,
+        title: title.unwrap_or(Said { value: String::new(), place: None }),
         designer: raw.designer.as_ref().map(|text| printed(text, report)),
         about: raw.about.as_ref().map(|text| printed(text, report)),
         kind: reading.kind,

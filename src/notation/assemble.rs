@@ -29,8 +29,10 @@ pub struct WrittenRound {
     pub joined: Option<bool>,
     /// The count it states.
     pub stated: Option<Stated>,
-    /// The yarn it names.
+    /// The yarn it names before its first stitch.
     pub colour: Option<(String, Place)>,
+    /// The yarn it changes to once it has begun, which is that of the next round.
+    pub next_colour: Option<(String, Place)>,
     /// The round it repeats.
     pub same_as: Option<(u32, Place)>,
     /// True where it calls itself a row.
@@ -73,6 +75,8 @@ pub struct Stated {
     pub count: u32,
     /// True where chain spaces are counted among them.
     pub spaces: bool,
+    /// How many of which stitch, where it names them.
+    pub kinds: Vec<(Stitch, u32)>,
     /// Where it stands.
     pub place: Place,
 }
@@ -164,6 +168,7 @@ impl<'r> Builder<'r> {
             joined: None,
             stated: None,
             colour: None,
+            next_colour: None,
             same_as: None,
             row,
             place,
@@ -225,19 +230,25 @@ impl<'r> Builder<'r> {
                     self.round.loops = loops;
                 }
             }
+            Clause::Colour(name) if self.has_work() => self.round.next_colour = Some((name, place)),
             Clause::Colour(name) => self.round.colour = Some((name, place)),
             Clause::Counts(counting) => self.counts(counting, place),
             Clause::Count(list) => self.count(&list, place),
             Clause::As(number) => self.round.same_as = Some((number, place)),
-            Clause::Turn => self.report.add(
-                Diagnostic::warning(
-                    "turned-work",
-                    "the work is turned here, but the drawings show rounds worked without turning",
-                )
-                .at(place),
-            ),
+            Clause::Turn => self.turn(place),
             Clause::Aside => {}
         }
+    }
+
+    /// Warns of the first turn; what holds for it holds for those that follow.
+    fn turn(&mut self, place: Place) {
+        if self.report.diagnostics.iter().any(|known| known.code == "turned-work") {
+            return;
+        }
+        let message = "the work is turned here, but the drawings show rounds worked without turning";
+        let help = "leave `turn` out where the right side always faces the maker; where it doesn't, the counts hold, \
+                    but read every other ring of the chart backwards";
+        self.report.add(Diagnostic::warning("turned-work", message).at(place).help(help));
     }
 
     fn work(&mut self, items: Vec<Item>, place: Place) {
@@ -324,7 +335,12 @@ impl<'r> Builder<'r> {
         };
         let count = list.iter().map(of).fold(0, u32::saturating_add);
         let spaces = list.iter().any(|(_, what)| matches!(what, Counted::Spaces(_) | Counted::Of(Stitch::CH)));
-        self.round.stated = Some(Stated { count, spaces, place });
+        let kind = |(count, what): &(u32, Counted)| match what {
+            Counted::Of(stitch) if *stitch != Stitch::CH => Some((*stitch, *count)),
+            Counted::Of(_) | Counted::Stitches | Counted::Spaces(_) => None,
+        };
+        let kinds = list.iter().filter_map(kind).collect();
+        self.round.stated = Some(Stated { count, spaces, kinds, place });
     }
 }
 

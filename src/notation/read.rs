@@ -364,6 +364,14 @@ fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bo
     };
     let known = |word: &str| KNOWN.contains(&word) || vocabulary.words().any(|known| known == word);
     match token.word() {
+        Some("shell" | "shells" | "sh") => {
+            let (tall, help) = match vocabulary.terms {
+                Terms::Us => ("dc", "write `5-dc shell in next st`, or `5 dc in next st`"),
+                Terms::Uk => ("tr", "write `5-tr shell in next st`, or `5 tr in next st`"),
+            };
+            let message = format!("a shell is made of some number of stitches, such as 5 {tall}, and none is said");
+            Diagnostic::error("bare-shell", message).at(token.place).help(help)
+        }
         Some(word) if !known(word) => unknown(word, token.place, vocabulary),
         _ => {
             let after = stop.checked_sub(1).and_then(|before| tokens.get(before)).map(Token::show);

@@ -6,9 +6,10 @@
 //! rounds run on in a spiral.
 
 use super::read::{LONGEST_TEXT, is_word};
-use crate::design::{Body, Design, Finish, Part, Said, Terms, Work};
+use crate::design::{Body, Design, Finish, Part, Said, Size, Terms, Work};
 use crate::report::{Diagnostic, Place, Report};
 use crate::stitch::{Loops, Stitch};
+use crate::units::Mm;
 
 /// A line that is no round.
 enum Heading<'t> {
@@ -20,7 +21,7 @@ enum Heading<'t> {
 }
 
 /// The written rounds of a text as a design: swatch, yarn, way of working and first size are those of the design
-/// `beside` it. Nothing once the report holds an error about the text.
+/// `beside` it; without a size the piece comes out as the rounds make it. Nothing once the report holds an error about the text.
 pub fn into_design(text: &str, beside: &Design, report: &mut Report) -> Option<Design> {
     if text.len() > LONGEST_TEXT {
         let message = format!("the text is {} bytes long; {LONGEST_TEXT} is the most that is read", text.len());
@@ -42,6 +43,12 @@ pub fn into_design(text: &str, beside: &Design, report: &mut Report) -> Option<D
         offset += line.len() + 1;
     }
     file.into_design(beside, report)
+}
+
+/// The size of rounds that go with no measure: they come out as they come out.
+fn only_size() -> Size {
+    let (name, source) = ("one".to_owned(), "measured".to_owned());
+    Size { name, head: None, around: Mm::ZERO, source, age_months: None, place: None }
 }
 
 struct File {
@@ -140,11 +147,13 @@ impl File {
             (true, Work::Spiral) => Work::Joined { chain_counts: true },
             (false, _) => Work::Spiral,
         };
+        let title = self.title.or(Some(beside.title.clone()).filter(|title| !title.value.is_empty()));
+        let title = title.or(self.parts.first().map(|part| part.name.clone()));
         Some(Design {
             work,
-            title: self.title.unwrap_or(beside.title.clone()),
+            title: title.unwrap_or(Said { value: String::new(), place: None }),
             terms: self.terms,
-            sizes: beside.sizes.iter().take(1).cloned().collect(),
+            sizes: vec![beside.sizes.first().cloned().unwrap_or_else(only_size)],
             parts: self.parts,
             finish: Said { value: Finish::FastenOff, place: None },
             ..beside.clone()

@@ -8,6 +8,7 @@ use super::round::{Begin, Op, Round};
 use super::yarn::yarn;
 use super::{Foundation, PartPlan, Plan, SizePlan};
 use crate::design::{Body, Design, Finish, Part, Said, Size, Work};
+use crate::design::{listed, nearest, shortened};
 use crate::report::{Diagnostic, Place, Report};
 use crate::stitch::Stitch;
 use crate::units::{Gauge, Mm};
@@ -62,6 +63,8 @@ pub(super) struct Solver<'a> {
     pub(super) standing: Option<Standing>,
     pub(super) memory: Memory,
     pub(super) foundation: Foundation,
+    /// Yarn that a written round named last, index into the design's colours.
+    named: Option<usize>,
     pub(super) rounds: Vec<Round>,
     pub(super) parts: Vec<PartPlan>,
     pub(super) warnings: Vec<String>,
@@ -85,6 +88,7 @@ impl<'a> Solver<'a> {
             standing: None,
             memory: Memory::default(),
             foundation: Foundation::Ring,
+            named: None,
             rounds: Vec::new(),
             parts: Vec::new(),
             warnings: Vec::new(),
@@ -102,10 +106,16 @@ impl<'a> Solver<'a> {
         self.fit();
         let step_down = self.finish();
         let yarn = yarn(design, self.gauges, &self.rounds);
+        let around = |round: &Round| self.gauge(round.stitch).circumference(round.after);
+        // A size without a measure of its own is as wide as its rounds make it.
+        let finished = match self.size.around {
+            Mm::ZERO => self.rounds.iter().map(around).fold(Mm::ZERO, Mm::max),
+            wished => wished,
+        };
         Some(SizePlan {
             name: self.size.name.clone(),
             head: self.size.head,
-            finished: self.size.around,
+            finished,
             foundation: self.foundation,
             rounds: self.rounds,
             parts: self.parts,
@@ -145,7 +155,11 @@ impl<'a> Solver<'a> {
         if first == 1 {
             self.foundation = counted.foundation;
         }
-        let colours = self.colours(part, counted.rounds.len() as u32);
+        let mut colours = self.colours(part, counted.rounds.len() as u32);
+        if let (Some(_), true) = (self.named, part.stripes.is_empty()) {
+            colours.fill(self.named);
+        }
+        self.named_colours(&counted.named, &mut colours)?;
         let part_index = self.parts.len();
         let mut length = Mm::ZERO;
         for (round, colour) in counted.rounds.into_iter().zip(colours) {
@@ -185,6 +199,34 @@ impl<'a> Solver<'a> {
             reasons: vec!["Worked as written".to_owned()],
         });
         Some(())
+    }
+
+    /// Colours that written rounds name themselves; each holds until the next one named, over any stripes.
+    fn named_colours(&mut self, named: &[(usize, String, Place)], colours: &mut [Option<usize>]) -> Option<()> {
+        let known: Vec<&str> = self.design.yarn.colours.iter().map(|colour| colour.name.as_str()).collect();
+        let letters = |name: &str| name.chars().filter(|c| c.is_alphanumeric()).collect::<String>().to_lowercase();
+        let mut fine = true;
+        for (from, name, place) in named {
+            match known.iter().position(|known| letters(known) == letters(name)) {
+                Some(index) => {
+                    colours.iter_mut().skip(*from).for_each(|colour| *colour = Some(index));
+                    self.named = Some(index);
+                }
+                None => {
+                    let message = format!("the yarn has no colour `{}`", shortened(name));
+                    let help = match (&known[..], nearest(name, &known)) {
+                        ([], _) => {
+                            format!("name it in the design: `yarn: {{colours: {{{}: \"#2f6f8f\"}}}}`", shortened(name))
+                        }
+                        (_, Some(near)) => format!("did you mean `{near}`? Its colours are {}", listed(&known)),
+                        (_, None) => format!("its colours are {}", listed(&known)),
+                    };
+                    self.report.add(Diagnostic::error("unknown-colour", message).at(*place).help(help));
+                    fine = false;
+                }
+            }
+        }
+        fine.then_some(())
     }
 
     /// Adds an edge round, or gives the stitches of the step down.

@@ -176,8 +176,21 @@ fn rest_of_clause_parser(input: &mut Input<'_>) -> Res<()> {
 fn colour(input: &mut Input<'_>) -> Res<Clause> {
     let change = (word(&["change", "switch"]), word(&["to"])).void();
     alt((word(&["with", "using"]), change)).parse_next(input)?;
-    let words: Vec<String> = rest_of_clause(input).iter().map(Token::show).collect();
-    if words.is_empty() { Err(()) } else { Ok(Clause::Colour(words.join(" "))) }
+    // The name ends where the next step is tied on: `with tide and sc in each st`.
+    let inside = take(|token: &Token| {
+        let stop = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        (!stop && !matches!(token.word(), Some("and" | "then"))).then(|| token.show())
+    });
+    let words: Vec<String> = repeat(0.., inside).parse_next(input)?;
+    // `with a 4 mm hook` and `using a marker` speak of tools.
+    if words.iter().any(|word| ["hook", "marker", "markers", "needle"].contains(&word.as_str())) {
+        return Ok(Clause::Aside);
+    }
+    // `change to tide in last st` tells where the change is made.
+    let around = |word: &&str| ["the", "a", "yarn", "colour", "color"].contains(word);
+    let before = words.iter().map(String::as_str).take_while(|word| *word != "in");
+    let name: Vec<&str> = before.filter(|word| !around(word)).collect();
+    if name.is_empty() { Err(()) } else { Ok(Clause::Colour(name.join(" "))) }
 }
 
 fn round_loops(input: &mut Input<'_>) -> Res<Clause> {

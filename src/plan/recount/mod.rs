@@ -9,7 +9,7 @@ mod tally;
 use super::{Foundation, Round};
 use crate::design::{Design, Said, Terms, Work};
 use crate::notation::{MOST_ROUNDS, Source, WrittenRound, read};
-use crate::report::{Diagnostic, Report};
+use crate::report::{Diagnostic, Place, Report};
 use crate::stitch::Stitch;
 use one::{Spaces, round};
 use std::collections::BTreeMap;
@@ -21,6 +21,8 @@ pub struct Recounted {
     pub foundation: Foundation,
     /// The rounds, numbered on from those before; colour and part are filled in by the caller.
     pub rounds: Vec<Round>,
+    /// Yarns that rounds name: index into `rounds`, name, where it stands. Each holds until the next.
+    pub named: Vec<(usize, String, Place)>,
     /// True where the first of them is worked flat along a chain, and so can't be drawn as a round.
     pub flat: bool,
 }
@@ -81,13 +83,15 @@ pub fn rounds(
         number: first,
         said: BTreeMap::new(),
         known: BTreeMap::new(),
-        done: Recounted { foundation: Foundation::Ring, rounds: Vec::new(), flat: false },
+        done: Recounted { foundation: Foundation::Ring, rounds: Vec::new(), named: Vec::new(), flat: false },
         complete: true,
+        uncounted: Vec::new(),
     };
     counter.numbers(written, first);
     for round in written {
         counter.add(round);
     }
+    counter.tell_uncounted();
     (counter.complete && !counter.report.has_errors()).then_some(counter.done)
 }
 
@@ -111,6 +115,8 @@ struct Counter<'a> {
     known: BTreeMap<u32, WrittenRound>,
     done: Recounted,
     complete: bool,
+    /// Rounds that state no count: number, stitches, place.
+    uncounted: Vec<(u32, u32, Place)>,
 }
 
 impl Counter<'_> {
@@ -146,6 +152,10 @@ impl Counter<'_> {
             self.lose(&written);
             return;
         }
+        let first = self.done.rounds.len();
+        self.done.named.extend(written.colour.iter().map(|(name, place)| (first, name.clone(), *place)));
+        let next = first.saturating_add((written.last - written.first) as usize + 1);
+        self.done.named.extend(written.next_colour.iter().map(|(name, place)| (next, name.clone(), *place)));
         for number in written.first..=written.last {
             if self.done.rounds.len() >= MOST_ROUNDS as usize {
                 let message = format!("more than {MOST_ROUNDS} rounds");
@@ -164,6 +174,9 @@ impl Counter<'_> {
             if start {
                 self.done.foundation = counted.foundation;
             }
+            if number == written.first {
+                self.told(&written, &counted.round);
+            }
             let changes = before.is_some_and(|before| before != counted.round.after);
             self.standing = Standing { count: Some(counted.round.after), spaces: Some(counted.spaces) };
             let after = counted.round.after;
@@ -176,6 +189,35 @@ impl Counter<'_> {
         }
     }
 
+    /// Looks at what a round says of its own count: nothing, or stitches of a kind it doesn't have.
+    fn told(&mut self, written: &WrittenRound, round: &Round) {
+        match &written.stated {
+            None => self.uncounted.push((round.number, round.after, written.place)),
+            Some(stated) => {
+                if let Some(complaint) = nearest::other_kinds(stated, round, self.rules) {
+                    self.report.add(complaint);
+                }
+            }
+        }
+    }
+
+    /// One note for all rounds that state no count, with the counts they make.
+    fn tell_uncounted(&mut self) {
+        const MOST: usize = 8;
+        let Some((_, _, place)) = self.uncounted.first().copied() else { return };
+        let one = |(number, count, _): &(u32, u32, Place)| format!("round {number} makes {count}");
+        let mut told: Vec<String> = self.uncounted.iter().take(MOST).map(one).collect();
+        if let Some(more) = self.uncounted.len().checked_sub(MOST).filter(|more| *more > 0) {
+            told.push(format!("and so on for {more} more"));
+        }
+        let message = match self.uncounted.len() {
+            1 => "a round states no count, so a slip in it shows only later",
+            _ => "some rounds state no count, so a slip in them shows only later",
+        };
+        let help = format!("{}: write each count in brackets at the end of its round", told.join(", "));
+        self.report.add(Diagnostic::note("no-count", message).at(place).help(help));
+    }
+
     /// The round itself, or the one it says to work again.
     fn resolved(&mut self, written: &WrittenRound) -> Option<WrittenRound> {
         let Some((number, place)) = written.same_as else { return Some(written.clone()) };
@@ -186,7 +228,9 @@ impl Counter<'_> {
         };
         let own = written.clone();
         let stated = own.stated.or(known.stated.clone().filter(|_| written.items.is_empty()));
-        Some(WrittenRound { first: own.first, last: own.last, place: own.place, stated, ..known.clone() })
+        let colours = (own.colour, own.next_colour);
+        let (first, last, place) = (own.first, own.last, own.place);
+        Some(WrittenRound { first, last, place, stated, colour: colours.0, next_colour: colours.1, ..known.clone() })
     }
 
     /// Goes on from the stated count after a round that could not be counted.

@@ -1,11 +1,11 @@
 //! Complaints about counts, each with its arithmetic and the nearest instruction that works.
 
 use super::Rules;
-use crate::design::Terms;
-use crate::notation::WrittenRound;
+use crate::design::{Terms, abbreviation};
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::write::Writer;
-use crate::plan::{Made, Op, Spot, spread};
+use crate::notation::{Stated, WrittenRound};
+use crate::plan::{Made, Op, Round, Spot, spread};
 use crate::report::{Diagnostic, Place};
 use crate::stitch::{Loops, Stitch};
 use crate::words::{Language, Words};
@@ -136,6 +136,36 @@ pub(super) fn miscounted(
         Some((before, text)) => complaint.help(format!("state ({made}), or for {stated} of {before} write `{text}`")),
         None => complaint.help(format!("state ({made}), or make {stated} stitches")),
     }
+}
+
+/// The count fits, but not for the stitches it names. Post stitches count as the stitch they are taller forms of, and
+/// clusters, puffs and the like may be called by the stitch they are built of (common practice).
+pub(super) fn other_kinds(stated: &Stated, round: &Round, rules: &Rules) -> Option<Diagnostic> {
+    let made = |fits: &dyn Fn(Stitch) -> bool| -> u32 {
+        let runs = round.ops.iter().flat_map(|op| op.made.runs());
+        runs.filter(|(stitch, _)| fits(*stitch)).map(|(_, count)| count).sum()
+    };
+    let built_of = |said: Stitch| {
+        let overs = said.row().overs;
+        move |made: Stitch| made == said || (overs > 0 && said.row().stems == 1 && made.row().overs == overs)
+    };
+    let right =
+        |(stitch, count): &(Stitch, u32)| made(&|made| made == *stitch) == *count || made(&built_of(*stitch)) == *count;
+    let (wrong, count) = stated.kinds.iter().copied().find(|kind| !right(kind))?;
+    let mut kinds: Vec<(Stitch, u32)> = Vec::new();
+    let counted = round.ops.iter().flat_map(|op| op.made.runs()).filter(|(stitch, _)| stitch.row().counts > 0);
+    for (stitch, count) in counted {
+        match kinds.iter_mut().find(|(known, _)| *known == stitch) {
+            Some((_, sum)) => *sum += count,
+            None => kinds.push((stitch, count)),
+        }
+    }
+    let name = |stitch| abbreviation(stitch, rules.terms);
+    let made: Vec<String> = kinds.iter().map(|(stitch, count)| format!("{count} {}", name(*stitch))).collect();
+    let (number, wrong) = (round.number, name(wrong));
+    let message = format!("round {number} states {count} {wrong}, but is made of {}", made.join(", "));
+    let help = format!("state `({})`, or only the number, or check which stitch is meant", made.join(", "));
+    Some(Diagnostic::warning("count-kind", message).at(stated.place).help(help))
 }
 
 fn crate_main(written: &WrittenRound, rules: &Rules) -> Stitch {
