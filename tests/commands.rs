@@ -350,8 +350,11 @@ fn a_text_file_is_checked_planned_drawn_and_published() {
     assert!(fs::read_to_string(chart).unwrap().contains("Cove bowl"));
     let published = folder.path().join("cove");
     assert_eq!(status(&run(&["publish", &rounds, "-o", published.to_str().unwrap()])), 0);
-    let files = fs::read_dir(&published).unwrap().count();
-    assert_eq!(files, 10, "booklet, web page, text, three pictures as SVG and PNG, counts");
+    for name in ["booklet.pdf", "one-chart.svg", "one-schematic.png", "one-table.svg", "one-wall-chart.pdf"] {
+        assert!(published.join(format!("cove-bowl-{name}")).is_file(), "{name}");
+    }
+    let pattern = fs::read_to_string(published.join("cove-bowl.txt")).unwrap();
+    assert!(pattern.contains("Rnds 10–13: sc in each st around; Stitches 48"), "{pattern}");
     let alone = roundelay(&["check", &rounds]);
     assert_eq!(status(&alone), 1);
     assert!(err(&alone).contains("--swatch FILE.yaml"), "{}", err(&alone));

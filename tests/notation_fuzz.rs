@@ -249,6 +249,17 @@ fn many_more_random_texts_never_panic() {
     assert!(fuzz(inputs, seed) > 0);
 }
 
+/// Finds of the long run, kept.
+#[test]
+fn what_was_found_stays_mended() {
+    let Some(counted) =
+        check("Rnd 1: 2 dc in ring, working in BLO, ch 3", Terms::Us, Work::Joined { chain_counts: true })
+    else {
+        panic!("it counts")
+    };
+    again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+}
+
 #[test]
 fn megabytes_end_in_a_message() {
     let brackets = "[".repeat(3_000_000);

@@ -446,6 +446,10 @@ impl Reader<'_, '_> {
         let raw = self.raw;
         let colours = self.within.colours;
         if raw.colours.is_empty() {
+            // Written rounds may name their own; without stripes they go on in the last one named.
+            if raw.written.is_some() {
+                return Vec::new();
+            }
             return colours.first().map(|_| Stripe { colour: 0, rounds: None }).into_iter().collect();
         }
         raw.colours.iter().filter_map(|raw| stripe(raw, colours, self.report)).collect()

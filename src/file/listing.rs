@@ -20,30 +20,48 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
         sizes.iter().map(|size| format!("{}: {}", size.name, length(plan, size.finished))).collect();
     // A remark of the notation, so that the listing of one size can be read back as it is.
     push(&mut text, &format!("# {}", names.join(", ")));
-    let lines: Vec<(usize, Option<usize>, String, String)> = match (only, &sizes[..]) {
+    // Of each line its part, its yarn, the sizes that have it, and its words.
+    let lines: Vec<(usize, Option<usize>, Vec<bool>, String, String)> = match (only, &sizes[..]) {
         (Some(_), [size]) => {
-            writer.rounds(size).into_iter().map(|line| (line.part, line.colour, line.label, line.text)).collect()
+            let lines = writer.rounds(size).into_iter();
+            lines.map(|line| (line.part, line.colour, vec![true], line.label, line.text)).collect()
         }
-        _ => writer.sizes(plan).into_iter().map(|line| (line.part, line.colour, line.label, line.text)).collect(),
+        _ => {
+            let has = |counts: Vec<Option<u32>>| counts.iter().map(Option::is_some).collect();
+            let lines = writer.sizes(plan).into_iter();
+            lines.map(|line| (line.part, line.colour, has(line.counts), line.label, line.text)).collect()
+        }
     };
-    let (mut part, mut colour) = (usize::MAX, None);
-    for (of, in_colour, label, line) in lines {
+    let mut part = usize::MAX;
+    let mut before = vec![None; sizes.len()];
+    for (of, colour, has, label, line) in lines {
         if of != part {
             part = of;
             let name = plan.design.parts.get(part).map_or("", |part| &part.name.value);
             push(&mut text, &format!("\n{name}"));
         }
-        let change = in_colour.filter(|_| in_colour != colour).and_then(|index| plan.design.yarn.colours.get(index));
-        let with = change.map_or_else(String::new, |colour| {
+        let with = changed(&mut before, &has, colour).filter(|_| plan.design.yarn.colours.len() > 1);
+        let with = with.and_then(|index| plan.design.yarn.colours.get(index));
+        let with = with.map_or_else(String::new, |colour| {
             words.with("list-colour", &[("colour", Arg::Text(&colour.name))]) + ", "
         });
-        colour = in_colour;
-        push(&mut text, &format!("{label}: {with}{line}"));
+        let line = with + &line;
+        push(&mut text, &words.with("round-line", &[("label", Arg::Text(&label)), ("text", Arg::Text(&line))]));
     }
     for size in sizes.iter().filter(|size| !size.step_down.is_empty()).take(1) {
         push(&mut text, &writer.step_down(&size.step_down).unwrap_or_default());
     }
     text
+}
+
+/// The yarn of a line where some size that has it changes to it there.
+fn changed(before: &mut [Option<usize>], has: &[bool], colour: Option<usize>) -> Option<usize> {
+    let mut changes = false;
+    for (before, _) in before.iter_mut().zip(has).filter(|(_, has)| **has) {
+        changes |= *before != colour;
+        *before = colour;
+    }
+    colour.filter(|_| changes)
 }
 
 /// Every size as a table of rounds, its parts with what was wanted and what was reached, and its yarn; or one size.

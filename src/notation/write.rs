@@ -209,7 +209,8 @@ impl Writer<'_> {
 
     fn chain_counts(&self, chains: u8, stitch: &str) -> String {
         let number = chains.to_string();
-        self.say("write-chain-counts", &[("number", Arg::Text(&number)), ("stitch", Arg::Text(stitch))])
+        let (number, stitch) = (("number", Arg::Text(&number)), ("stitch", Arg::Text(stitch)));
+        self.say("write-chain-counts", &[number, stitch, ("count", Arg::Count(chains.into()))])
     }
 
     /// The turning chain, and what is left of the operation it begins.
@@ -218,7 +219,8 @@ impl Writer<'_> {
         let tall = sheet.join_into.row().overs > 0;
         let Some(first) = sheet.first.as_ref().filter(|_| counts) else {
             let key = if tall || chains > 1 { "write-chain-counts-not" } else { "write-chains" };
-            return vec![self.with_what(key, "", &chains.to_string())];
+            let number = chains.to_string();
+            return vec![self.say(key, &[("number", Arg::Text(&number)), ("count", Arg::Count(chains.into()))])];
         };
         let stitch = first.made.runs().next().map_or(Stitch::SC, |(stitch, _)| stitch);
         if first.into == Spot::Together && first.consumed > 1 {

@@ -32,6 +32,7 @@ popcorn-short = 5-Stb-Popcorn
 picot-short = 3-Lm-Pikot
 round-label = Rd { $number }
 rounds-label = Rd { $number }
+round-line = { $label }: { $text }
 only-sizes = { $count ->
         [one] Nur Größe { $sizes }: { $label }
        *[other] Nur Größen { $sizes }: { $label }
@@ -64,8 +65,14 @@ write-ring = { $what } in den Ring
 write-nth-chain = { $what } in die { $number }. Lm ab der Nadel
 write-start-ring = Fadenring
 write-start-chain-ring = { $number } Lm mit 1 Km zum Ring schließen
-write-chain-counts = { $number } Lm (zählen als 1 { $stitch })
-write-chain-counts-not = { $number } Lm (zählen nicht)
+write-chain-counts = { $count ->
+        [one] { $number } Lm (zählt als 1 { $stitch })
+       *[other] { $number } Lm (zählen als 1 { $stitch })
+    }
+write-chain-counts-not = { $count ->
+        [one] { $number } Lm (zählt nicht)
+       *[other] { $number } Lm (zählen nicht)
+    }
 write-counts-together = { $what } (zählen als { $stitch })
 write-join = mit 1 Km in die erste M ({ $stitch }) schließen
 write-join-chain = mit 1 Km in die oberste der { $number } Anfangs-Lm schließen

@@ -101,6 +101,7 @@ popcorn-short = { $terms ->
 picot-short = ch-3 picot
 round-label = Rnd { $number }
 rounds-label = Rnds { $number }
+round-line = { $label }: { $text }
 only-sizes = { $count ->
         [one] Size { $sizes } only: { $label }
        *[other] Sizes { $sizes } only: { $label }

@@ -32,6 +32,7 @@ popcorn-short = piña de 5 pa
 picot-short = piquito de 3 cad
 round-label = Vuelta { $number }
 rounds-label = Vueltas { $number }
+round-line = { $label }: { $text }
 only-sizes = { $count ->
         [one] Solo talla { $sizes }: { $label }
        *[other] Solo tallas { $sizes }: { $label }
@@ -64,8 +65,14 @@ write-ring = { $what } en el anillo
 write-nth-chain = { $what } en la { $number }.ª cad desde el ganchillo
 write-start-ring = anillo mágico
 write-start-chain-ring = { $number } cad, cerrar en anillo con 1 pd
-write-chain-counts = { $number } cad (cuentan como 1 { $stitch })
-write-chain-counts-not = { $number } cad (no cuentan)
+write-chain-counts = { $count ->
+        [one] { $number } cad (cuenta como 1 { $stitch })
+       *[other] { $number } cad (cuentan como 1 { $stitch })
+    }
+write-chain-counts-not = { $count ->
+        [one] { $number } cad (no cuenta)
+       *[other] { $number } cad (no cuentan)
+    }
 write-counts-together = { $what } (cuentan como { $stitch })
 write-join = cerrar con 1 pd en el primer p ({ $stitch })
 write-join-chain = cerrar con 1 pd en lo alto de las { $number } cad del principio

@@ -32,6 +32,7 @@ popcorn-short = popcorn de 5 B
 picot-short = picot de 3 ml
 round-label = Tour { $number }
 rounds-label = Tours { $number }
+round-line = { $label } : { $text }
 only-sizes = { $count ->
         [one] Taille { $sizes } seulement : { $label }
        *[other] Tailles { $sizes } seulement : { $label }
@@ -64,8 +65,14 @@ write-ring = { $what } dans le cercle
 write-nth-chain = { $what } dans la { $number }e ml à partir du crochet
 write-start-ring = cercle magique
 write-start-chain-ring = { $number } ml, fermer en rond par 1 mc
-write-chain-counts = { $number } ml (comptent pour 1 { $stitch })
-write-chain-counts-not = { $number } ml (ne comptent pas)
+write-chain-counts = { $count ->
+        [one] { $number } ml (compte pour 1 { $stitch })
+       *[other] { $number } ml (comptent pour 1 { $stitch })
+    }
+write-chain-counts-not = { $count ->
+        [one] { $number } ml (ne compte pas)
+       *[other] { $number } ml (ne comptent pas)
+    }
 write-counts-together = { $what } (comptent pour { $stitch })
 write-join = fermer par 1 mc dans la première m ({ $stitch })
 write-join-chain = fermer par 1 mc au sommet des { $number } ml du début

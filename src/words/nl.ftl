@@ -32,6 +32,7 @@ popcorn-short = 5-stk-popcorn
 picot-short = 3-l-picot
 round-label = Toer { $number }
 rounds-label = Toeren { $number }
+round-line = { $label }: { $text }
 only-sizes = { $count ->
         [one] Alleen maat { $sizes }: { $label }
        *[other] Alleen maten { $sizes }: { $label }
@@ -64,8 +65,14 @@ write-ring = { $what } in de ring
 write-nth-chain = { $what } in de { $number }e l vanaf de haaknaald
 write-start-ring = magische ring
 write-start-chain-ring = { $number } l, met 1 hv tot een ring sluiten
-write-chain-counts = { $number } l (tellen als 1 { $stitch })
-write-chain-counts-not = { $number } l (tellen niet)
+write-chain-counts = { $count ->
+        [one] { $number } l (telt als 1 { $stitch })
+       *[other] { $number } l (tellen als 1 { $stitch })
+    }
+write-chain-counts-not = { $count ->
+        [one] { $number } l (telt niet)
+       *[other] { $number } l (tellen niet)
+    }
 write-counts-together = { $what } (tellen als { $stitch })
 write-join = sluiten met 1 hv in de eerste steek ({ $stitch })
 write-join-chain = sluiten met 1 hv bovenin de { $number } begin-l

@@ -8,7 +8,7 @@ use crate::notation::tree::{Act, Item};
 use crate::notation::{Turning, WrittenRound};
 use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
 use crate::report::{Diagnostic, Report};
-use crate::stitch::Stitch;
+use crate::stitch::{Loops, Stitch};
 use std::collections::BTreeMap;
 
 /// Fewer chains than this in a joined chain are a ring to work into, not along.
@@ -303,6 +303,10 @@ impl One<'_> {
     fn finish(&self, reading: Reading, outcome: Outcome, flat: bool) -> Round {
         let mut ops = outcome.ops;
         let mut before = outcome.used;
+        // Chains go under no loop; they are only told with the others where the whole round is under one.
+        if ops.windows(2).any(|pair| pair[0].loops != pair[1].loops) {
+            ops.iter_mut().filter(|op| op.into == Spot::Air).for_each(|op| op.loops = Loops::Both);
+        }
         // A first round worked along a joined chain stands on nothing: the chain is no round.
         if self.start && !flat {
             ops = ops.into_iter().filter(|op| op.into != Spot::Skip).map(off_chain).collect();
