@@ -341,7 +341,7 @@ fn a_text_file_is_checked_planned_drawn_and_published() {
     assert!(out(&checked).contains("1 size, 18 rounds, 726 stitches"), "{}", out(&checked));
     let planned = out(&run(&["plan", &rounds, "--format", "text"]));
     for line in
-        ["Cove bowl\n", "one: 33.8 cm", "\nRim\n", "Rnd 14: with tide, [sc in next 7 sts, 2 sc in next st] 6 times"]
+        ["Cove bowl\n", "# one: 33.8 cm", "\nRim\n", "Rnd 14: with tide, [sc in next 7 sts, 2 sc in next st] 6 times"]
     {
         assert!(planned.contains(line), "{line}: {planned}");
     }
