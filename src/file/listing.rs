@@ -5,10 +5,21 @@ use std::fmt::Write;
 use crate::design::{Terms, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::Writer;
+use crate::notation::{SizedLine, WrittenLine};
 use crate::page::numbers;
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::units::{Mm, tidy};
 use crate::words::{Arg, Words};
+
+/// A line of rounds, of one size or several.
+struct Line {
+    part: usize,
+    colour: Option<usize>,
+    /// Which sizes have it.
+    has: Vec<bool>,
+    label: String,
+    text: String,
+}
 
 /// The written rounds of a plan, all sizes side by side in bracket form, or of one size. Lines end in a line feed.
 pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
@@ -20,21 +31,25 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
         sizes.iter().map(|size| format!("{}: {}", size.name, length(plan, size.finished))).collect();
     // A remark of the notation, so that the listing of one size can be read back as it is.
     push(&mut text, &format!("# {}", names.join(", ")));
-    // Of each line its part, its yarn, the sizes that have it, and its words.
-    let lines: Vec<(usize, Option<usize>, Vec<bool>, String, String)> = match (only, &sizes[..]) {
+    let lines: Vec<Line> = match (only, &sizes[..]) {
         (Some(_), [size]) => {
-            let lines = writer.rounds(size).into_iter();
-            lines.map(|line| (line.part, line.colour, vec![true], line.label, line.text)).collect()
+            let line = |line: WrittenLine| {
+                let WrittenLine { part, colour, label, text, .. } = line;
+                Line { part, colour, has: vec![true], label, text }
+            };
+            writer.rounds(size).into_iter().map(line).collect()
         }
         _ => {
-            let has = |counts: Vec<Option<u32>>| counts.iter().map(Option::is_some).collect();
-            let lines = writer.sizes(plan).into_iter();
-            lines.map(|line| (line.part, line.colour, has(line.counts), line.label, line.text)).collect()
+            let line = |line: SizedLine| {
+                let SizedLine { part, colour, label, text, counts, .. } = line;
+                Line { part, colour, has: counts.iter().map(Option::is_some).collect(), label, text }
+            };
+            writer.sizes(plan).into_iter().map(line).collect()
         }
     };
     let mut part = usize::MAX;
     let mut before = vec![None; sizes.len()];
-    for (of, colour, has, label, line) in lines {
+    for Line { part: of, colour, has, label, text: line } in lines {
         if of != part {
             part = of;
             let name = plan.design.parts.get(part).map_or("", |part| &part.name.value);
