@@ -9,7 +9,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use crate::drawing::Drawing;
 use crate::font::{FAMILY, Face};
 use crate::page::story::Story;
-use crate::page::{Block, Cell, Figure, Options, Pictures, Run, Section, Table};
+use crate::page::{Block, Cell, Column, Figure, Options, Pictures, Run, Section, Table};
 use crate::plan::Plan;
 use crate::words::{Arg, Words};
 
@@ -109,8 +109,9 @@ fn written_runs(runs: &[Run]) -> Markup {
 fn written_figure(figure: &Figure, key: &str) -> Markup {
     html! {
         figure {
-            (picture(&figure.drawing, key))
-            @if !figure.caption.is_empty() { figcaption { (figure.caption) } }
+            div.picture tabindex="0" role="group" aria-label=(figure.drawing.title) { (picture(&figure.drawing, key)) }
+            @let caption = figure.words();
+            @if !caption.is_empty() { figcaption { (written_runs(&caption)) } }
             details { summary { (figure.drawing.title) } p { (figure.drawing.description) } }
         }
     }
@@ -121,27 +122,45 @@ fn picture(drawing: &Drawing, key: &str) -> Markup {
 }
 
 fn written_table(table: &Table, key: &str, words: &Words) -> Markup {
-    let side = |column: usize| table.columns.get(column).is_some_and(|column| column.right).then_some("number");
+    // On a phone the rows of a wide table with long words are told one under another. The roles keep it a table there.
+    let told = table.head && table.columns.len() > 3 && table.columns.iter().any(|column| column.grows);
+    let role = |name: &'static str| told.then_some(name);
     html! {
-        div.table tabindex="0" role="region" aria-label=(table.summary) {
-            table {
+        div.table.told[told] tabindex="0" role="region" aria-label=(table.summary) {
+            table role=[role("table")] {
                 caption.hidden { (table.summary) }
-                thead class=[(!table.head).then_some("hidden")] {
-                    tr { @for (at, column) in table.columns.iter().enumerate() { th scope="col" class=[side(at)] { (column.title) } } }
+                thead class=[(!table.head).then_some("hidden")] role=[role("rowgroup")] {
+                    tr role=[role("row")] {
+                        @for column in &table.columns {
+                            th scope="col" class=[kind(column)] role=[role("columnheader")] { (column.title) }
+                        }
+                    }
                 }
-                tbody {
+                tbody role=[role("rowgroup")] {
                     @for (line, row) in table.rows.iter().enumerate() {
-                        tr {
-                            @for (at, cell) in row.iter().enumerate() {
+                        tr role=[role("row")] {
+                            @for (at, (cell, column)) in row.iter().zip(&table.columns).enumerate() {
                                 @let content = written_cell(cell, row, &format!("{key}r{line}c{at}"), words);
-                                @if at == 0 && table.row_heads { th scope="row" class=[side(at)] { (content) } }
-                                @else { td class=[side(at)] { (content) } }
+                                @let label = (told && !column.grows && cell.ticks == 0 && column.has_words()).then_some(&column.title);
+                                @if at == 0 && table.row_heads {
+                                    th scope="row" class=[kind(column)] role=[role("rowheader")] { (content) }
+                                } @else {
+                                    td class=[kind(column)] role=[role("cell")] data-label=[label] { (content) }
+                                }
                             }
                         }
                     }
                 }
             }
         }
+    }
+}
+
+fn kind(column: &Column) -> Option<&'static str> {
+    match (column.right, column.grows) {
+        (true, _) => Some("number"),
+        (false, true) => Some("grows"),
+        (false, false) => None,
     }
 }
 

@@ -57,8 +57,9 @@ fn section(text: &mut String, section: &Section, words: &Words) {
                 line(text, "");
                 let what = format!("[{}: {}]", words.say("text-picture"), figure.drawing.description);
                 paragraph(text, &what, "", "  ");
-                if !figure.caption.is_empty() {
-                    paragraph(text, &figure.caption, "  ", "  ");
+                let words = figure.words();
+                if !words.is_empty() {
+                    paragraph(text, &plain(&words), "  ", "  ");
                 }
             }
         }
@@ -120,7 +121,7 @@ fn sentence(row: &[String], table: &Table) -> String {
             1 => ": ",
             _ => "; ",
         };
-        let bare = i == 0 || column.grows || !table.head || column.title.is_empty();
+        let bare = i == 0 || column.grows || !table.head || !column.has_words();
         let _ = if bare { write!(out, "{separator}{cell}") } else { write!(out, "{separator}{} {cell}", said(column)) };
     }
     out

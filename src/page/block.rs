@@ -82,10 +82,23 @@ impl Block {
 pub struct Figure {
     /// The picture.
     pub drawing: Arc<Drawing>,
-    /// A line under it; empty for none.
+    /// What sets it off from the pictures beside it, such as its size; empty for none. It leads the caption and gives a
+    /// bookmark.
+    pub title: String,
+    /// A sentence under it; empty for none.
     pub caption: String,
     /// True where its scale must not change.
     pub true_scale: bool,
+}
+
+impl Figure {
+    /// The words under it: its title, set off, and its caption. None where it has neither.
+    pub fn words(&self) -> Vec<Run> {
+        let title = if self.title.is_empty() { None } else { Some(Run::bold(format!("{}.", self.title))) };
+        let gap = if self.title.is_empty() || self.caption.is_empty() { "" } else { " " };
+        let caption = if self.caption.is_empty() { None } else { Some(Run::new(format!("{gap}{}", self.caption))) };
+        title.into_iter().chain(caption).collect()
+    }
 }
 
 /// A table.
@@ -131,6 +144,11 @@ impl Column {
     /// A column of numbers.
     pub fn numbers(title: impl Into<String>) -> Self {
         Self { right: true, ..Self::words(title) }
+    }
+
+    /// True where its title can be said aloud; signs such as `+/−` can't, and their cells speak for themselves.
+    pub fn has_words(&self) -> bool {
+        self.title.chars().any(char::is_alphabetic)
     }
 
     /// The column that takes what is left.

@@ -248,8 +248,9 @@ impl<'a> Flow<'a> {
     fn figure(&mut self, figure: &Figure, parent: usize) {
         let style = self.style;
         let bounds = figure.drawing.bounds;
-        let caption = self.caption_lines(&figure.caption);
-        let caption_height = caption.len() as f64 * style.small * style.leading;
+        let words = figure.words();
+        let caption = if words.is_empty() { Vec::new() } else { wrap(&words, style.table, self.measure()) };
+        let caption_height = caption.len() as f64 * style.table * style.leading;
         let room = (self.frame.1 - self.frame.0, style.height() - caption_height - style.text * 5.0);
         let scale =
             if figure.true_scale { 1.0 } else { (room.0 / bounds.width()).min(room.1 / bounds.height()).min(1.0) };
@@ -262,25 +263,25 @@ impl<'a> Flow<'a> {
         let place =
             Affine::translate((left, 0.0)) * Affine::scale(scale) * Affine::translate(-bounds.origin().to_vec2());
         self.gap(style.text * 0.8);
-        let gap = if caption.is_empty() { 0.0 } else { style.text * 0.5 };
+        let gap = if caption.is_empty() { 0.0 } else { style.text * 0.4 };
         let mut slab = self.slab(height + gap + caption_height, false);
+        if !figure.title.is_empty() {
+            slab.anchor = Some((String::new(), figure.title.clone(), 3));
+        }
         slab.bits.push(Bit {
             owner: Owner::Element(element),
             language: Some(figure.drawing.language),
             shows: Shows::Drawing(figure.drawing.clone(), place),
         });
         let words = self.document.element(Tag::Caption, Some(element));
+        let middle = left + width / 2.0;
         for (i, line) in caption.iter().enumerate() {
-            let y = height + gap + (i as f64 + 0.5) * style.small * style.leading + CAP_MIDDLE * style.small;
-            let at = Point::new(self.frame.0, y);
-            self.put(&mut slab.bits, line, at, style.small, style.palette.quiet, words, i + 1 == caption.len());
+            let y = height + gap + (i as f64 + 0.5) * style.table * style.leading + CAP_MIDDLE * style.table;
+            let at = Point::new((middle - line.width / 2.0).max(self.frame.0), y);
+            self.put(&mut slab.bits, line, at, style.table, style.palette.text, words, i + 1 == caption.len());
         }
         self.slabs.push(slab);
         self.gap(style.text * 1.2);
-    }
-
-    fn caption_lines(&self, caption: &str) -> Vec<Line> {
-        wrap(&[Run::new(caption)], self.style.small, self.measure())
     }
 
     /// A slab with the gap that was asked for above it.

@@ -10,15 +10,15 @@ use crate::geometry::{RowTable, SideShape};
 use crate::notation::write::Writer;
 use crate::plan::Plan;
 use crate::units::Mm;
-use crate::words::{Arg, Words};
+use crate::words::Words;
 
 use super::wall::{self, Wall};
 use super::{Options, Paper, Pictures, Print, Style};
 
 /// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
-/// Share of a page that the schematic of a booklet may fill.
-const SCHEMATIC_SHARE: f64 = 0.62;
+/// Share of a page that the schematic of a booklet may fill; in large print nearly all of it.
+const SCHEMATIC_SHARE: [f64; 2] = [0.62, 0.95];
 /// Sizes that can be told apart when they are nested in one schematic.
 const MOST_NESTED: usize = 6;
 /// Large sheets for wall charts, smallest first: ISO 216 and the sheets of the United States.
@@ -27,34 +27,43 @@ const SHEETS: [[&str; 4]; 2] = [["A3", "A2", "A1", "A0"], ["Tabloid", "Arch C", 
 impl Pictures {
     /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
     pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Self {
-        let words = Words::of(plan.design.language);
         let style = Style::new(&options.paper, options.print, options.large);
         let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
         let middle = plan.sizes.len() / 2;
-        let charts = plan.sizes.iter().enumerate().map(|(index, size)| {
+        let charts = (0..plan.sizes.len()).map(|index| {
             let (view, reason) = choose_view(plan, index, width, height);
             let drawing = chart(plan, index, &chart_options(view, width, height, options));
-            let of = words.with("page-chart-of", &[("size", Arg::Text(&size.name))]);
-            let caption = if view == ChartView::Whole { of } else { format!("{of} {reason}") };
+            let caption = if view == ChartView::Whole { String::new() } else { reason };
             (Arc::new(drawing), caption)
         });
         let charts: Vec<(Arc<Drawing>, String)> = charts.collect();
-        let all: Vec<usize> = (0..plan.sizes.len()).collect();
-        let nested: Vec<&[usize]> =
-            if all.len() <= MOST_NESTED { vec![all.as_slice()] } else { all.chunks(1).collect() };
-        let room = SchematicOptions { width, height: height * SCHEMATIC_SHARE, ..schematic_options(options) };
-        let schematics = nested.into_iter().map(|sizes| {
-            let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| shapes.get(*size).cloned()).collect();
-            (Arc::new(schematic(plan, sizes, &shapes, &room)), String::new())
-        });
+        let room = SchematicOptions {
+            width,
+            height: height * SCHEMATIC_SHARE[usize::from(options.large)],
+            ..schematic_options(options)
+        };
+        let schematics = schematics(plan, shapes, &room);
         Self {
             cover: charts.get(middle).map(|(drawing, _)| drawing.clone()),
             key: Some(Arc::new(chart_key(plan, middle, width, options))),
-            schematics: schematics.collect(),
+            schematics: schematics.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
             charts,
             shapes: shapes.to_vec(),
         }
     }
+}
+
+/// The sizes nested in one schematic where they can be told apart and the list of their measures fits; else one each.
+fn schematics(plan: &Plan, shapes: &[SideShape], room: &SchematicOptions) -> Vec<Drawing> {
+    let all: Vec<usize> = (0..plan.sizes.len()).collect();
+    if all.len() <= MOST_NESTED {
+        let nested = schematic(plan, &all, shapes, room);
+        let fits = nested.bounds.width() <= room.width.mm() && nested.bounds.height() <= room.height.mm();
+        if fits || all.len() < 2 {
+            return vec![nested];
+        }
+    }
+    all.iter().zip(shapes).map(|(&size, shape)| schematic(plan, &[size], std::slice::from_ref(shape), room)).collect()
 }
 
 /// How a chart is drawn for a print.

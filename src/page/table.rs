@@ -2,6 +2,8 @@
 
 use kurbo::{Affine, Point, Rect};
 
+use crate::font::Face;
+
 use super::flow::{Bit, Flow, Shows, Slab, bar, baseline, frame, ornament};
 use super::lines::{widths, wrap};
 use super::{Artifact, Cell, Column, Owner, Run, Scope, Table, Tag};
@@ -15,6 +17,9 @@ const GROWN: f64 = 0.3;
 const INDENT: f64 = 0.4;
 /// Most that a column is widened by, in ems, where the table is narrower than the page.
 const SPREAD: f64 = 2.0;
+
+/// Most tick boxes in a row, where there is room for as many.
+const TICKS_ACROSS: u32 = 5;
 
 /// Narrowest growing column, in ems: below that its words go on a line of their own.
 const STACKED: f64 = 15.0;
@@ -198,7 +203,15 @@ impl Flow<'_> {
             widths = share(&wants, &columns, room + gap);
         }
         // What no column grows into is shared out, a little to each.
-        let left_over = (room - widths.iter().sum::<f64>()).max(0.0);
+        let mut left_over = (room - widths.iter().sum::<f64>()).max(0.0);
+        // A title that is broken only to save room stands on one line where there is room after all.
+        for (width, column) in widths.iter_mut().zip(&table.columns).filter(|_| table.head) {
+            let lacks = Face::Bold.width(&column.title, self.style.table) + 1e-6 - *width;
+            if lacks > 0.0 && lacks <= left_over {
+                *width += lacks;
+                left_over -= lacks;
+            }
+        }
         let each = (left_over / count.max(1) as f64).min(self.style.table * SPREAD);
         let mut left = self.frame.0 + indent;
         let mut rails = Vec::new();
@@ -230,8 +243,9 @@ impl Flow<'_> {
             let box_pitch = self.style.tick * 1.35;
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             let (word, line) = widths(&cell.runs, size);
-            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(cell.ticks.min(1)));
-            natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(cell.ticks.min(3)));
+            let across = cell.ticks.div_ceil(cell.ticks.div_ceil(TICKS_ACROSS).max(1));
+            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(across.min(3)));
+            natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(across));
         }
         (least, natural.max(least))
     }

@@ -302,6 +302,7 @@ page-weight-5 = dick
 page-weight-6 = sehr dick
 page-weight-7 = Riesengarn
 page-ball = { $grams } g = { $metres } m je Knäuel
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) je Knäuel
 page-colour = Farbe
 page-hook = Häkelnadel
 page-hook-letter = { $size } mm (US { $letter })
@@ -310,6 +311,7 @@ page-extras-list = Maschenmarkierer, Wollnadel, Maßband, Schere
 page-yarn-amounts = Garn je Größe
 page-grams = Gramm
 page-metres = Meter
+page-yards = Yards
 page-balls = Knäuel
 page-yarn-weighed = Die Mengen folgen aus der gewogenen Maschenprobe, mit { $percent } % Zugabe für Fadenenden und Unvorhergesehenes.
 page-yarn-estimated = Die Mengen sind nach der Garnstärke geschätzt, mit { $percent } % Zugabe. Eine gewogene Maschenprobe gibt genauere Werte.
@@ -355,12 +357,12 @@ page-tog-uk = zus abm = zusammen abmaschen: so viele Maschen zu einer
 page-skip = überspringen = die nächste Masche auslassen
 page-key = Zeichen
 page-chart = Häkelschrift
-page-chart-of = Das Rundendiagramm der Größe { $size }
+page-of-size = Größe { $size }
 page-rounds = Runden
 page-round = Runde
 page-instruction = Anleitung
 page-stitches = Maschen
-page-change = +/–
+page-change = +/−
 page-across = Breite
 page-down = Tiefe
 page-done = Fertig
@@ -374,9 +376,9 @@ page-centimetres = Zentimetern
 page-inches = Zoll
 page-plain-rounds = Die Runden in einfachen Worten
 page-finishing = Fertigstellen
-page-finish-off = Den Faden mit 20 cm Rest abschneiden und durch die letzte Schlinge ziehen.
-page-finish-edge = In jede Masche der letzten Runde locker eine Kettmasche arbeiten, dann den Faden mit 20 cm Rest abschneiden und durchziehen.
-page-finish-step-down = Die Spirale mit { $stitches } auslaufen lassen, je eine in die nächsten Maschen, damit der Rand gerade liegt. Dann den Faden mit 20 cm Rest abschneiden und durchziehen.
+page-finish-off = Den Faden mit { $tail } Rest abschneiden und durch die letzte Schlinge ziehen.
+page-finish-edge = In jede Masche der letzten Runde locker eine Kettmasche arbeiten, dann den Faden mit { $tail } Rest abschneiden und durchziehen.
+page-finish-step-down = Die Spirale mit { $stitches } auslaufen lassen, je eine in die nächsten Maschen, damit der Rand gerade liegt. Dann den Faden mit { $tail } Rest abschneiden und durchziehen.
 page-finish-ring = Den Anfangsfaden des Rings anziehen, bis das Loch geschlossen ist, und gut sichern.
 page-finish-ends = Alle Fadenenden auf der Rückseite hin und zurück vernähen.
 page-finish-block = Nach der Banderole waschen, in die Maße oben bringen und liegend oder über einer Form trocknen lassen.

@@ -302,6 +302,7 @@ page-weight-5 = grueso
 page-weight-6 = supergrueso
 page-weight-7 = jumbo
 page-ball = { $grams } g = { $metres } m por ovillo
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) por ovillo
 page-colour = Color
 page-hook = Ganchillo
 page-hook-letter = { $size } mm (US { $letter })
@@ -310,6 +311,7 @@ page-extras-list = un marcador, una aguja lanera, una cinta métrica, unas tijer
 page-yarn-amounts = Hilo para cada talla
 page-grams = Gramos
 page-metres = Metros
+page-yards = Yardas
 page-balls = Ovillos
 page-yarn-weighed = Las cantidades salen de la muestra pesada, con un { $percent } % más para los cabos y los imprevistos.
 page-yarn-estimated = Las cantidades son una estimación según el grosor del hilo, con un { $percent } % más. Una muestra pesada da cifras mejores.
@@ -355,12 +357,12 @@ page-tog-uk = juntos = tantos puntos cerrados en uno
 page-skip = saltar = dejar el punto siguiente sin tejer
 page-key = Símbolos
 page-chart = Gráfico
-page-chart-of = El diagrama de la talla { $size }
+page-of-size = Talla { $size }
 page-rounds = Vueltas
 page-round = Vuelta
 page-instruction = Instrucciones
 page-stitches = Puntos
-page-change = +/–
+page-change = +/−
 page-across = Ancho
 page-down = Alto
 page-done = Hecho
@@ -374,9 +376,9 @@ page-centimetres = centímetros
 page-inches = pulgadas
 page-plain-rounds = Las vueltas en palabras sencillas
 page-finishing = Acabado
-page-finish-off = Corte el hilo dejando 20 cm y páselo por la última lazada.
-page-finish-edge = Haga un punto deslizado flojo en cada punto de la última vuelta; corte el hilo dejando 20 cm y páselo.
-page-finish-step-down = Termine la espiral con { $stitches }, uno en cada punto siguiente, para que el borde quede parejo. Corte el hilo dejando 20 cm y páselo.
+page-finish-off = Corte el hilo dejando { $tail } y páselo por la última lazada.
+page-finish-edge = Haga un punto deslizado flojo en cada punto de la última vuelta; corte el hilo dejando { $tail } y páselo.
+page-finish-step-down = Termine la espiral con { $stitches }, uno en cada punto siguiente, para que el borde quede parejo. Corte el hilo dejando { $tail } y páselo.
 page-finish-ring = Tire del cabo del anillo hasta cerrar el agujero y asegúrelo bien.
 page-finish-ends = Remate los cabos por el revés, de ida y vuelta.
 page-finish-block = Lave según la etiqueta del hilo, dele las medidas de arriba y deje secar en plano o sobre una horma.

@@ -302,6 +302,7 @@ page-weight-5 = épais
 page-weight-6 = très épais
 page-weight-7 = géant
 page-ball = { $grams } g = { $metres } m la pelote
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) la pelote
 page-colour = Couleur
 page-hook = Crochet
 page-hook-letter = { $size } mm (US { $letter })
@@ -310,6 +311,7 @@ page-extras-list = un marqueur, une aiguille à laine, un mètre ruban, des cise
 page-yarn-amounts = Fil pour chaque taille
 page-grams = Grammes
 page-metres = Mètres
+page-yards = Yards
 page-balls = Pelotes
 page-yarn-weighed = Les quantités viennent de l’échantillon pesé, avec { $percent } % de plus pour les fils à rentrer et les imprévus.
 page-yarn-estimated = Les quantités sont estimées d’après la grosseur du fil, avec { $percent } % de plus. Un échantillon pesé donne des chiffres plus sûrs.
@@ -355,12 +357,12 @@ page-tog-uk = ens = ensemble : tant de mailles rabattues en une
 page-skip = sauter = laisser la maille suivante
 page-key = Symboles
 page-chart = Grille
-page-chart-of = Le diagramme de la taille { $size }
+page-of-size = Taille { $size }
 page-rounds = Tours
 page-round = Tour
 page-instruction = Explications
 page-stitches = Mailles
-page-change = +/–
+page-change = +/−
 page-across = Diamètre
 page-down = Hauteur
 page-done = Fait
@@ -374,9 +376,9 @@ page-centimetres = centimètres
 page-inches = pouces
 page-plain-rounds = Les tours en toutes lettres
 page-finishing = Finitions
-page-finish-off = Couper le fil à 20 cm et le passer dans la dernière boucle.
-page-finish-edge = Faire une maille coulée souple dans chaque maille du dernier tour, puis couper le fil à 20 cm et le passer dans la boucle.
-page-finish-step-down = Terminer la spirale par { $stitches }, une dans chacune des mailles suivantes, pour que le bord soit droit. Couper ensuite le fil à 20 cm et le passer.
+page-finish-off = Couper le fil à { $tail } et le passer dans la dernière boucle.
+page-finish-edge = Faire une maille coulée souple dans chaque maille du dernier tour, puis couper le fil à { $tail } et le passer dans la boucle.
+page-finish-step-down = Terminer la spirale par { $stitches }, une dans chacune des mailles suivantes, pour que le bord soit droit. Couper ensuite le fil à { $tail } et le passer.
 page-finish-ring = Tirer le fil du début jusqu’à fermer le cercle et bien l’arrêter.
 page-finish-ends = Rentrer les fils sur l’envers, dans un sens puis dans l’autre.
 page-finish-block = Laver selon la bande du fil, mettre aux mesures ci-dessus et laisser sécher à plat ou sur une forme.

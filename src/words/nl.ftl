@@ -302,6 +302,7 @@ page-weight-5 = dik
 page-weight-6 = superdik
 page-weight-7 = jumbo
 page-ball = { $grams } g = { $metres } m per bol
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) per bol
 page-colour = Kleur
 page-hook = Haaknaald
 page-hook-letter = { $size } mm (US { $letter })
@@ -310,6 +311,7 @@ page-extras-list = een steekmarkeerder, een stompe naald, een meetlint, een scha
 page-yarn-amounts = Garen per maat
 page-grams = Gram
 page-metres = Meter
+page-yards = Yards
 page-balls = Bollen
 page-yarn-weighed = De hoeveelheden volgen uit het gewogen proeflapje, met { $percent } % extra voor draadeinden en onvoorziene zaken.
 page-yarn-estimated = De hoeveelheden zijn geschat naar de garendikte, met { $percent } % extra. Een gewogen proeflapje geeft betere cijfers.
@@ -355,12 +357,12 @@ page-tog-uk = samen = zoveel steken tot één gehaakt
 page-skip = overslaan = de volgende steek niet haken
 page-key = Symbolen
 page-chart = Schema
-page-chart-of = Het patroonschema van maat { $size }
+page-of-size = Maat { $size }
 page-rounds = Toeren
 page-round = Toer
 page-instruction = Aanwijzing
 page-stitches = Steken
-page-change = +/–
+page-change = +/−
 page-across = Breedte
 page-down = Diepte
 page-done = Klaar
@@ -374,9 +376,9 @@ page-centimetres = centimeters
 page-inches = inches
 page-plain-rounds = De toeren in gewone woorden
 page-finishing = Afwerking
-page-finish-off = Knip de draad af op 20 cm en haal hem door de laatste lus.
-page-finish-edge = Haak losjes een halve vaste in elke steek van de laatste toer, knip de draad af op 20 cm en haal hem door.
-page-finish-step-down = Laat de spiraal aflopen met { $stitches }, één in elk van de volgende steken, zodat de rand vlak ligt. Knip dan de draad af op 20 cm en haal hem door.
+page-finish-off = Knip de draad af op { $tail } en haal hem door de laatste lus.
+page-finish-edge = Haak losjes een halve vaste in elke steek van de laatste toer, knip de draad af op { $tail } en haal hem door.
+page-finish-step-down = Laat de spiraal aflopen met { $stitches }, één in elk van de volgende steken, zodat de rand vlak ligt. Knip dan de draad af op { $tail } en haal hem door.
 page-finish-ring = Trek de begindraad van de ring aan tot het gat dicht is en zet hem goed vast.
 page-finish-ends = Werk de draadeinden aan de achterkant heen en terug weg.
 page-finish-block = Was volgens het etiket, breng in de maten hierboven en laat liggend of over een vorm drogen.

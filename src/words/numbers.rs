@@ -13,14 +13,17 @@ pub fn decimal(value: f64, places: u32, language: Language) -> String {
     }
 }
 
+const QUARTERS: [&str; 4] = ["", "¼", "½", "¾"];
+const EIGHTHS: [&str; 8] = ["", "1/8", "¼", "3/8", "½", "5/8", "¾", "7/8"];
+
 /// Inches to the nearest quarter, `22½`; under 2 inches to the nearest eighth, `1 3/8`.
 pub fn inches(length: Mm) -> String {
-    let inches = length.inches();
-    let (parts, names) = if inches.abs() < 2.0 {
-        (8.0, ["", "1/8", "¼", "3/8", "½", "5/8", "¾", "7/8"].as_slice())
-    } else {
-        (4.0, ["", "¼", "½", "¾"].as_slice())
-    };
+    inches_in(length, if length.inches().abs() < 2.0 { &EIGHTHS } else { &QUARTERS })
+}
+
+/// Inches to the nearest of the fractions named.
+fn inches_in(length: Mm, names: &[&str]) -> String {
+    let (inches, parts) = (length.inches(), names.len() as f64);
     let count = (inches.max(0.0) * parts).round() as u64;
     let (whole, rest) = (count / parts as u64, (count % parts as u64) as usize);
     let fraction = names.get(rest).copied().unwrap_or_default();
@@ -41,11 +44,12 @@ pub fn length(length: Mm, units: Units, language: Language) -> String {
     }
 }
 
-/// A length in the design's own unit, without its name.
+/// A length in the design's own unit, without its name: to the millimetre, or to a quarter of an inch, so that the
+/// figures of a column are of one kind.
 pub fn bare(length: Mm, units: Units, language: Language) -> String {
     match units {
         Units::Cm => decimal(length.cm(), 1, language),
-        Units::Inches => inches(length),
+        Units::Inches => inches_in(length, &QUARTERS),
     }
 }
 

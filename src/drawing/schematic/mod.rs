@@ -65,6 +65,9 @@ impl Default for SchematicOptions {
 /// Scales of ISO 5455 as one to so many, largest first: 2 : 1, 1 : 1, 1 : 2, 1 : 5 …
 const SCALES: [f64; 11] = [0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
 
+/// Share of the width that the bare outline takes at most where not all else fits.
+const OUTLINE_SHARE: f64 = 0.6;
+
 /// One size in the schematic.
 struct Sized<'a> {
     name: &'a str,
@@ -87,7 +90,7 @@ struct Scene<'a> {
 
 /// Draws the schematic of one size, or of several nested in one drawing: `sizes` are indices into the plan's sizes and
 /// `shapes[i]` is the predicted shape of `sizes[i]`. Sizes that aren't there are left out; none at all gives an empty
-/// drawing. Where nothing fits the width and height, the smallest scale is drawn and the bounds say how large it is.
+/// drawing. Where nothing fits the width and height, the outline alone is made to fit and the bounds say how large it is.
 pub fn schematic(plan: &Plan, sizes: &[usize], shapes: &[SideShape], options: &SchematicOptions) -> Drawing {
     let words = Words::of(plan.design.language);
     let known = sizes.iter().zip(shapes).filter_map(|(&index, shape)| Some((plan.sizes.get(index)?, shape)));
@@ -129,7 +132,10 @@ impl Scene<'_> {
             // Values on the lines read best, but not at the price of a drawing two steps smaller.
             if values <= letters + 1 { (values, false) } else { (letters, true) }
         };
-        self.set(scales.get(step).or(scales.last()).copied().unwrap_or(1.0), lettered);
+        match scales.get(step) {
+            Some(scale) => self.set(*scale, lettered),
+            None => self.make_do(&scales, top, room),
+        }
         if self.options.top_view.is_none() && !top && self.plan.design.kind == Kind::Hat {
             let (with_top, _) = self.draw(true);
             if fits(&with_top, room) {
@@ -154,6 +160,24 @@ impl Scene<'_> {
             }
         });
         fitting.unwrap_or(scales.len())
+    }
+
+    /// Where nothing fits with lines for most dimensions: letters, and the largest scale that fits with the rest of the
+    /// measures in the list; where even the list doesn't fit, the largest at which the outline leaves room beside it.
+    fn make_do(&mut self, scales: &[f64], top: bool, room: Size) {
+        let bare = |scene: &Self| scene.widest() * scene.scale <= OUTLINE_SHARE * room.width;
+        let whole = scales.iter().find(|scale| {
+            self.set(**scale, true);
+            bare(self) && fits(&self.draw(top).0, room)
+        });
+        let outline = || {
+            scales.iter().find(|scale| {
+                self.set(**scale, true);
+                bare(self)
+            })
+        };
+        let scale = whole.or_else(outline).or(scales.last()).copied().unwrap_or(1.0);
+        self.set(scale, true);
     }
 
     fn widest(&self) -> f64 {

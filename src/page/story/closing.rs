@@ -1,7 +1,7 @@
 //! Finishing, and the cautions.
 
 use super::Story;
-use crate::design::{Finish, Kind, Shape};
+use crate::design::{Finish, Kind, Shape, Units};
 use crate::page::{Block, Run, Section};
 use crate::plan::Foundation;
 use crate::stitch::Stitch;
@@ -25,13 +25,20 @@ impl Story<'_> {
         let step_down = first.map(|size| size.step_down.as_slice()).unwrap_or_default();
         // An edge of slip stitch is a round of the plan already.
         let edged = first.and_then(|size| size.rounds.last()).is_some_and(|round| round.stitch == Stitch::SL_ST);
+        let tail = match self.plan.design.units {
+            Units::Cm => "20\u{a0}cm (8\u{a0}in)",
+            Units::Inches => "8\u{a0}in (20\u{a0}cm)",
+        };
+        let tail = ("tail", Arg::Text(tail));
         items.push(match self.plan.design.finish.value {
             Finish::StepDown if !step_down.is_empty() => {
                 let names: Vec<String> = step_down.iter().map(|stitch| self.writer().short(*stitch)).collect();
-                self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", ")))])
+                self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", "))), tail])
             }
-            Finish::SlipStitchEdge if !edged => self.say("page-finish-edge"),
-            Finish::SlipStitchEdge | Finish::FastenOff | Finish::StepDown => self.say("page-finish-off"),
+            Finish::SlipStitchEdge if !edged => self.words.with("page-finish-edge", &[tail]),
+            Finish::SlipStitchEdge | Finish::FastenOff | Finish::StepDown => {
+                self.words.with("page-finish-off", &[tail])
+            }
         });
         if first.is_some_and(|size| size.foundation == Foundation::Ring) {
             items.push(self.say("page-finish-ring"));

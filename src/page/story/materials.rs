@@ -1,8 +1,8 @@
 //! What is needed, and the swatch.
 
 use super::Story;
-use crate::design::Colour;
 use crate::design::hooks::us_hook;
+use crate::design::{Colour, Units};
 use crate::page::numbers::decimal;
 use crate::page::{Block, Cell, Column, Section, Table};
 use crate::plan::YarnUse;
@@ -12,6 +12,9 @@ use crate::words::Arg;
 
 /// Side of the square in which a gauge is told.
 const SQUARE: Mm = Mm::from_cm(10.0);
+/// Metres in a yard, by the international yard and pound agreement of 1959.
+const YARD: f64 = 0.9144;
+
 impl Story<'_> {
     pub(super) fn need(&self) -> Section {
         let facts = [("page-yarn", self.yarn_fact()), ("page-hook", self.hook_fact())];
@@ -61,8 +64,11 @@ impl Story<'_> {
         }
         parts.extend(yarn.fibre.clone());
         if let Some(ball) = yarn.ball {
-            let (grams, metres) = (self.number(ball.grams), self.number(ball.metres));
-            parts.push(self.words.with("page-ball", &[("grams", Arg::Text(&grams)), ("metres", Arg::Text(&metres))]));
+            let [grams, metres, yards] =
+                [ball.grams, ball.metres, ball.metres / YARD].map(|amount| self.number(amount));
+            let key = if self.in_inches() { "page-ball-yards" } else { "page-ball" };
+            let amounts = [("grams", &grams), ("metres", &metres), ("yards", &yards)];
+            parts.push(self.words.with(key, &amounts.map(|(name, amount)| (name, Arg::Text(amount)))));
         }
         (!parts.is_empty()).then(|| parts.join(", "))
     }
@@ -89,7 +95,10 @@ impl Story<'_> {
 
     fn gauge_line(&self, stitch: &str, gauge: &Gauge) -> String {
         let (stitches, rounds) = (self.half(SQUARE / gauge.width), self.half(SQUARE / gauge.height));
-        let square = "10 × 10 cm (4 × 4 in)";
+        let square = match self.plan.design.units {
+            Units::Cm => "10\u{a0}×\u{a0}10\u{a0}cm (4\u{a0}×\u{a0}4\u{a0}in)",
+            Units::Inches => "4\u{a0}×\u{a0}4\u{a0}in (10\u{a0}×\u{a0}10\u{a0}cm)",
+        };
         let line = self.words.with(
             "page-gauge",
             &[
@@ -120,6 +129,9 @@ impl Story<'_> {
         if colours {
             columns.push(Column::words(self.say("page-colour")));
         }
+        if self.in_inches() {
+            columns.push(Column::numbers(self.say("page-yards")));
+        }
         columns.extend(["page-metres", "page-grams"].map(|key| Column::numbers(self.say(key))));
         if balls {
             columns.push(Column::numbers(self.say("page-balls")));
@@ -141,10 +153,16 @@ impl Story<'_> {
         Table { summary: self.say("page-yarn-amounts"), columns, head: true, row_heads: true, rows }
     }
 
-    fn amount_cells(&self, yarn: &YarnUse) -> [Cell; 2] {
+    fn in_inches(&self) -> bool {
+        self.plan.design.units == Units::Inches
+    }
+
+    fn amount_cells(&self, yarn: &YarnUse) -> Vec<Cell> {
         // Never less than is needed: upward, and to the next five where it is much.
         let up = |value: f64| if value < 20.0 { value.ceil() } else { (value / 5.0).ceil() * 5.0 };
-        [up(yarn.metres), up(yarn.grams)].map(|value| Cell::new(self.number(value)))
+        let yards = self.in_inches().then_some(yarn.metres / YARD);
+        let amounts = yards.into_iter().chain([yarn.metres, yarn.grams]);
+        amounts.map(|value| Cell::new(self.number(up(value)))).collect()
     }
 
     /// A colour's patch and name; a dash for the single unnamed colour.

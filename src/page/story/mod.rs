@@ -89,14 +89,34 @@ impl<'a> Story<'a> {
     }
 
     fn key(&self) -> Section {
-        let figure = |drawing: &Arc<Drawing>| {
-            Block::Figure(Figure { drawing: drawing.clone(), caption: String::new(), true_scale: false })
+        let figure = |drawing: &Arc<Drawing>| Figure {
+            drawing: drawing.clone(),
+            title: String::new(),
+            caption: String::new(),
+            true_scale: false,
         };
-        self.section("key", "page-key", true, self.pictures.key.iter().map(figure).collect())
+        self.section("key", "page-key", true, self.pictures.key.iter().map(figure).map(Block::Figure).collect())
     }
 
     fn charts(&self) -> Section {
-        self.section("chart", "page-chart", true, figures(&self.pictures.charts))
+        self.section("chart", "page-chart", true, self.figures(&self.pictures.charts))
+    }
+
+    /// The pictures as figures; those that show one size of several are called after it.
+    fn figures(&self, drawings: &[(Arc<Drawing>, String)]) -> Vec<Block> {
+        let sizes = &self.plan.sizes;
+        let one_each = sizes.len() > 1 && drawings.len() == sizes.len();
+        let title = |index: usize| match sizes.get(index).filter(|_| one_each) {
+            Some(size) => self.words.with("page-of-size", &[("size", Arg::Text(&size.name))]),
+            None => String::new(),
+        };
+        let figure = |(index, (drawing, caption)): (usize, &(Arc<Drawing>, String))| Figure {
+            drawing: drawing.clone(),
+            title: title(index),
+            caption: caption.clone(),
+            true_scale: false,
+        };
+        drawings.iter().enumerate().map(figure).map(Block::Figure).collect()
     }
 
     fn section(&self, id: &'static str, title: &str, wide: bool, blocks: Vec<Block>) -> Section {
@@ -114,15 +134,6 @@ impl<'a> Story<'a> {
     fn writer(&self) -> Writer<'a> {
         Writer { words: self.words, terms: self.plan.design.terms }
     }
-}
-
-fn figures(drawings: &[(Arc<Drawing>, String)]) -> Vec<Block> {
-    let figure = |(drawing, caption): &(Arc<Drawing>, String)| Figure {
-        drawing: drawing.clone(),
-        caption: caption.clone(),
-        true_scale: false,
-    };
-    drawings.iter().map(figure).map(Block::Figure).collect()
 }
 
 /// Every stitch that the plan makes, in the table's order.

@@ -46,9 +46,10 @@ impl Story<'_> {
         }
         for table in tables {
             for part in &table.parts {
-                blocks.push(Block::Heading(self.part_title(part, table.size.as_deref())));
+                let title = self.part_title(part, table.size.as_deref());
+                blocks.push(Block::Heading(title.clone()));
                 blocks.extend(part.every.as_ref().map(|every| Block::text(self.every_round(every))));
-                blocks.push(Block::Table(self.part_rounds(part)));
+                blocks.push(Block::Table(self.part_rounds(part, &title)));
             }
         }
         self.section("rounds", "page-rounds", true, blocks)
@@ -73,7 +74,7 @@ impl Story<'_> {
         self.words.with(key, &[("rounds", rounds), ("begin", begin), ("end", end)])
     }
 
-    fn part_rounds(&self, part: &PartRows) -> Table {
+    fn part_rounds(&self, part: &PartRows, title: &str) -> Table {
         let colours = self.plan.design.yarn.colours.len() > 1;
         let measures = part.rows.iter().any(|row| row.reached.is_some());
         let mut columns = vec![Column::words(self.say("page-round")), Column::wide(self.say("page-instruction"))];
@@ -89,7 +90,7 @@ impl Story<'_> {
         }
         columns.push(Column::words(self.say("page-done")));
         let rows = part.rows.iter().map(|row| self.round_cells(row, measures, colours)).collect();
-        let summary = self.words.with("page-rounds-of", &[("part", Arg::Text(&part.name))]);
+        let summary = self.words.with("page-rounds-of", &[("part", Arg::Text(title))]);
         Table { summary, columns, head: true, row_heads: true, rows }
     }
 
@@ -101,7 +102,8 @@ impl Story<'_> {
             let only = self.words.with("page-only", &[("sizes", Arg::Text(&names.join(", ")))]);
             instruction.insert(0, Run::bold(format!("{only} ")));
         }
-        let mut cells = vec![Cell::bold(row.label.clone()), Cell { runs: instruction, ..Cell::default() }];
+        let mut cells =
+            vec![Cell::bold(row.label.replace(' ', "\u{a0}")), Cell { runs: instruction, ..Cell::default() }];
         cells.push(Cell::bold(side_by_side(&row.counts, |count| count.to_string())));
         cells.push(Cell::new(side_by_side(&row.changes, |change| signed(*change))));
         if measures {

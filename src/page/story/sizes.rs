@@ -1,6 +1,6 @@
 //! Sizes and what the counts make of them.
 
-use super::{Story, figures};
+use super::Story;
 use crate::design::Kind;
 use crate::design::hats::{uk_hat_size, us_hat_size};
 use crate::page::numbers::length;
@@ -19,10 +19,10 @@ impl Story<'_> {
             let source = sources.join("; ");
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }
-        blocks.extend(figures(&self.pictures.schematics));
+        blocks.extend(self.figures(&self.pictures.schematics));
         blocks.push(Block::Heading(self.say("page-measures")));
-        blocks.push(Block::Table(self.part_table()));
         blocks.push(Block::text(self.say("page-measures-note")));
+        blocks.push(Block::Table(self.part_table()));
         self.section("sizes", "page-sizes", true, blocks)
     }
 
@@ -76,5 +76,5 @@ impl Story<'_> {
 
 /// Hat size labels, US / UK.
 fn hat_size(head: Mm) -> String {
-    format!("{} / {}", us_hat_size(head).replace(' ', "\u{a0}"), uk_hat_size(head).replace(' ', "\u{a0}"))
+    format!("{}\u{a0}/ {}", us_hat_size(head).replace(' ', "\u{a0}"), uk_hat_size(head).replace(' ', "\u{a0}"))
 }
