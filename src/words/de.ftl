@@ -370,7 +370,6 @@ page-rounds-of = Runden: { $part }
 page-part-size = { $part }, Größe { $size }
 page-each-round = { $rounds }: am Anfang { $begin }, am Ende { $end }.
 page-each-round-end = { $rounds }: am Ende { $end }.
-page-only = nur { $sizes }:
 page-measured = Breite und Tiefe gelten für das Stück, wie es nach der letzten Runde der Zeile liegt oder hängt, in { $unit }.
 page-centimetres = Zentimetern
 page-inches = Zoll

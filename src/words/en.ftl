@@ -524,7 +524,6 @@ page-rounds-of = Rounds: { $part }
 page-part-size = { $part }, size { $size }
 page-each-round = { $rounds }: begin with { $begin }, end with { $end }.
 page-each-round-end = { $rounds }: end with { $end }.
-page-only = { $sizes } only:
 page-measured = Across and down are the piece as it lies or hangs after the last round of the line, in { $unit }.
 page-centimetres = centimetres
 page-inches = inches

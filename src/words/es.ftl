@@ -370,7 +370,6 @@ page-rounds-of = Vueltas: { $part }
 page-part-size = { $part }, talla { $size }
 page-each-round = { $rounds }: al principio { $begin }, al final { $end }.
 page-each-round-end = { $rounds }: al final { $end }.
-page-only = solo { $sizes }:
 page-measured = Ancho y alto de la pieza tendida o colgada tras la última vuelta de la línea, en { $unit }.
 page-centimetres = centímetros
 page-inches = pulgadas

@@ -370,7 +370,6 @@ page-rounds-of = Tours : { $part }
 page-part-size = { $part }, taille { $size }
 page-each-round = { $rounds } : au début { $begin }, à la fin { $end }.
 page-each-round-end = { $rounds } : à la fin { $end }.
-page-only = { $sizes } seulement :
 page-measured = Diamètre et hauteur : l’ouvrage posé ou suspendu après le dernier tour de la ligne, en { $unit }.
 page-centimetres = centimètres
 page-inches = pouces

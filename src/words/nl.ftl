@@ -370,7 +370,6 @@ page-rounds-of = Toeren: { $part }
 page-part-size = { $part }, maat { $size }
 page-each-round = { $rounds }: aan het begin { $begin }, aan het eind { $end }.
 page-each-round-end = { $rounds }: aan het eind { $end }.
-page-only = alleen { $sizes }:
 page-measured = Breedte en diepte gelden voor het werk zoals het na de laatste toer van de regel ligt of hangt, in { $unit }.
 page-centimetres = centimeters
 page-inches = inches

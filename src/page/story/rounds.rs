@@ -95,15 +95,11 @@ impl Story<'_> {
     }
 
     fn round_cells(&self, row: &RowLine, measures: bool, colours: bool) -> Vec<Cell> {
-        let mut instruction = vec![Run::new(times_together(&row.instruction))];
-        if row.counts.iter().any(Option::is_none) {
-            let sizes = self.plan.sizes.iter().zip(&row.counts).filter(|(_, count)| count.is_some());
-            let names: Vec<&str> = sizes.map(|(size, _)| size.name.as_str()).collect();
-            let only = self.words.with("page-only", &[("sizes", Arg::Text(&names.join(", ")))]);
-            instruction.insert(0, Run::bold(format!("{only} ")));
-        }
-        let mut cells =
-            vec![Cell::bold(row.label.replace(' ', "\u{a0}")), Cell { runs: instruction, ..Cell::default() }];
+        let instruction = vec![Run::new(times_together(&row.instruction))];
+        // A short label stays on one line; one that names sizes may be broken.
+        let short = row.label.matches(' ').count() == 1;
+        let label = if short { row.label.replace(' ', "\u{a0}") } else { row.label.clone() };
+        let mut cells = vec![Cell::bold(label), Cell { runs: instruction, ..Cell::default() }];
         cells.push(Cell::bold(side_by_side(&row.counts, |count| count.to_string())));
         cells.push(Cell::new(side_by_side(&row.changes, |change| signed(*change))));
         if measures {
