@@ -184,17 +184,34 @@ fn picture(solved: &Solved, wish: &Draw, ending: Ending, report: &mut Report) ->
         Picture::Schematic => {
             let sizes: Vec<usize> = if wish.all_sizes { (0..plan.sizes.len()).collect() } else { vec![size] };
             let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| solved.shapes.get(*size).cloned()).collect();
-            schematic(plan, &sizes, &shapes, &SchematicOptions { width, height, ..schematic_options(&options) })
+            let room = SchematicOptions { width, height, ..schematic_options(&options) };
+            let drawing = schematic(plan, &sizes, &shapes, &room);
+            if drawing.bounds.width() > width.mm() || drawing.bounds.height() > height.mm() {
+                report.add(no_room(sizes.len(), &wish.paper));
+                return None;
+            }
+            drawing
         }
         Picture::Table => table_picture(plan, size, &solved.shapes, &options)?,
         Picture::Key if wish.all_symbols => symbols(plan, width, &options),
-        Picture::Key => chart_key(plan, size, width, &options),
+        Picture::Key => {
+            let view = view(plan, size, wish, &mut Report::new())?;
+            chart_key(plan, size, view, width, &options)
+        }
     };
     match ending {
         Ending::Svg => Some(svg::write(&drawing).into_bytes()),
         Ending::Png => png::render(&svg::write(&drawing), &PngOptions { dpi: wish.dpi, grey: wish.grey }, report),
         Ending::Pdf => pdf::write_drawing(&drawing).map_err(|complaint| report.add(complaint)).ok(),
     }
+}
+
+/// The complaint about a schematic that fits at no scale.
+fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
+    let what = if sizes > 1 { format!("{sizes} nested sizes") } else { "its words".to_owned() };
+    let message = format!("the schematic finds no room for {what} on {} paper", paper.name);
+    Diagnostic::error("too-large", message)
+        .help("draw one size at a time with --size, or choose larger paper with --paper")
 }
 
 /// The view of the chart that was asked for, or the one that can be read on the paper, with the reason as a note.
@@ -227,7 +244,10 @@ fn view(plan: &Plan, size: usize, wish: &Draw, report: &mut Report) -> Option<Ch
         return Some(view);
     };
     let cell = least(plan, size, view, wish);
-    if cell < LEAST_CELL {
+    if view == ChartView::Sector && cell == Mm::ZERO {
+        let message = "the piece has no repeat that every round shares, so all of it is drawn";
+        report.add(Diagnostic::warning("no-repeat", message).help("`--view bands` draws alike rounds as one"));
+    } else if cell < LEAST_CELL {
         let message =
             format!("the smallest stitch is {:.1} mm on {} paper, too small to read", cell.mm(), wish.paper.name);
         let help = "choose larger paper with --paper, or leave the view to the tool";

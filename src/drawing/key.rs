@@ -4,10 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use kurbo::{Affine, BezPath, Point, Rect, Shape, Vec2};
 
-use super::chart::{FOLD, dashes, yarn_inks};
+use super::chart::{FOLD, PARTING, dashes, yarn_inks};
 use super::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Stroke, Symbol, SymbolItem, TextItem};
 use crate::design::{Finish, Hand, Terms};
 use crate::font::Face;
+use crate::geometry::rings::Row;
 use crate::plan::{Begin, Close, Foundation, Op, Plan, Round, SizePlan};
 use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
@@ -26,11 +27,13 @@ pub struct KeyOptions {
     pub letters: Mm,
     /// Least width of a column; as many columns are set as fit.
     pub column: Mm,
+    /// True for a chart that shows alike rounds as bands.
+    pub bands: bool,
 }
 
 impl Default for KeyOptions {
     fn default() -> Self {
-        Self { width: Mm::new(190.0), unit: Mm::new(4.6), letters: Mm::new(3.9), column: Mm::new(60.0) }
+        Self { width: Mm::new(190.0), unit: Mm::new(4.6), letters: Mm::new(3.9), column: Mm::new(60.0), bands: false }
     }
 }
 
@@ -168,6 +171,15 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
         let args = [("round", Arg::Count(round.number)), ("count", Arg::Count(round.after))];
         let text = format!("{} · {}", round.number, round.after);
         lines.push(label("label", text, words.with("key-label", &args)));
+    }
+    if let Some(band) = Row::banded(size).into_iter().find(|row| row.is_band() && options.bands) {
+        let count = size.rounds.get(band.first).map_or(0, |round| round.after);
+        let (from, to) = (band.first as u32 + 1, band.last as u32 + 1);
+        let args = [("from", Arg::Count(from)), ("to", Arg::Count(to)), ("count", Arg::Count(count))];
+        lines.push(label("band", format!("{from}–{to} · {count}"), words.with("key-band", &args)));
+    }
+    if size.parts.len() > 1 {
+        lines.push(stroke_line("parting", PARTING, 0.25, &[], words.say("key-parting")));
     }
     if size.rounds.iter().any(|round| round.before > 0 && round.loops() != Loops::Both) {
         let (width, dashes) = FOLD;

@@ -17,6 +17,9 @@ const LEAST_HEIGHT: f64 = 0.5;
 /// A part that rises by less than this share of its width is flat.
 const FLAT: f64 = 0.2;
 
+/// A part that widens or narrows by less than this share of its length is straight.
+pub const STRAIGHT: f64 = 0.1;
+
 /// One size seen from the side, right way up: mm, x from the axis outward, y downward from the highest point.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SideView {
@@ -98,6 +101,17 @@ impl SideView {
     /// The outline between the foot and the edge of a part.
     pub fn part_outline(&self, part: &PartExtent) -> &[Point] {
         self.outline.get(part.from..=part.to).unwrap_or_default()
+    }
+
+    /// Radius by which a part is measured: of a straight one that of its middle, since its ends are drawn in or out by
+    /// what it meets there; of any other that of its last edge.
+    fn width_of(&self, part: &PartExtent) -> f64 {
+        let way = self.part_outline(part);
+        let (Some(from), Some(to)) = (way.first(), way.last()) else { return 0.0 };
+        let straight = (to.x - from.x).abs() < STRAIGHT * part.length.mm();
+        let mut radii: Vec<f64> = way.iter().map(|at| at.x).collect();
+        radii.sort_by(f64::total_cmp);
+        radii.get(radii.len() / 2).copied().filter(|_| straight).unwrap_or(to.x)
     }
 
     /// True where the piece is so flat that it is best seen from above.
@@ -182,6 +196,7 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         to: at,
         value: Mm::new(value),
     };
+    let width = |part: &PartExtent| Point::new(view.width_of(part), edge(part).y);
     let open = |index: usize| !(view.closed && index + 1 == view.parts.len());
     let alike = |a: Point, b: Point| (a.x - b.x).abs() < SAME_EDGE * view.reach;
     let again = |index: usize| {
@@ -195,7 +210,7 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
             measures.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value: part.length });
         }
         // Of edges alike the last is measured, where the first of them is.
-        let at = edge(part);
+        let at = width(part);
         let y = *first.get_or_insert(at.y);
         if open(index) && !again(index) {
             measures.push(level(MeasureKind::Across, Some(index), Point::new(at.x, y), 2.0 * at.x));
@@ -220,7 +235,7 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         }
     }
     for (index, part) in view.parts.iter().enumerate() {
-        let at = edge(part);
+        let at = width(part);
         if open(index) && !again(index) {
             measures.push(level(MeasureKind::Around, Some(index), at, TURN * at.x));
         }
@@ -234,7 +249,8 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
 
 /// The edge of a hat that goes round the head: the last one that comes out nearest to the finished circumference.
 fn opening(size: &SizePlan, view: &SideView) -> Option<(usize, Point)> {
-    let edges = view.parts.iter().enumerate().filter_map(|(i, part)| Some((i, *view.outline.get(part.to)?)));
+    let edge = |part: &PartExtent| Some(Point::new(view.width_of(part), view.outline.get(part.to)?.y));
+    let edges = view.parts.iter().enumerate().filter_map(|(i, part)| Some((i, edge(part)?)));
     let wanted = if size.finished > Mm::ZERO { size.finished.mm() / TURN } else { view.reach };
     let off = |at: &Point| ((at.x - wanted).abs() / (SAME_EDGE * view.reach).max(1e-6)).floor();
     edges.min_by(|(i, a), (j, b)| off(a).total_cmp(&off(b)).then(j.cmp(i)))

@@ -18,7 +18,7 @@ use super::{Options, Paper, Pictures, Print, Style};
 /// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
 /// Share of a page that the schematic of a booklet may fill; in large print nearly all of it.
-const SCHEMATIC_SHARE: [f64; 2] = [0.62, 0.95];
+const SCHEMATIC_SHARE: [f64; 2] = [0.76, 0.95];
 /// Sizes that can be told apart when they are nested in one schematic.
 const MOST_NESTED: usize = 6;
 /// Large sheets for wall charts, smallest first: ISO 216 and the sheets of the United States.
@@ -45,7 +45,7 @@ impl Pictures {
         let schematics = schematics(plan, shapes, &room);
         Self {
             cover: charts.get(middle).map(|(drawing, _)| drawing.clone()),
-            key: Some(Arc::new(chart_key(plan, middle, width, options))),
+            key: Some(Arc::new(chart_key(plan, middle, choose_view(plan, middle, width, height).0, width, options))),
             schematics: schematics.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
             charts,
             shapes: shapes.to_vec(),
@@ -78,9 +78,9 @@ pub fn schematic_options(options: &Options) -> SchematicOptions {
     SchematicOptions { letters, heavy: options.large, plain_black, ..SchematicOptions::default() }
 }
 
-/// The key to the chart of a size.
-pub fn chart_key(plan: &Plan, size: usize, width: Mm, options: &Options) -> Drawing {
-    key(plan, size, &key_options(width, options))
+/// The key to the chart of a size in one of its views.
+pub fn chart_key(plan: &Plan, size: usize, view: ChartView, width: Mm, options: &Options) -> Drawing {
+    key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..key_options(width, options) })
 }
 
 /// The whole symbol set, in the language and terms of a plan.
@@ -107,7 +107,7 @@ pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &O
 /// A wall chart for one sheet of `paper`: the key is drawn first, and the chart fills what it leaves.
 pub fn wall_picture(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: &Options) -> Wall {
     let (width, _) = paper.printable();
-    let key = chart_key(plan, size, width - wall::KEY_INSET, options);
+    let key = chart_key(plan, size, view, width - wall::KEY_INSET, options);
     let (width, height) = wall::chart_room(paper, Mm::new(key.bounds.height()));
     let chart = chart(plan, size, &chart_options(view, width, height, options));
     Wall { size, chart: Arc::new(chart), key: Some(Arc::new(key)) }

@@ -16,7 +16,7 @@ const TINT: Ink = Ink([238, 238, 238]);
 const TINTS: [f64; 2] = [0.87, 0.75];
 
 /// Line between two parts: a grey of contrast 4.5 on white.
-const PARTING: Ink = Ink([0x70, 0x70, 0x70]);
+pub(crate) const PARTING: Ink = Ink([0x70, 0x70, 0x70]);
 
 /// Line of a fold: its width, its dashes and gaps, mm.
 pub(crate) const FOLD: (f64, &[f64]) = (0.35, &[4.0, 1.0, 0.4, 1.0]);
@@ -63,11 +63,21 @@ fn tints(scene: &Scene<'_>, index: usize, ring: &Ring, items: &mut Vec<Item>) {
     let (ground, shade) = yarn_inks(yarn.rgb, index);
     items.push(Item::Path(area(scene, ring, ground)));
     let Some(dashes) = dashes(scene.plan, scene.size, colour) else { return };
+    let next = scene.ring(index + 1).and_then(|ring| scene.round_of(ring.row));
+    if folds(scene, ring) && next.is_some_and(|next| next.colour == Some(colour)) {
+        // The line of the fold runs here; that of the colour runs on the rings after it.
+        return;
+    }
     let width = (0.13 * scene.unit).min(0.5);
     let path = edge(scene, ring, |along| ring.foot_at(along) + 0.02);
     let dashes = dashes.iter().map(|dash| dash * width).collect();
     let stroke = Stroke { width, ink: shade, ends: Ends::Butt, dashes };
     items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
+}
+
+/// True where a ring is worked under one loop, and so folds the fabric at its foot.
+fn folds(scene: &Scene<'_>, ring: &Ring) -> bool {
+    scene.round_of(ring.row).is_some_and(|round| round.before > 0 && round.loops() != Loops::Both)
 }
 
 /// A line where a part begins, a line of long dashes and dots where a round of one loop folds the fabric.
@@ -77,7 +87,7 @@ fn lines(scene: &Scene<'_>, index: usize, items: &mut Vec<Item>) {
     };
     let below = index.checked_sub(1).and_then(|below| scene.round_of(scene.ring(below)?.row));
     let part = below.is_some_and(|below| below.part != round.part);
-    let fold = round.before > 0 && round.loops() != Loops::Both;
+    let fold = folds(scene, ring);
     if !part && !fold {
         return;
     }

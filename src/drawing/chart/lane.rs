@@ -45,6 +45,20 @@ impl Lane {
     }
 }
 
+/// The most by which a lane is narrower than the next one, in stitch units.
+const TAPER: f64 = 0.5;
+
+/// Widens lanes so that none is much narrower than its neighbours, and a long label leaves the stitches of its round
+/// upright.
+pub(super) fn taper(widths: &mut [f64]) {
+    for i in 1..widths.len() {
+        widths[i] = widths[i].max(widths[i - 1] - TAPER);
+    }
+    for i in (1..widths.len()).rev() {
+        widths[i - 1] = widths[i - 1].max(widths[i] - TAPER);
+    }
+}
+
 /// The rings of one part, as radii where its name has to fit.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct PartSpan {
@@ -79,7 +93,8 @@ pub(super) fn draw(scene: &Scene<'_>, index: usize) -> Vec<Item> {
     let (Some(ring), Some(lane)) = (scene.ring(index), scene.lanes.get(index)) else { return Vec::new() };
     let radius = (ring.foot.0 + ring.head.0) / 2.0;
     // Near the centre the lane may be narrower than wished: the label gives way.
-    let share = (ring.lane_width * radius / lane.width().max(0.1)).min(1.0);
+    let room = if scene.share.is_some() { 1.0 } else { ring.lane_width * radius / lane.width().max(0.1) };
+    let share = room.min(1.0);
     let size = scene.letters * share.max(0.8);
     let from_first = share * (lane.chain + lane.label / 2.0);
     let turn = upright(scene.frame.clock(ring.from() - from_first / radius));
@@ -126,14 +141,16 @@ fn along_lane(scene: &Scene<'_>, span: PartSpan, name: &str) -> Option<Item> {
     let size = scene.letters;
     let width = Face::Italic.width(name, size);
     let middle = (span.inner + span.outer) / 2.0;
-    let near = |radius: f64| {
-        let off = |ring: &Ring| ((ring.foot.0 + ring.head.0) / 2.0 - radius).abs();
-        let found = scene.rings.rings.iter().enumerate().min_by(|a, b| off(a.1).total_cmp(&off(b.1)))?;
-        let lane = scene.lanes.get(found.0)?;
-        let from_first = lane.chain + lane.label + lane.part / 2.0;
-        Some(scene.at(found.1.from() - from_first / radius, radius))
-    };
     let half = width / scene.unit / 2.0;
+    // Clear of the longest label beside it, so that it runs straight.
+    let beside = |ring: &Ring| ring.head.0 > middle - half && ring.foot.0 < middle + half;
+    let lanes = scene.rings.rings.iter().zip(&scene.lanes).filter(|(ring, _)| beside(ring));
+    let from_first = lanes.map(|(_, lane)| lane.chain + lane.label + lane.part / 2.0).fold(0.0, f64::max);
+    let near = |radius: f64| {
+        let off = |ring: &&Ring| ((ring.foot.0 + ring.head.0) / 2.0 - radius).abs();
+        let found = scene.rings.rings.iter().min_by(|a, b| off(a).total_cmp(&off(b)))?;
+        Some(scene.at(found.from() - from_first / radius, radius))
+    };
     let (inner, outer) = (near(middle - half)?, near(middle + half)?);
     let way = outer - inner;
     let mut turn = Angle::of_vector(way.x, way.y);

@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 
 use kurbo::{Affine, BezPath, Point, Rect};
 
-pub(super) use ground::{FOLD, dashes, yarn_inks};
+pub(super) use ground::{FOLD, PARTING, dashes, yarn_inks};
 
 pub use demerits::{Demerit, DemeritKind, demerits};
 pub use options::{ChartOptions, ChartView, LEAST_CELL, choose_view};
@@ -48,7 +48,7 @@ pub fn chart(plan: &Plan, size: usize, options: &ChartOptions) -> Drawing {
         items: Vec::new(),
     };
     let Some(sized) = plan.sizes.get(size) else { return drawing };
-    drawing.title = telling::title(plan, sized, &words);
+    drawing.title = telling::title(plan, sized, options.view, &words);
     drawing.description = telling::description(plan, sized, options, &words);
     let mut scene = Scene::new(plan, sized, options, words);
     drawing.items = scene.draw();
@@ -116,7 +116,10 @@ impl<'a> Scene<'a> {
             scene.unit = scene.fitting_unit();
             scene.letters = (0.62 * scene.unit).max(LEAST_LETTERS);
             scene.lanes = rows.iter().enumerate().map(|(index, row)| Lane::of(&scene, index, row)).collect();
-            let widths: Vec<f64> = scene.lanes.iter().map(|lane| lane.width()).collect();
+            // One repeat has its lane beside it: the stitches have the ring to themselves.
+            let wide = |lane: &Lane| if share.is_some() { 0.0 } else { lane.width() };
+            let mut widths: Vec<f64> = scene.lanes.iter().map(wide).collect();
+            lane::taper(&mut widths);
             scene.rings = layout(size, &rows, &widths);
             scene.aim();
         }

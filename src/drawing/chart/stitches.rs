@@ -1,28 +1,18 @@
 //! The symbols of a round, each on what it is worked into.
 
-use kurbo::{Point, Vec2};
+use kurbo::{BezPath, Point, Vec2};
 
-use super::Scene;
+use super::{PARTING, Scene};
 use crate::drawing::symbols::Fit;
-use crate::drawing::{Item, Sign};
+use crate::drawing::{Ends, Item, PathItem, Sign, Stroke};
 use crate::geometry::rings::{Mark, Ring};
 use crate::plan::{Begin, Close, Foundation, Op, Round, Spot};
 use crate::stitch::{Build, Loops, Stitch};
 
 /// What the first ring stands on: a ring, chains, or the stitches of the round before.
 pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
-    let centre = scene.rings.centre;
     if !scene.rings.base.is_empty() {
-        let base = scene.rings.base.clone();
-        let foot_of_first = scene.ring(0).cloned();
-        return base
-            .iter()
-            .map(|along| {
-                let top = foot_of_first.as_ref().map_or(centre, |ring| ring.foot_at(*along));
-                let (foot, head) = (scene.at(*along, top - 0.75), scene.at(*along, top));
-                scene.symbol(Sign::Stitch(Stitch::SL_ST, Loops::Both), Fit::of(Stitch::SL_ST), foot, head)
-            })
-            .collect();
+        return tops(scene).into_iter().collect();
     }
     let sign = match scene.size.foundation {
         Foundation::Ring => Sign::Ring,
@@ -32,6 +22,19 @@ pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
     let fit = sign.fit();
     let foot = Point::new(0.0, fit.height / 2.0 * scene.unit);
     vec![scene.symbol(sign, fit, foot, Point::new(0.0, -foot.y))]
+}
+
+/// The tops of the stitches before the first round shown, as short lines: they are there already.
+fn tops(scene: &Scene<'_>) -> Option<Item> {
+    let (base, ring) = (&scene.rings.base, scene.ring(0)?);
+    let half = 0.32 * (ring.to() - ring.from()) / base.len() as f64;
+    let mut path = BezPath::new();
+    for along in base {
+        let top = scene.arc(along - half, along + half, |along| ring.foot_at(along) - 0.3);
+        path.extend(top.elements().iter().copied());
+    }
+    let stroke = Stroke { width: 0.35, ink: PARTING, ends: Ends::Butt, dashes: Vec::new() };
+    Some(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }))
 }
 
 /// One ring's symbols, in working order.

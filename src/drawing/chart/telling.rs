@@ -1,60 +1,85 @@
 //! What a chart says to a reader who can't see it.
 
-use super::ChartOptions;
+use super::{ChartOptions, ChartView};
 use crate::design::Hand;
 use crate::drawing::Sign;
 use crate::drawing::key::meaning;
+use crate::geometry::rings::repeats;
 use crate::plan::{Close, Plan, Round, SizePlan};
 use crate::stitch::Loops;
 use crate::words::{Arg, Words};
 
-/// The chart's short name.
-pub(super) fn title(plan: &Plan, size: &SizePlan, words: &Words) -> String {
-    words.with("chart-title", &[("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(&size.name))])
+/// The chart's short name; a chart of some of the rounds names them.
+pub(super) fn title(plan: &Plan, size: &SizePlan, view: ChartView, words: &Words) -> String {
+    let args = [("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(&size.name))];
+    let whole = words.with("chart-title", &args);
+    let of = match view {
+        ChartView::Whole | ChartView::Bands | ChartView::Sector => None,
+        ChartView::Part(part) => size.parts.get(part).map(|part| part.name.clone()),
+        ChartView::UpTo(_) => shown(size, view).and_then(|rounds| Some(span(rounds.first()?, rounds.last()?, words))),
+    };
+    of.map_or(whole.clone(), |of| format!("{whole} · {of}"))
 }
 
-/// Shape, rounds and counts in words.
+/// The rounds that a view shows.
+fn shown(size: &SizePlan, view: ChartView) -> Option<&[Round]> {
+    let rows = view.rows(size);
+    size.rounds.get(rows.first()?.first..=rows.last()?.last)
+}
+
+/// Shape, rounds and counts in words, of the rounds that are shown.
 pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, words: &Words) -> String {
-    let spiral = size.rounds.first().is_some_and(|round| round.close == Close::Spiral);
+    let rounds = shown(size, options.view).unwrap_or_default();
+    let spiral = rounds.first().is_some_and(|round| round.close == Close::Spiral);
     let way = words.say(if plan.design.hand == Hand::Right { "chart-anticlockwise" } else { "chart-clockwise" });
     let work = words.say(if spiral { "chart-spiral" } else { "chart-joined" });
     let clock = ((options.start.degrees() / 30.0).round() as i64).rem_euclid(12);
     let clock = if clock == 0 { 12 } else { clock as u32 };
     let count = |round: Option<&Round>| Arg::Count(round.map_or(0, |round| round.after));
+    let sum: u64 = rounds.iter().map(|round| u64::from(round.after)).sum();
     let mut said = vec![words.with(
         "chart-says",
         &[
             ("way", Arg::Text(&way)),
             ("work", Arg::Text(&work)),
             ("clock", Arg::Count(clock)),
-            ("rounds", Arg::Count(size.rounds.len() as u32)),
-            ("first", count(size.rounds.first())),
-            ("last", count(size.rounds.last())),
-            ("sum", Arg::Count(size.stitches().min(u64::from(u32::MAX)) as u32)),
+            ("rounds", Arg::Count(rounds.len() as u32)),
+            ("first", count(rounds.first())),
+            ("last", count(rounds.last())),
+            ("sum", Arg::Count(sum.min(u64::from(u32::MAX)) as u32)),
         ],
     )];
-    for part in &size.parts {
-        let last = size.rounds.get((part.last as usize).saturating_sub(1));
+    for (index, part) in size.parts.iter().enumerate() {
+        let own = |round: &&Round| round.part == index;
+        let Some((first, last)) = rounds.iter().find(own).zip(rounds.iter().rfind(own)) else { continue };
         said.push(words.with(
             "chart-part-says",
             &[
                 ("part", Arg::Text(&part.name)),
-                ("from", Arg::Count(part.first)),
-                ("to", Arg::Count(part.last)),
-                ("count", count(last)),
+                ("from", Arg::Count(first.number)),
+                ("to", Arg::Count(last.number)),
+                ("count", count(Some(last))),
             ],
         ));
+    }
+    if options.view == ChartView::Sector && repeats(size) > 1 {
+        said.push(words.with("chart-repeat", &[("count", Arg::Count(repeats(size)))]) + ".");
     }
     said.join(" ")
 }
 
+/// `Round 4`, `Rounds 4 to 9`.
+fn span(first: &Round, last: &Round, words: &Words) -> String {
+    if last.number > first.number {
+        words.with("chart-rounds", &[("from", Arg::Count(first.number)), ("to", Arg::Count(last.number))])
+    } else {
+        words.with("chart-round", &[("round", Arg::Count(first.number))])
+    }
+}
+
 /// Name and description of a round, or of a band of rounds that are alike.
 pub(super) fn round(plan: &Plan, round: &Round, last: &Round, words: &Words) -> (String, String) {
-    let name = if last.number > round.number {
-        words.with("chart-rounds", &[("from", Arg::Count(round.number)), ("to", Arg::Count(last.number))])
-    } else {
-        words.with("chart-round", &[("round", Arg::Count(round.number))])
-    };
+    let name = span(round, last, words);
     let stitch = meaning(Sign::Stitch(round.stitch, Loops::Both), plan.design.terms, words).1;
     let mut said =
         vec![words.with("chart-round-says", &[("count", Arg::Count(round.after)), ("stitch", Arg::Text(&stitch))])];

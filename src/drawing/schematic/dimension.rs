@@ -15,6 +15,9 @@ pub(super) const FIRST: f64 = 10.0;
 /// From one dimension line to the next, mm.
 pub(super) const NEXT: f64 = 8.0;
 
+/// Room kept clear between a dimension line and a line that ends before it, mm.
+const APART: f64 = 1.5;
+
 /// A length to be dimensioned, in mm on paper.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Dimension<'a> {
@@ -36,6 +39,8 @@ struct Placed {
     ends: [Point; 2],
     /// Dimension line with what runs past its arrows.
     line: [Point; 2],
+    /// Towards the outline.
+    inner: Vec2,
     inward: bool,
     /// True where the value stands between the arrows.
     between: bool,
@@ -79,7 +84,8 @@ impl Dimension<'_> {
         let turn = along.atan2().to_degrees();
         let text = |words: &str, at: Point, anchor| TextItem { turn, ..sheet.text(words, at, anchor) };
         let feet = [self.from + self.off * GAP, self.to + self.off * GAP];
-        let placed = |inward, line, texts| Placed { feet, ends, inward, line, between: line == ends, texts };
+        let placed =
+            |inward, line, texts| Placed { feet, ends, inner: -self.off, inward, line, between: line == ends, texts };
         let room = span.hypot() - 2.0 * sheet.style.arrow();
         let fits = |item: &TextItem| item.face.width(&item.text, item.size) <= room;
         let middle = first.midpoint(last);
@@ -129,7 +135,9 @@ impl Placed {
     fn free(&self, sheet: &Sheet) -> bool {
         let lines = self.lines(sheet);
         let crossing = lines.iter().all(|[from, to]| sheet.clear(*from, *to));
-        crossing && sheet.uncrossed(self.line[0], self.line[1]) && self.texts.iter().all(|text| sheet.free(text))
+        let apart = self.ends.map(|end| end.lerp(self.ends[0].midpoint(self.ends[1]), 0.1) + self.inner * APART);
+        let lone = sheet.uncrossed(self.line[0], self.line[1]) && sheet.uncrossed(apart[0], apart[1]);
+        crossing && lone && self.texts.iter().all(|text| sheet.free(text))
     }
 
     fn draw(self, sheet: &mut Sheet) {

@@ -62,8 +62,9 @@ impl Default for SchematicOptions {
     }
 }
 
-/// Scales of ISO 5455 as one to so many, largest first: 2 : 1, 1 : 1, 1 : 2, 1 : 5 …
-const SCALES: [f64; 11] = [0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
+/// Scales of ISO 5455 as one to so many, largest first: 2 : 1, 1 : 1, 1 : 2, 1 : 5 …, and of the scales between, which the
+/// standard leaves to exceptions, the one that spares a hat the step from 1 : 2 to 1 : 5.
+const SCALES: [f64; 12] = [0.5, 1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
 
 /// Share of the width that the bare outline takes at most where not all else fits.
 const OUTLINE_SHARE: f64 = 0.6;

@@ -13,11 +13,10 @@ pub(super) fn part_names(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet)
     for part in &size.view.parts {
         let way: Vec<Point> = size.view.part_outline(part).iter().map(|&p| scene.on_paper(size, p)).collect();
         let Some(&middle) = way.get(way.len() / 2) else { continue };
-        let inside = inside(sheet, &part.name, &way);
-        if scene.sizes.len() == 1 && sheet.write_free(inside) {
-            continue;
+        let places = inside(sheet, &part.name, &way);
+        if !sheet.write_free(places) {
+            beside(sheet, &part.name, mirror(middle));
         }
-        beside(sheet, &part.name, mirror(middle));
     }
 }
 
@@ -41,7 +40,7 @@ fn inside(sheet: &Sheet, name: &str, way: &[Point]) -> Vec<TextItem> {
     places
 }
 
-/// A name outside with a leader line to a dot on the outline.
+/// A name outside with a leader line to the outline.
 fn beside(sheet: &mut Sheet, name: &str, at: Point) {
     let width = Face::Regular.width(name, sheet.style.em());
     for (x, y) in [(-1.0, -1.0), (-1.4, -0.5), (-0.6, -1.5), (-1.4, 0.6), (-1.0, 1.2), (1.0, -1.0), (1.4, 0.6)] {

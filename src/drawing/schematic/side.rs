@@ -22,10 +22,11 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet)
         head::draw(scene, largest, sheet);
     }
     centre_line(scene, sheet);
-    let complete = dimensions(scene, largest, measures, sheet);
+    // Dimension lines stand clear of the leaders of nested sizes, not across them.
     if scene.sizes.len() > 1 {
         place::size_names(scene, sheet);
     }
+    let complete = dimensions(scene, largest, measures, sheet);
     place::part_names(scene, largest, sheet);
     if headed {
         head::name(scene, largest, sheet);

@@ -1,7 +1,7 @@
 //! The schematic in words: its title, and its shape and dimensions for those who don't see it.
 
 use super::Sized;
-use crate::geometry::sideview::{Measure, MeasureKind, PartExtent, SideView};
+use crate::geometry::sideview::{Measure, MeasureKind, PartExtent, STRAIGHT, SideView};
 use crate::plan::Plan;
 use crate::words::{Arg, Words, numbers};
 
@@ -54,8 +54,8 @@ fn run(view: &SideView, part: &PartExtent) -> &'static str {
     let out = (to.x - from.x) / part.length.mm().max(1e-9);
     match out {
         _ if part.flat => "schematic-runs-flat",
-        out if out > 0.1 => "schematic-runs-wider",
-        out if out < -0.1 => "schematic-runs-narrower",
+        out if out > STRAIGHT => "schematic-runs-wider",
+        out if out < -STRAIGHT => "schematic-runs-narrower",
         _ => "schematic-runs-straight",
     }
 }

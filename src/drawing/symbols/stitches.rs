@@ -151,7 +151,7 @@ fn picot(pen: &mut Pen, fit: &Fit) {
 pub(super) fn increase(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(HEAVY);
     let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops));
-    let ends = across(fit.spread, count, Point::new(fit.shift, CLEAR + 0.02 - fit.height));
+    let ends = across(fit.spread.min(1.4 * fit.height), count, Point::new(fit.shift, CLEAR + 0.02 - fit.height));
     for head in &ends {
         arm(&mut pen, stitch, foot, *head, bar_of(fit, count));
         if stitch.row().build != Build::Cross {

@@ -4,7 +4,11 @@ use crate::units::{EPSILON, TURN};
 
 /// How stiff even spacing is against the pull of the parents. The root of it is the number of stitches over which a
 /// crowded place is smoothed out.
-const STIFFNESS: f64 = 4.0;
+const STIFFNESS: f64 = 2.0;
+
+/// Share of the way to its even place that a stitch goes whatever its parents wish, so that what increases and decreases
+/// crowd or thin out is spread over the rounds that follow.
+const EASE: f64 = 0.1;
 
 /// Share of its even gap that two neighbours may come closer.
 const GIVE: f64 = 0.15;
@@ -31,9 +35,10 @@ pub(super) fn solve(nodes: &[Node]) -> Vec<f64> {
     }
     let pull = |node: &Node| if node.wish.is_some() { node.pull } else { 0.0 };
     let diagonal: Vec<f64> = nodes.iter().map(|node| pull(node) + 2.0 * STIFFNESS).collect();
-    let wished = nodes.iter().zip(&even).map(|(node, even)| pull(node) * (node.wish.unwrap_or(*even) - even));
+    let eased = |node: &Node, even: f64| (1.0 - EASE) * (node.wish.unwrap_or(even) - even);
+    let wished = nodes.iter().zip(&even).map(|(node, even)| pull(node) * eased(node, *even));
     let mut off = cyclic(&diagonal, -STIFFNESS, &wished.collect::<Vec<_>>());
-    keep_apart(&mut off, &even);
+    keep_apart(&mut off, &even, nodes.first().map_or(0.0, |lane| lane.width));
     even.iter().zip(off).map(|(even, off)| even + off).collect()
 }
 
@@ -87,12 +92,13 @@ fn tridiagonal(diagonal: &[f64], side: f64, right: &[f64]) -> Vec<f64> {
 }
 
 /// Where two nodes came nearer than they may, moves them the least that parts them: pooled averages of the offsets with
-/// the gap that may be given away added up, the lane held.
-fn keep_apart(off: &mut [f64], even: &[f64]) {
+/// the gap that may be given away added up, the lane held. The lane gives nothing of its width away.
+fn keep_apart(off: &mut [f64], even: &[f64], lane: f64) {
     let Some((&start, &from)) = off.first().zip(even.first()) else { return };
-    let slack = |i: usize| GIVE * (even[i] - from);
+    let slack = |i: usize| GIVE * (even[i] - from - lane / 2.0).max(0.0);
+    let most = GIVE * (TURN - lane);
     let near = (1..off.len()).any(|i| off[i] + slack(i) < off[i - 1] + slack(i - 1) - EPSILON);
-    let ends = off.last().zip(even.last()).is_some_and(|(off, _)| *off > start + GIVE * TURN - slack(even.len() - 1));
+    let ends = off.last().zip(even.last()).is_some_and(|(off, _)| *off > start + most - slack(even.len() - 1));
     if !near && !ends {
         return;
     }
@@ -110,7 +116,7 @@ fn keep_apart(off: &mut [f64], even: &[f64]) {
     }
     let held = pools.iter().flat_map(|(mean, count)| std::iter::repeat_n(*mean, *count));
     for (i, mean) in (1..off.len()).zip(held) {
-        off[i] = mean.clamp(start, start + GIVE * TURN) - slack(i);
+        off[i] = mean.clamp(start, start + most) - slack(i);
     }
 }
 

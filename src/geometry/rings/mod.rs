@@ -174,13 +174,23 @@ pub fn layout(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
             let step = (ring.to() - ring.from()) / f64::from(before.max(1));
             rings.base = (0..before).map(|i| ring.from() + step * (f64::from(i) + 0.5)).collect();
         }
-        settle(&mut ring, round, rings.parents(index));
+        let wishes = wishes(&rings, &ring, index);
+        settle(&mut ring, round, &wishes);
         rings.rings.push(ring);
     }
     rings
 }
 
-/// Finds the angles of one ring.
+/// Where the stitches of a ring would stand by their parents. A lane takes a smaller share of a wider ring: what it gives
+/// up goes to all stitches alike and not to those beside it alone.
+fn wishes(rings: &Rings, ring: &Ring, index: usize) -> Vec<f64> {
+    let parents = rings.parents(index);
+    let Some(below) = rings.rings.last() else { return parents.to_vec() };
+    let stretch = (ring.to() - ring.from()) / (below.to() - below.from());
+    parents.iter().map(|parent| ring.from() + (parent - below.from()) * stretch).collect()
+}
+
+/// Finds the angles of one ring, by the angles that its stitches' parents wish for.
 fn settle(ring: &mut Ring, round: &Round, parents: &[f64]) {
     let width: f64 = round.ops.iter().map(radii::op_width).sum();
     ring.unit = (TURN - ring.lane_width) / width.max(1e-6);
