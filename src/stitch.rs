@@ -106,6 +106,8 @@ const fn gathered(
 }
 
 /// The table. Height ratios sc : hdc : dc : tr = 1 : 1.5 : 2 : 3 and yarn per stitch 1 : 1.5 : 1.9 are common practice.
+/// A chain is as wide as a stitch: in filet work n chains bridge n stitches and the mesh stays square to the solid blocks
+/// (common practice).
 const ROWS: &[StitchRow] = &[
     StitchRow { height: 0.4, yarn: 0.45, ..row("ch", "ch", "ch", Build::Chain) },
     StitchRow { height: 0.3, yarn: 0.5, turning: 0, ..row("sl-st", "sl st", "ss", Build::Slip) },

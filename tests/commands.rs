@@ -93,6 +93,20 @@ fn check_has_nothing_to_say_about_the_examples() {
     }
 }
 
+/// The mandala lies flat with its chains, clusters and shells; the mat and the cap are plain rounds.
+#[test]
+fn check_has_nothing_to_say_about_the_smaller_examples() {
+    for (name, summary) in [
+        ("lanternlight-mandala.yaml", "1 size, 9 rounds, 540 stitches"),
+        ("harvest-table-mat.yaml", "1 size, 60 rounds"),
+        ("duckling-cap.yaml", "2 sizes, 8 to 10 rounds"),
+    ] {
+        let checked = roundelay(&["check", &path(name)]);
+        assert_eq!((status(&checked), err(&checked).as_str()), (0, ""), "{name}");
+        assert!(out(&checked).contains(summary), "{name}: {}", out(&checked));
+    }
+}
+
 #[test]
 fn check_shows_file_line_column_snippet_and_help() {
     let folder = tempfile::tempdir().unwrap();

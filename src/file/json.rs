@@ -64,7 +64,24 @@ struct PartJson<'a> {
     growth_needed: f64,
     growth_used: f64,
     worst_mm: f64,
+    /// The round with the largest share of its shaping on shaping, and that share.
+    stacked: Option<StackedJson>,
+    /// The polygon that stacked shaping makes.
+    corners: Option<CornersJson>,
     reasons: &'a [String],
+}
+
+#[derive(Serialize)]
+struct StackedJson {
+    round: u32,
+    share: f64,
+}
+
+#[derive(Serialize)]
+struct CornersJson {
+    corners: u32,
+    across_flats_mm: f64,
+    across_corners_mm: f64,
 }
 
 #[derive(Serialize)]
@@ -108,7 +125,7 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
         finished_circumference_mm: mm(size.finished),
         rounds: rounds.collect(),
         step_down: size.step_down.iter().map(|stitch| abbreviation(*stitch, plan.design.terms)).collect(),
-        parts: size.parts.iter().map(part).collect(),
+        parts: size.parts.iter().map(|own| part(size, own)).collect(),
         yarn: size.yarn.iter().map(|one| yarn(plan, one)).collect(),
         warnings: &size.warnings,
     }
@@ -133,7 +150,8 @@ fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, words: &Words) -
     }
 }
 
-fn part(part: &PartPlan) -> PartJson<'_> {
+fn part<'a>(size: &SizePlan, part: &'a PartPlan) -> PartJson<'a> {
+    let stacking = size.stacking(part);
     PartJson {
         name: &part.name,
         rounds: [part.first, part.last],
@@ -144,6 +162,12 @@ fn part(part: &PartPlan) -> PartJson<'_> {
         growth_needed: tidy(part.growth_needed, 3),
         growth_used: tidy(part.growth_used, 3),
         worst_mm: mm(part.worst),
+        stacked: stacking.most.map(|(round, share)| StackedJson { round, share: tidy(share, 3) }),
+        corners: stacking.polygon.map(|polygon| CornersJson {
+            corners: polygon.corners,
+            across_flats_mm: mm(polygon.across_flats),
+            across_corners_mm: mm(polygon.across_corners),
+        }),
         reasons: &part.reasons,
     }
 }

@@ -182,8 +182,30 @@ fn part_lines(plan: &Plan, part: &PartPlan, size: &SizePlan, shape: &SideShape, 
         let word = if strain < 0.0 { "squeezed" } else { "stretched" };
         push(text, &format!("  round {round} is the most strained: {word} by {:.1} %", strain.abs() * 100.0));
     }
+    stacking(plan, part, size, text);
     for reason in &part.reasons {
         push(text, &format!("  {reason}"));
+    }
+}
+
+/// How far shaping stands on shaping, and the polygon it makes where it does.
+fn stacking(plan: &Plan, part: &PartPlan, size: &SizePlan, text: &mut String) {
+    let stacking = size.stacking(part);
+    if let Some((round, share)) = stacking.most {
+        let line = format!("  at most {:.0} % of a round's shaping stands on shaping (round {round})", share * 100.0);
+        let none = "  no shaping stands on the shaping of the round before".to_owned();
+        push(text, if share > 0.0 { &line } else { &none });
+    }
+    if let Some(polygon) = stacking.polygon {
+        push(
+            text,
+            &format!(
+                "  its {} corners show: {} across the flats, {} across the corners",
+                polygon.corners,
+                length(plan, polygon.across_flats),
+                length(plan, polygon.across_corners)
+            ),
+        );
     }
 }
 

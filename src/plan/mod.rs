@@ -22,12 +22,14 @@ mod round;
 mod shaping;
 mod solve;
 mod spread;
+mod stacking;
 mod yarn;
 
 pub use audit::audit;
 pub use round::*;
 pub use solve::solve;
 pub use spread::spread;
+pub use stacking::{Polygon, Stacking, share_stacked};
 
 use crate::design::{Design, Finish};
 use crate::stitch::Stitch;

@@ -6,10 +6,23 @@ use super::refuse::Impossible;
 use super::round::Round;
 use super::solve::{MOST_ROUNDS, MOST_STITCHES, Solver};
 use super::{Foundation, explain};
-use crate::design::{Part, Profile, Shape, Shaping, Start, Tolerance};
+use crate::design::{Kind, Part, Profile, Shape, Shaping, Start, Tolerance};
 use crate::report::Place;
 use crate::stitch::Stitch;
 use crate::units::Mm;
+
+/// Weight of the last round of a part, where it has to fit and where it is the free edge of a brim.
+const FITTED_EDGE: f64 = 10.0;
+const FREE_EDGE: f64 = 2.0;
+/// Cost of going from shaped rounds to even ones or back, and in a flat part, where it shows.
+const SWITCHED: f64 = 0.002;
+const SWITCHED_FLAT: f64 = 1.0;
+/// Tolerance within a flat part, beyond what the fabric gives, as a share of the circumference.
+const FLAT: f64 = 0.0075;
+/// Smallest tolerance anywhere else, in stitches: a round can't be made to fit better than a stitch or two.
+const FITTED: f64 = 1.5;
+/// Shaping that lies flat enough, over that of a flat part.
+const STEADY: f64 = 1.25;
 
 /// What a part stands on, as the outline and the choice of counts see it.
 struct Entrance {
@@ -40,13 +53,25 @@ impl Solver<'_> {
             return self.refuse("missing-length", place, message, "give one length for every size");
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
-        let task = self.task(part, profile, &outline, &entrance, rounds);
+        let mut task = self.task(part, profile, &outline, &entrance, rounds);
         let widest = task.bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
         if widest > MOST_STITCHES {
             let message = format!("the {} would have {widest:.0} stitches in a round", part.name.value);
             return self.refuse("too-large", place, message, "check the units of the lengths and of the swatch");
         }
-        let Some(choice) = choose(&task) else {
+        let mut choice = choose(&task);
+        // But for a mat a circumference says nothing of rounds: another number may lead to it in fewer odd steps.
+        if self.design.kind != Kind::Mat {
+            for other in outline.other_rounds(gauge.height.mm()).filter(|other| *other > profile.settle) {
+                let another = self.task(part, profile, &outline, &entrance, other);
+                let Some(mut found) = choose(&another) else { continue };
+                found.cost += another.lambda() * outline.misfit(f64::from(other), gauge.height.mm());
+                if choice.as_ref().is_none_or(|old| found.cost < old.cost) {
+                    (task, choice) = (another, Some(found));
+                }
+            }
+        }
+        let Some(choice) = choice else {
             let impossible = Impossible {
                 task: &task,
                 part: &part.name.value,
@@ -184,11 +209,18 @@ impl Solver<'_> {
     fn task(&self, part: &Part, profile: &Profile, outline: &Outline, entrance: &Entrance, rounds: u32) -> Task {
         let gauge = self.gauge(part.stitch);
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
-        let bands: Vec<(f64, f64)> = outline.bands(rounds, profile.settle, height);
+        let bands: Vec<(f64, f64)> =
+            outline.bands(rounds, profile.settle, height, entrance.said.map(|count| f64::from(count) * width));
         let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
-        let tolerance = |band: &(f64, f64)| match self.design.tolerance {
-            Tolerance::Length(length) => length.mm() / width,
-            Tolerance::Share(share) => share * (band.0 + band.1) / 2.0,
+        let flat = matches!(profile.shape, Shape::Flat { .. }) && self.design.shaping == Shaping::Scattered;
+        let tolerance = |(index, band): (usize, &(f64, f64))| {
+            let middle = (band.0 + band.1) / 2.0;
+            let asked = match self.design.tolerance {
+                Tolerance::Length(length) => length.mm() / width,
+                Tolerance::Share(share) => share * middle,
+            };
+            // Within a flat part what matters is that the fabric can lie flat.
+            if flat && index + 1 < bands.len() { FLAT * middle } else { asked.max(FITTED) }
         };
         let entry = match self.standing {
             Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
@@ -198,7 +230,7 @@ impl Solver<'_> {
         let ways =
             ways(&bands, entrance.real / width, rounds.saturating_sub(profile.settle), &profile.shape, rewidened);
         Task {
-            tolerance: bands.iter().map(tolerance).collect(),
+            tolerance: bands.iter().enumerate().map(tolerance).collect(),
             ways,
             bands,
             entry,
@@ -207,8 +239,20 @@ impl Solver<'_> {
                 Shaping::Corners(n) => n.max(1),
                 Shaping::Scattered => 1,
             },
+            edge: if matches!(profile.shape, Shape::Flare { .. }) { FREE_EDGE } else { FITTED_EDGE },
+            switch: if flat { SWITCHED_FLAT } else { SWITCHED },
+            steady: self.steady(height / width),
             alike: self.alike(),
             prefer: self.design.prefer,
+        }
+    }
+
+    /// Most by which a round can change and be steady, at least once at every corner.
+    fn steady(&self, ratio: f64) -> f64 {
+        let most = STEADY * factor(self.design.shaping) * ratio;
+        match self.design.shaping {
+            Shaping::Corners(n) => (most / f64::from(n.max(1))).ceil() * f64::from(n),
+            Shaping::Scattered => most,
         }
     }
 

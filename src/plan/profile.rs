@@ -19,6 +19,16 @@ use crate::units::{Angle, TURN};
 /// Intervals of the dome's arc table; the length is then good to a millionth.
 const ARC_STEPS: usize = 512;
 
+/// Most rounds of a flat part for which other numbers of rounds are tried.
+const FEW_ROUNDS: f64 = 100.0;
+
+/// Shares of its circumference by which a round within a flat part may lag behind it or lead and still block flat: common
+/// practice works six a round at any gauge between 5.8 and 6.2, and what is too wide is taken up more easily.
+const LAGS: f64 = 0.035;
+const LEADS: f64 = 0.06;
+/// The same where the first round is said.
+const SAID: f64 = 0.12;
+
 /// An outline, in millimetres.
 #[derive(Clone, Debug)]
 pub(super) struct Outline {
@@ -31,6 +41,8 @@ pub(super) struct Outline {
     pub(super) shaped: f64,
     /// True where it ends in a point that is drawn together.
     pub(super) closes: bool,
+    /// True where it is a round that lies flat.
+    flat: bool,
 }
 
 #[derive(Clone, Debug)]
@@ -73,11 +85,15 @@ impl Outline {
             length,
             shaped: length,
             closes: false,
+            flat: false,
         };
         Some(match shape {
             Shape::Flat { around } => {
                 let grows = around.get(at)?.mm() - base.real;
-                line(base.real, base.factor.copysign(grows), grows.abs() / base.factor)
+                Self {
+                    flat: base.factor == TURN,
+                    ..line(base.real, base.factor.copysign(grows), grows.abs() / base.factor)
+                }
             }
             Shape::Straight { depth } => line(base.wished, 0.0, depth.get(at)?.mm()),
             Shape::Flare { width, angle } => {
@@ -118,19 +134,44 @@ impl Outline {
         (self.length / height).round() - f64::from(u8::from(self.closes))
     }
 
-    /// Lowest and highest circumference wanted after each of `rounds` rounds, of which the last `settle` are even.
+    /// Other numbers of rounds for a flat part that is only said by its circumference: those within a round of its
+    /// length, where it isn't so large that none of this matters.
+    pub(super) fn other_rounds(&self, height: f64) -> impl Iterator<Item = u32> + use<> {
+        let (wanted, nearest) = (self.length / height, self.rounds(height));
+        let few = self.flat && nearest <= FEW_ROUNDS;
+        let near = move |other: &f64| few && *other >= 1.0 && (other - wanted).abs() <= 1.05;
+        [nearest - 1.0, nearest + 1.0].into_iter().filter(near).map(|other| other as u32)
+    }
+
+    /// How much this number of rounds misses the length, 0 for half a round and 1 for a whole one.
+    pub(super) fn misfit(&self, rounds: f64, height: f64) -> f64 {
+        (2.0 * (rounds - self.length / height).abs() - 1.0).max(0.0)
+    }
+
+    /// Lowest and highest circumference wanted after each of `rounds` rounds, of which the last `settle` are even; `said`
+    /// is the circumference of a first round of a given count.
     ///
     /// The length is seldom a whole number of rounds. What is left over may lie anywhere: the wish after round k is
-    /// any circumference between c(k S / R), where it is shared among all rounds, and c(S − (R − k) h), where it lies
-    /// at the beginning. At the end of the part both are the same.
-    pub(super) fn bands(&self, rounds: u32, settle: u32, height: f64) -> Vec<(f64, f64)> {
+    /// any circumference between c(k S / R), where it is shared among all rounds, c(k h), where it lies at the end, and
+    /// c(S − (R − k) h), where it lies at the beginning. Flat fabric wants c(k h), but for what it
+    /// gives when it is blocked. At the end of the part all are the same.
+    pub(super) fn bands(&self, rounds: u32, settle: u32, height: f64, said: Option<f64>) -> Vec<(f64, f64)> {
         let settle = if self.shaped < self.length { settle } else { 0 };
         let steps = rounds.saturating_sub(settle) + u32::from(self.closes);
         let band = |k: u32| {
             let k = k.min(steps);
             let shared = self.around(self.shaped * f64::from(k) / f64::from(steps.max(1)));
-            let anchored = self.around((self.shaped - f64::from(steps - k) * height).max(0.0));
-            (shared.min(anchored), shared.max(anchored))
+            let late = self.around((f64::from(k) * height).min(self.shaped));
+            if self.flat {
+                // A first round that is said sets the rate, where that lies nearly flat.
+                let rate = said.map_or(1.0, |said| said / self.around(height)).clamp(1.0 - SAID, 1.0 + SAID);
+                return ((1.0 - LAGS).min(rate) * late, (1.0 + LEADS).max(rate) * late);
+            }
+            if matches!(self.curve, Curve::Line { .. }) && !self.closes {
+                return (shared, shared);
+            }
+            let early = self.around((self.shaped - f64::from(steps - k) * height).max(0.0));
+            (shared.min(late).min(early), shared.max(late).max(early))
         };
         let mut bands: Vec<(f64, f64)> = (1..=rounds).map(band).collect();
         if let Some(last) = bands.last_mut() {
@@ -162,7 +203,7 @@ fn dome(around: f64, rise: f64, start: f64) -> Outline {
     let step = entered / (TURN / 4.0) * ARC_STEPS as f64;
     let from = arc.get(step.floor() as usize).copied().unwrap_or(0.0);
     let length = length - from;
-    Outline { curve: Curve::Ellipse { radius, arc }, from, length, shaped: length, closes: false }
+    Outline { curve: Curve::Ellipse { radius, arc }, from, length, shaped: length, closes: false, flat: false }
 }
 
 /// A ball, entered where it is as wide as the part's beginning.
@@ -171,7 +212,7 @@ fn sphere(around: f64, start: f64) -> Outline {
     let entered = if around > 0.0 { libm::asin((start / around).clamp(0.0, 1.0)) } else { 0.0 };
     let from = entered / (TURN / 2.0) * pole_to_pole;
     let length = pole_to_pole - from;
-    Outline { curve: Curve::Sine { around }, from, length, shaped: length, closes: true }
+    Outline { curve: Curve::Sine { around }, from, length, shaped: length, closes: true, flat: false }
 }
 
 /// The ellipse's parameter at an arc length, by straight lines between the entries of its table.

@@ -2,15 +2,21 @@
 //!
 //! For a part of R rounds with counts n₁ … n_R, Δₖ = nₖ − nₖ₋₁, the cost is
 //!
-//! J = Σₖ ωₖ (dₖ / τₖ)² + λ Σₖ [Δₖ ≠ 0] (a · u(nₖ₋₁, Δₖ) + b · [Δₖ ≠ Δ of the last shaped round]) + λ Σₖ c · [round k
-//! is shaped and round k − 1 is not, or the other way round] + λ Σₖ e · v(k, Δₖ)
+//! J = Σₖ ωₖ (dₖ / τₖ)² + λ Σₖ [Δₖ ≠ 0] (a · u(nₖ₋₁, Δₖ) + b · [Δₖ ≠ Δ of the last shaped round] + s · [|Δₖ| > g])
+//! \+ λ Σₖ c · [round k is shaped and round k − 1 is not, or the other way round] + λ Σₖ e · v(k, Δₖ)
 //!
 //! - dₖ is the distance in stitches of nₖ from the band of circumferences wanted after round k, τₖ the tolerance there
-//!   in stitches, from [`FINEST`] to [`COARSEST`]; ωₖ is 1, and [`EDGE`] for the last round of the part, which has to fit.
-//! - u is how uneven the repeats are: 1 − gcd(n, Δ) / |Δ|, and 1 where fewer than three repeats pull the fabric to one
-//!   side. It is 0 where the repeats divide the round. Where n corners are stacked they take the place of Δ.
+//!   in stitches, from [`FINEST`] to [`COARSEST`]; ωₖ is 1, and more for the last round of the part: 10 where it
+//!   has to fit, 2 where it is the free edge of a brim. A round's own repeat then changes for balanced rounds when
+//!   an edge would else be more than τ off, for easy ones more than 2 τ.
+//! - u is how uneven the repeats are: 1 − gcd(n, Δ) / |Δ|, and [`LOPSIDED`] where fewer than three repeats pull the
+//!   fabric to one side. It is 0 where the repeats divide the round. Where n corners are stacked they take the place
+//!   of Δ.
+//! - g is the most a round can change and lie as flat fabric does, and a quarter more.
 //! - v is 1 where the size solved before has another Δ in the same round of the part, so that sizes share instructions.
-//! - a = [`UNEVEN`], b = [`CHANGED`], c = [`SWITCHED`], e = [`UNLIKE`]; λ is 12 for easy rounds, 3 for balanced, 1/4 for close fit.
+//! - a = [`UNEVEN`], b = [`CHANGED`], s = [`SUDDEN`], e = [`UNLIKE`]; c is 1 in a flat part, where an even round shows,
+//!   and next to nothing elsewhere, so that even rounds fall where the shape has them; λ is 20 for easy rounds, 5 for balanced, 1 for
+//!   close fit.
 //!   A first round into a ring counts as shaped with Δ₁ = n₁; in a later part the first round pays no switch.
 //!
 //! Limits: at most `most` times and at least half the round before; never shaped against the outline; a round that
@@ -30,18 +36,18 @@ mod windows;
 use self::path::{Search, Table};
 use crate::design::Preference;
 
-/// Weight of the distance at the last round of a part.
-pub(super) const EDGE: f64 = 10.0;
 /// Cost of repeats that don't divide the round.
 pub(super) const UNEVEN: f64 = 2.0;
 /// Cost of another number of repeats than before.
 pub(super) const CHANGED: f64 = 2.0;
-/// Cost of going from shaped rounds to even ones or back.
-pub(super) const SWITCHED: f64 = 0.5;
+/// Unevenness of one or two repeats.
+pub(super) const LOPSIDED: f64 = 2.0;
+/// Cost of shaping faster than flat fabric takes.
+pub(super) const SUDDEN: f64 = 2.0;
 /// Cost of shaping a round otherwise than the size before.
 pub(super) const UNLIKE: f64 = 0.25;
-/// Smallest tolerance, in stitches: a round can't be made to fit better than a stitch or two.
-pub(super) const FINEST: f64 = 1.5;
+/// Smallest tolerance, in stitches.
+pub(super) const FINEST: f64 = 0.4;
 /// Largest tolerance, in stitches: beyond it a round of thousands would be off by more than an eye forgives.
 pub(super) const COARSEST: f64 = 20.0;
 /// Most pairs of counts of neighbouring rounds that are looked at.
@@ -71,6 +77,12 @@ pub(super) struct Task {
     pub(super) most: u32,
     /// Corners that shaping is stacked into; 1 for none.
     pub(super) corners: u32,
+    /// Weight ω of the distance at the last round.
+    pub(super) edge: f64,
+    /// Cost c of going from shaped rounds to even ones or back.
+    pub(super) switch: f64,
+    /// Shaping g up to which a round is steady.
+    pub(super) steady: f64,
     /// Δ of the rounds of the size solved before; nothing beyond its last round.
     pub(super) alike: Vec<i64>,
     /// Weighs how hard the rounds are to remember.
@@ -160,11 +172,11 @@ fn pairs(windows: &[(u32, u32)]) -> u64 {
 
 impl Task {
     /// Weight λ of what is hard to remember.
-    fn lambda(&self) -> f64 {
+    pub(super) fn lambda(&self) -> f64 {
         match self.prefer {
-            Preference::Easy => 12.0,
-            Preference::Balanced => 3.0,
-            Preference::Close => 0.25,
+            Preference::Easy => 20.0,
+            Preference::Balanced => 5.0,
+            Preference::Close => 1.0,
         }
     }
 
@@ -185,9 +197,14 @@ impl Task {
         if self.alike.get(round).is_none_or(|other| *other == change) { 0.0 } else { self.lambda() * UNLIKE }
     }
 
+    /// Cost of shaping a round faster than flat fabric takes.
+    fn sudden(&self, change: i64) -> f64 {
+        if change.unsigned_abs() as f64 <= self.steady { 0.0 } else { self.lambda() * SUDDEN }
+    }
+
     /// Cost of a stitch squared off the band.
     fn weight(&self, round: usize) -> f64 {
-        let edge = if round + 1 == self.bands.len() { EDGE } else { 1.0 };
+        let edge = if round + 1 == self.bands.len() { self.edge } else { 1.0 };
         let tolerance = self.tolerance(round);
         edge / (tolerance * tolerance)
     }
@@ -239,11 +256,11 @@ fn stacks(from: u32, corners: u32) -> bool {
     corners > 1 && from / 2 >= corners
 }
 
-/// How uneven the repeats of a shaped round are, from 0 to 1.
+/// How uneven the repeats of a shaped round are, from 0 to [`LOPSIDED`].
 pub(super) fn unevenness(from: u32, change: i64, corners: u32) -> f64 {
     let repeats = if stacks(from, corners) { u64::from(corners) } else { change.unsigned_abs() };
     if repeats < 3 {
-        return 1.0;
+        return LOPSIDED;
     }
     1.0 - gcd(u64::from(from), repeats) as f64 / repeats as f64
 }

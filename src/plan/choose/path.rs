@@ -6,7 +6,7 @@
 //! large, as the two can differ by at most b λ in all that follows, and the larger repeat fits every edge the smaller
 //! one does.
 
-use super::{CHANGED, Choice, Entry, SWITCHED, Task, UNEVEN, stacks, unevenness};
+use super::{CHANGED, Choice, Entry, Task, UNEVEN, stacks, unevenness};
 use crate::units::EPSILON;
 
 /// Whether the round before was shaped.
@@ -19,9 +19,9 @@ enum Was {
 }
 
 impl Was {
-    /// Cost of what comes next, over λ.
-    fn switch(self, next: Self) -> f64 {
-        if self == Self::Elsewhere || self == next { 0.0 } else { SWITCHED }
+    /// Cost of what comes next.
+    fn switch(self, next: Self, cost: f64) -> f64 {
+        if self == Self::Elsewhere || self == next { 0.0 } else { cost }
     }
 }
 
@@ -118,7 +118,8 @@ impl Search<'_> {
                 let (Some(deviation), Some(made)) = (deviations.get(slot), next.states.get_mut(slot)) else { break };
                 let fits = !stacks(from, self.task.corners) || to.abs_diff(from).is_multiple_of(self.task.corners);
                 if fits && cheapest.any + deviation <= spare {
-                    let unlike = self.task.unlike(round, i64::from(to) - i64::from(from));
+                    let change = i64::from(to) - i64::from(from);
+                    let unlike = self.task.unlike(round, change) + self.task.sudden(change);
                     self.go((from, to), states, (&cheapest, unlike, spare - deviation), made);
                 }
             }
@@ -135,17 +136,18 @@ impl Search<'_> {
         made: &mut Vec<State>,
     ) {
         let lambda = self.task.lambda();
+        let switch = lambda * self.task.switch;
         let change = i64::from(to) - i64::from(from);
         if change == 0 {
             for (index, state) in states.iter().enumerate() {
-                let cost = state.cost + unlike + lambda * state.was.switch(Was::Even);
+                let cost = state.cost + unlike + state.was.switch(Was::Even, switch);
                 offer(made, State { was: Was::Even, cost, back: (from, index as u32), ..*state });
             }
             return;
         }
         let (mut cost, mut index) = cheapest.changed;
         for (at, state) in states.iter().enumerate().filter(|(_, state)| state.repeat == change) {
-            let same = state.cost + lambda * state.was.switch(Was::Shaped);
+            let same = state.cost + state.was.switch(Was::Shaped, switch);
             if same < cost {
                 (cost, index) = (same, at as u32);
             }
@@ -197,7 +199,7 @@ impl Cheapest {
         let mut cheapest = Self { any: first.cost, changed: (f64::INFINITY, 0) };
         for (index, state) in states.iter().enumerate() {
             cheapest.any = cheapest.any.min(state.cost);
-            let cost = state.cost + task.lambda() * (state.was.switch(Was::Shaped) + CHANGED);
+            let cost = state.cost + task.lambda() * (state.was.switch(Was::Shaped, task.switch) + CHANGED);
             if cost < cheapest.changed.0 {
                 cheapest.changed = (cost, index as u32);
             }
