@@ -20,6 +20,13 @@ const SPREAD: f64 = 2.0;
 
 /// Most tick boxes in a row, where there is room for as many.
 const TICKS_ACROSS: u32 = 5;
+/// The same for boxes above this side, mm.
+const LARGE_TICKS_ACROSS: u32 = 3;
+const LARGE_TICK: f64 = 5.0;
+
+/// Room between columns in ems, and where the long words stand below the others and these need what there is.
+const GAP: f64 = 1.1;
+const NARROW_GAP: f64 = 0.65;
 
 /// Narrowest growing column, in ems: below that its words go on a line of their own.
 const STACKED: f64 = 15.0;
@@ -187,10 +194,10 @@ impl Flow<'_> {
 
     /// Shares the frame's width out among the columns.
     fn rails(&self, table: &Table, wants: &[(f64, f64)]) -> Vec<Rail> {
-        let gap = self.style.table * 1.1;
+        let mut gap = self.style.table * GAP;
         let indent = self.style.table * INDENT;
         let count = table.columns.len();
-        let room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
+        let mut room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
         let mut widths = share(wants, &table.columns, room);
         let wide = |column: &Column, width: f64| !column.grows || width >= self.style.table * STACKED;
         let below = count > 3 && !table.columns.iter().zip(&widths).all(|(column, width)| wide(column, *width));
@@ -200,7 +207,9 @@ impl Flow<'_> {
             let wants: Vec<(f64, f64)> = wants.iter().zip(&table.columns).map(others).collect();
             let columns: Vec<Column> =
                 table.columns.iter().map(|column| Column { grows: false, ..column.clone() }).collect();
-            widths = share(&wants, &columns, room + gap);
+            gap = self.style.table * NARROW_GAP;
+            room = self.frame.1 - self.frame.0 - gap * (count as f64 - 2.0) - 2.0 * indent;
+            widths = share(&wants, &columns, room);
         }
         // What no column grows into is shared out, a little to each.
         let mut left_over = (room - widths.iter().sum::<f64>()).max(0.0);
@@ -238,13 +247,15 @@ impl Flow<'_> {
         let head = [Run::bold(column.title.clone())];
         let (mut least, mut natural) = if table.head { widths(&head, size) } else { (0.0, 0.0) };
         natural = natural.min(least * 1.6);
+        // The large boxes of large print leave the room to the words.
+        let most_ticks = if self.style.tick > LARGE_TICK { LARGE_TICKS_ACROSS } else { TICKS_ACROSS };
         for cell in table.rows.iter().filter_map(|row| row.get(index)) {
             let extra = self.swatch_room(cell);
             let box_pitch = self.style.tick * 1.35;
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             let (word, line) = widths(&cell.runs, size);
-            let across = cell.ticks.div_ceil(cell.ticks.div_ceil(TICKS_ACROSS).max(1));
-            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(across.min(3)));
+            let across = cell.ticks.div_ceil(cell.ticks.div_ceil(most_ticks).max(1));
+            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(across.min(1)));
             natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(across));
         }
         (least, natural.max(least))
