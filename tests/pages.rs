@@ -7,9 +7,10 @@ mod checkers;
 use std::sync::Arc;
 
 use kurbo::{Affine, Rect, Shape};
-use roundelay::drawing::{ChartOptions, Drawing, Item, KeyOptions, chart, key};
+use roundelay::drawing::{ChartOptions, ChartView, Drawing, Item, KeyOptions, chart, key};
 use roundelay::file::{pdf, text};
 use roundelay::geometry::predict;
+use roundelay::page::pictures::wall_picture;
 use roundelay::page::{
     Content, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Print, RoundsForm, Tag, booklet,
     wall,
@@ -257,7 +258,7 @@ fn odd_wishes_are_laid_out_or_refused_with_a_reason() {
 
 fn hanging(plan: &Plan, paper: &Paper) -> wall::Wall {
     let key = Arc::new(key(plan, 0, &KeyOptions::default()));
-    let (width, height) = wall::chart_room(paper, Mm::new(key.bounds.height()));
+    let (width, height) = wall::chart_room(plan, 0, paper, Mm::new(key.bounds.height()), &Options::new(paper.clone()));
     let chart = Arc::new(chart(plan, 0, &ChartOptions { width, height, ..ChartOptions::default() }));
     wall::Wall { size: 0, chart, key: Some(key) }
 }
@@ -271,6 +272,15 @@ fn a_wall_chart_fits_its_sheet_or_says_which_it_needs() {
         let mut report = Report::new();
         let document = wall::one_sheet(&plan, &wall, &Options::new(paper), &mut report);
         assert_inside(&document.unwrap_or_else(|| panic!("{name}: {report:#?}")), name);
+    }
+    for (name, large) in [("A6", false), ("A5", true), ("A4", true), ("A3", true), ("Letter", true)] {
+        let options = Options { large, ..Options::new(Paper::by_name(name).unwrap()) };
+        for view in [ChartView::Whole, ChartView::Bands, ChartView::Sector] {
+            let wall = wall_picture(&plan, 0, view, &options.paper, &options);
+            let mut report = Report::new();
+            let document = wall::one_sheet(&plan, &wall, &options, &mut report);
+            assert_inside(&document.unwrap_or_else(|| panic!("{name} {view:?}: {report:#?}")), name);
+        }
     }
     let wall = hanging(&plan, &Paper::by_name("A2").unwrap());
     let mut report = Report::new();

@@ -7,7 +7,6 @@ use roundelay::drawing::{
     ChartOptions, ChartView, LEAST_CELL, SchematicOptions, chart, choose_view, least_cell, schematic,
 };
 use roundelay::file::png::{self, PngOptions};
-use roundelay::file::save::save;
 use roundelay::file::{Output, pdf, svg};
 use roundelay::geometry::SideShape;
 use roundelay::page::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, wall_picture};
@@ -17,7 +16,7 @@ use roundelay::report::{Diagnostic, Report};
 use roundelay::units::Mm;
 
 use super::input::{self, Solved};
-use super::output::failure;
+use super::output::{failure, files};
 use super::plan::unreadable;
 use super::publish::Ink;
 use super::{Outcome, show};
@@ -145,12 +144,15 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
     let Some(name) = wish.output.file_name().and_then(|name| name.to_str()) else {
         return failure(&format!("{} is no file name", wish.output.display()), "write for example `-o chart.svg`");
     };
+    if let Some((message, help)) = misplaced(wish, ending) {
+        return failure(&message, help);
+    }
     let (source, bytes) = match input::bytes(&wish.file) {
         Ok(read) => read,
         Err(error) => return unreadable(&wish.file, &error),
     };
     let (mut source, solved) = input::solve(source, &bytes, swatch);
-    let named = solved.as_ref().map(|solved| input::known_size(&solved.plan, wish.size.as_deref()));
+    let named = solved.as_ref().map(|solved| known(&solved.plan, wish));
     let drawn = match (&solved, &named) {
         (Some(solved), Some(Ok(()))) => picture(solved, wish, ending, &mut source.report),
         _ => None,
@@ -159,18 +161,58 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
     if let Some(Err((message, help))) = named {
         return failure(&message, &help);
     }
-    let Some(bytes) = drawn else { return Outcome::DesignErrors };
+    let Some(bytes) = drawn else {
+        // A sound design that can't be drawn as wished has no errors; the wish has.
+        return if solved.is_some() { Outcome::CouldNotRun } else { Outcome::DesignErrors };
+    };
     let folder = wish.output.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    match save(folder, &[Output { name: name.to_owned(), bytes }]) {
-        Ok(_) => Outcome::Done,
-        Err(error) => failure(&error, "give a folder that can be written"),
+    let read: Vec<&Path> = std::iter::once(wish.file.as_path()).chain(swatch).collect();
+    let outputs = [Output { name: name.to_owned(), bytes }];
+    files(folder, &outputs, &read, "give a folder that can be written").map_or_else(|outcome| outcome, |_| Outcome::Done)
+}
+
+/// An option that the picture has no use for, and where it has its place.
+fn misplaced(wish: &Draw, ending: Ending) -> Option<(String, &'static str)> {
+    let chart = wish.picture == Picture::Chart;
+    let options = [
+        (wish.view.is_some() && !chart, "--view", "it says what a chart shows"),
+        (wish.part.is_some() && !chart, "--part", "it says what a chart shows"),
+        (wish.up_to.is_some() && !chart, "--up-to", "it says what a chart shows"),
+        (wish.demerits && !chart, "--demerits", "it marks the stitches of a chart"),
+        (wish.tiles.is_some() && !(chart && ending == Ending::Pdf), "--tiles", "it cuts a chart as .pdf"),
+        (wish.all_sizes && wish.picture != Picture::Schematic, "--all-sizes", "it nests the sizes of a schematic"),
+        (wish.all_symbols && wish.picture != Picture::Key, "--all-symbols", "it adds to a key"),
+    ];
+    let (_, option, help) = options.into_iter().find(|(misplaced, ..)| *misplaced)?;
+    Some((format!("{option} has no meaning for this picture"), help))
+}
+
+/// The size, the part and the last round of a chart that the plan has, or a complaint on which it has.
+fn known(plan: &Plan, wish: &Draw) -> Result<(), (String, String)> {
+    input::known_size(plan, wish.size.as_deref())?;
+    let Some(size) = plan.sizes.get(wanted_size(plan, wish)) else { return Ok(()) };
+    let names: Vec<&str> = size.parts.iter().map(|part| part.name.as_str()).collect();
+    if let Some(name) = wish.part.as_deref().filter(|name| !names.contains(name)) {
+        return Err((format!("the design has no part `{name}`"), format!("its parts are {}", names.join(", "))));
     }
+    let last = size.rounds.len();
+    match wish.up_to {
+        Some(round) if round as usize > last => {
+            Err((format!("there is no round {round}"), format!("size {} has {last} rounds", size.name)))
+        }
+        _ => Ok(()),
+    }
+}
+
+/// The index of the size to draw.
+fn wanted_size(plan: &Plan, wish: &Draw) -> usize {
+    wish.size.as_ref().and_then(|name| plan.sizes.iter().position(|size| size.name == *name)).unwrap_or(0)
 }
 
 /// The bytes of the picture in the way its ending says, or complaints and nothing.
 fn picture(solved: &Solved, wish: &Draw, ending: Ending, report: &mut Report) -> Option<Vec<u8>> {
     let plan = &solved.plan;
-    let size = wish.size.as_ref().and_then(|name| plan.sizes.iter().position(|size| size.name == *name)).unwrap_or(0);
+    let size = wanted_size(plan, wish);
     let options = Options { large: wish.large_print, print: wish.ink.print(), ..Options::new(wish.paper.clone()) };
     let (width, height) = wish.paper.printable();
     let drawing = match wish.picture {
@@ -219,15 +261,7 @@ fn view(plan: &Plan, size: usize, wish: &Draw, report: &mut Report) -> Option<Ch
     let (width, height) = wish.paper.printable();
     let asked = match (&wish.part, wish.up_to, wish.view) {
         (Some(name), ..) => {
-            let parts = &plan.sizes.get(size)?.parts;
-            let Some(part) = parts.iter().position(|part| part.name == *name) else {
-                let names: Vec<&str> = parts.iter().map(|part| part.name.as_str()).collect();
-                let message = format!("the design has no part `{name}`");
-                report.add(
-                    Diagnostic::error("no-such-part", message).help(format!("its parts are {}", names.join(", "))),
-                );
-                return None;
-            };
+            let part = plan.sizes.get(size)?.parts.iter().position(|part| part.name == *name)?;
             Some(ChartView::Part(part))
         }
         (None, Some(round), _) => Some(ChartView::UpTo(round)),

@@ -1,9 +1,25 @@
 //! Where the output of a job goes.
 
 use std::fmt::Display;
+use std::fs;
 use std::io::{self, ErrorKind, Write};
+use std::path::{Path, PathBuf};
+
+use roundelay::file::Output;
+use roundelay::file::save::save;
 
 use super::Outcome;
+
+/// Writes files into a folder and gives their paths, or says why not. No file takes the place of one that was `read`.
+pub(super) fn files(folder: &Path, outputs: &[Output], read: &[&Path], help: &str) -> Result<Vec<PathBuf>, Outcome> {
+    let place = |output: &Output| fs::canonicalize(folder.join(&output.name)).ok();
+    let read = |path: &PathBuf| read.iter().any(|read| fs::canonicalize(read).is_ok_and(|read| read == *path));
+    if let Some(path) = outputs.iter().filter_map(place).find(read) {
+        let message = format!("{} would be replaced, and it was read to make this", path.display());
+        return Err(failure(&message, "write to another place, with `-o`"));
+    }
+    save(folder, outputs).map_err(|error| failure(&error, help))
+}
 
 /// Writes data to standard output. A reader that has seen enough and closed the pipe is no failure.
 pub(super) fn data(text: &str) -> Outcome {

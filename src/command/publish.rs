@@ -5,13 +5,12 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 use roundelay::file::Output;
 use roundelay::file::publish::{Kind, publish};
-use roundelay::file::save::save;
 use roundelay::page::{Options, Paper, Print, RoundsForm};
 use roundelay::report::Report;
 
 use super::draw::paper;
 use super::input::{self, Solved};
-use super::output::{data, failure};
+use super::output::{data, files};
 use super::plan::unreadable;
 use super::{Outcome, show};
 
@@ -126,13 +125,15 @@ pub(super) fn run(wish: &Publish, swatch: Option<&Path>) -> Outcome {
     };
     let (mut source, solved) = input::solve(name, &bytes, swatch);
     let stem = wish.file.file_stem().and_then(|stem| stem.to_str()).filter(|stem| *stem != "-").unwrap_or("pattern");
+    let sound = solved.is_some();
     let made = solved.and_then(|solved| everything(&solved, stem, wish, &mut source.report));
     show::complaints(&source);
-    let Some(outputs) = made else { return Outcome::DesignErrors };
+    let Some(outputs) = made else { return if sound { Outcome::CouldNotRun } else { Outcome::DesignErrors } };
     let folder = wish.output.clone().unwrap_or_else(|| PathBuf::from(stem));
-    match save(&folder, &outputs) {
+    let read: Vec<&Path> = std::iter::once(wish.file.as_path()).chain(swatch).collect();
+    match files(&folder, &outputs, &read, "give a folder that can be written, with `-o FOLDER`") {
         Ok(paths) => data(&paths.iter().map(|path| format!("{}\n", path.display())).collect::<String>()),
-        Err(error) => failure(&error, "give a folder that can be written, with `-o FOLDER`"),
+        Err(outcome) => outcome,
     }
 }
 

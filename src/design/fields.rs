@@ -42,7 +42,10 @@ impl<'a> Fields<'a> {
                 break;
             }
             if !known.contains(&key.text.as_str()) {
-                report.add(unknown("unknown-field", &format!("{of} has no field"), &key, known));
+                let complaint = unknown("unknown-field", &format!("{of} has no field"), &key, known);
+                // Between braces the comma of `54,5` ends the value.
+                let comma = key.text.chars().all(|c| c.is_ascii_digit());
+                report.add(if comma { complaint.help("write a decimal point: 54.5, not 54,5") } else { complaint });
             } else if let Some((first, _)) = fields.iter().find(|(other, _)| other.text == key.text) {
                 report.add(doubled(&of, &key, first.place));
             } else {

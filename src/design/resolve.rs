@@ -116,8 +116,9 @@ fn place_in(text: &Text, character: char) -> Place {
 
 fn said(text: &Text, report: &mut Report) -> Said<String> {
     let value = printed(text, report);
-    if value.trim().is_empty() || value.chars().count() > 120 {
-        let message = "a title has 1 to 120 characters";
+    let count = value.chars().count();
+    if value.trim().is_empty() || count > 120 {
+        let message = format!("a title has 1 to 120 characters, and this one has {count}");
         report.add(Diagnostic::error("wrong-title", message).at(text.place).help("write `title: My hat`"));
     }
     Said { value, place: Some(text.place) }

@@ -128,7 +128,7 @@ fn measured_head(text: &Text, reading: Reading, report: &mut Report) -> Option<M
     }
     if !(23.0..=66.0).contains(&head.cm()) {
         let message = format!("a head of {} cm is outside every published table", tidy_cm(head));
-        let help = "newborn to adult heads are 31 cm to 64 cm; measure round the brow, above the ears";
+        let help = "newborn to adult heads are 31 cm to 64 cm (12 in to 25 in); look at the unit, and measure round the brow, above the ears";
         report.add(Diagnostic::warning("unusual-head", message).at(text.place).help(help));
     }
     Some(head)

@@ -36,13 +36,20 @@ impl std::error::Error for SaveError {
 /// is put in its place: where one can't be written, no file that existed is touched. Gives the paths in the same order.
 ///
 /// # Errors
-/// The folder can't be made or written, a name is no plain file name, or a place is taken by a folder.
+/// The folder can't be made or written, a name is no plain file name, or a place is taken by a folder or a file that is
+/// read-only.
 pub fn save(folder: &Path, outputs: &[Output]) -> Result<Vec<PathBuf>, SaveError> {
     let failed = |path: &Path| {
         let path = path.to_owned();
         move |cause| SaveError { path, cause }
     };
-    fs::create_dir_all(folder).map_err(failed(folder))?;
+    fs::create_dir_all(folder).map_err(|cause| {
+        let taken = folder.ancestors().find(|path| path.exists()).filter(|path| !path.is_dir());
+        match taken {
+            Some(file) => failed(file)(io::Error::new(io::ErrorKind::NotADirectory, "it is a file and no folder")),
+            None => failed(folder)(cause),
+        }
+    })?;
     let mut written = Vec::new();
     for output in outputs {
         let path = folder.join(&output.name);
@@ -75,6 +82,10 @@ fn check(path: &Path, name: &str) -> io::Result<()> {
     }
     if path.is_dir() {
         return Err(io::Error::new(io::ErrorKind::IsADirectory, "a folder has this name"));
+    }
+    // A new file in its place would not mind, but whoever made it read-only does.
+    if fs::metadata(path).is_ok_and(|old| old.permissions().readonly()) {
+        return Err(io::Error::new(io::ErrorKind::PermissionDenied, "it is read-only"));
     }
     Ok(())
 }
@@ -135,6 +146,27 @@ mod tests {
         assert_eq!(error.path, folder.path().join("b.txt"));
         assert_eq!(fs::read_to_string(folder.path().join("a.txt")).unwrap(), "old");
         assert_eq!(names(folder.path()), ["a.txt", "b.txt"]);
+    }
+
+    #[test]
+    fn a_read_only_file_stays_as_it_is() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.txt");
+        fs::write(&path, "old").unwrap();
+        let mut rights = fs::metadata(&path).unwrap().permissions();
+        rights.set_readonly(true);
+        fs::set_permissions(&path, rights).unwrap();
+        let told = save(folder.path(), &[output("a.txt", "new")]).unwrap_err().to_string();
+        assert!(told.ends_with("it is read-only"), "{told}");
+        assert_eq!(fs::read_to_string(&path).unwrap(), "old");
+    }
+
+    #[test]
+    fn a_file_in_place_of_a_folder_is_named() {
+        let folder = tempfile::tempdir().unwrap();
+        fs::write(folder.path().join("hat"), "old").unwrap();
+        let told = save(&folder.path().join("hat/deep"), &[output("a.txt", "new")]).unwrap_err().to_string();
+        assert!(told.ends_with("hat can't be written: it is a file and no folder"), "{told}");
     }
 
     #[test]

@@ -30,9 +30,24 @@ pub(super) fn shorten(ops: &[Op]) -> Vec<Item> {
         })
     });
     let letters: Vec<usize> = letters.collect();
-    let mut search = Search { units: repeating_units(&letters), runs: run_lengths(&letters), known: BTreeMap::new() };
+    let units = repeating_units(&letters);
+    let repeating = (0..units.len()).filter(|at| !units[*at].is_empty()).collect();
+    let mut search = Search { units, repeating, runs: run_lengths(&letters), known: BTreeMap::new() };
     search.solve(0, ops.len());
     search.items(ops, 0, ops.len())
+}
+
+/// Lengths, up to `longest`, of units that can repeat at all: where letters change inside a unit, they change again a
+/// unit later, so the length is the distance of two changes. A plain round has none.
+fn possible_units(letters: &[usize], longest: usize) -> Vec<usize> {
+    let changes: Vec<usize> = (1..letters.len()).filter(|&at| letters[at] != letters[at - 1]).collect();
+    let mut possible = vec![false; longest + 1];
+    for (i, from) in changes.iter().enumerate() {
+        for to in changes[i + 1..].iter().take_while(|to| **to - from <= longest) {
+            possible[to - from] = true;
+        }
+    }
+    (2..=longest).filter(|unit| possible[*unit]).collect()
 }
 
 /// How many of the same letter start at each position.
@@ -52,7 +67,7 @@ fn repeating_units(letters: &[usize]) -> Vec<Vec<(usize, usize)>> {
     let mut units: Vec<Vec<(usize, usize)>> = vec![Vec::new(); length];
     let runs = run_lengths(letters);
     let longest = (length / 2).min(EFFORT / length.max(1));
-    for unit in 2..=longest {
+    for unit in possible_units(letters, longest) {
         let mut agree = 0;
         for at in (0..length - unit).rev() {
             agree = if letters[at] == letters[at + unit] { agree + 1 } else { 0 };
@@ -83,6 +98,8 @@ struct Solved {
 
 struct Search {
     units: Vec<Vec<(usize, usize)>>,
+    /// The positions at which a unit repeats, in order.
+    repeating: Vec<usize>,
     runs: Vec<usize>,
     known: BTreeMap<(usize, usize), Solved>,
 }
@@ -112,8 +129,9 @@ impl Search {
         let (rest, repeats) = after(at + run);
         let mut choice = ((RUN + number + rest, repeats), Step { unit: 1, times: run });
         // A run is cut short only where a repeat can take over.
-        for times in 1..run {
-            let next = at + times;
+        let first = self.repeating.partition_point(|next| *next <= at);
+        for next in self.repeating[first..].iter().copied().take_while(|next| *next < at + run) {
+            let times = next - at;
             if self.units[next].iter().any(|(unit, _)| next + 2 * unit <= end) {
                 let (rest, repeats) = after(next);
                 let cost = RUN + if times > 1 { NUMBER } else { 0 } + rest;

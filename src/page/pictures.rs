@@ -108,19 +108,20 @@ pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &O
 pub fn wall_picture(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: &Options) -> Wall {
     let (width, _) = paper.printable();
     let key = chart_key(plan, size, view, width - wall::KEY_INSET, options);
-    let (width, height) = wall::chart_room(paper, Mm::new(key.bounds.height()));
+    let (width, height) = wall::chart_room(plan, size, paper, Mm::new(key.bounds.height()), options);
     let chart = chart(plan, size, &chart_options(view, width, height, options));
     Wall { size, chart: Arc::new(chart), key: Some(Arc::new(key)) }
 }
 
-/// The smallest large sheet, of the family that `home` belongs to, on which every round of a size can be read; the
+/// The smallest large sheet, of the family that the paper of `options` belongs to, on which every round of a size can be read; the
 /// largest where none is large enough.
-pub fn wall_sheet(plan: &Plan, size: usize, home: &Paper) -> Paper {
+pub fn wall_sheet(plan: &Plan, size: usize, options: &Options) -> Paper {
+    let home = &options.paper;
     let american = home.name.starts_with(['L', 'T']) || home.name.starts_with("Arch");
     let sheets = SHEETS[usize::from(american)].iter().filter_map(|name| Paper::by_name(name).ok());
     let sheets: Vec<Paper> = sheets.collect();
     let fits = |paper: &&Paper| {
-        let (width, height) = wall::chart_room(paper, Mm::ZERO);
+        let (width, height) = wall::chart_room(plan, size, paper, Mm::ZERO, options);
         choose_view(plan, size, width, height).0 == ChartView::Whole
     };
     sheets.iter().find(fits).or(sheets.last()).cloned().unwrap_or_else(Paper::a4)

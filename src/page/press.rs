@@ -67,7 +67,7 @@ pub(super) fn print(flow: Flow<'_>, paper: &Paper) -> Result<(), Diagnostic> {
 fn too_tall(slabs: &[Slab], tall: usize, paper: &Paper, style: &Style) -> Diagnostic {
     let height = slabs.get(tall).map_or(0.0, |slab| slab.extent.height + slab.extent.repeat);
     let message = format!(
-        "something {height:.0} mm high can't be put on {} paper, which leaves {:.0} mm for text",
+        "a row or picture {height:.0} mm high can't be put on {} paper, which leaves {:.0} mm for text",
         paper.name,
         style.height()
     );

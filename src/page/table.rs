@@ -31,6 +31,9 @@ const NARROW_GAP: f64 = 0.65;
 /// Narrowest growing column, in ems: below that its words go on a line of their own.
 const STACKED: f64 = 15.0;
 
+/// Most lines of boxes to tick in one row.
+const TICK_LINES: u32 = 8;
+
 /// Where a column lies and how its words end.
 struct Rail {
     left: f64,
@@ -70,17 +73,20 @@ impl Flow<'_> {
             self.slabs.push(slab);
         }
         let part = self.document.element(Tag::TableBody, Some(element));
-        let count = table.rows.len();
-        for (i, cells) in table.rows.iter().enumerate() {
-            let mut slab = self.row(cells, &rails, part, None, table.row_heads);
+        let pieces: Vec<(Vec<Cell>, bool, bool)> = table.rows.iter().flat_map(|row| self.pieces(row, &rails)).collect();
+        let count = pieces.len();
+        for (i, (cells, first, last)) in pieces.iter().enumerate() {
+            let mut slab = self.row(cells, &rails, part, None, table.row_heads && *first);
             let height = slab.extent.height;
-            slab.bits.push(ornament(vec![bar(
-                self.frame.0,
-                height - style.hair,
-                right,
-                style.hair,
-                style.palette.rule,
-            )]));
+            if *last {
+                slab.bits.push(ornament(vec![bar(
+                    self.frame.0,
+                    height - style.hair,
+                    right,
+                    style.hair,
+                    style.palette.rule,
+                )]));
+            }
             // Two rows stay together at either end.
             slab.extent.keep = i == 0 && count > 1 || i + 2 == count;
             slab.extent.cost = if i + 1 < count { INSIDE_TABLE } else { 0.0 };
@@ -88,6 +94,22 @@ impl Flow<'_> {
             slab.extent.repeat = slab.head.and_then(|head| self.heads.get(head)).map_or(0.0, |(height, _)| *height);
             self.slabs.push(slab);
         }
+    }
+
+    /// A row with no more boxes to tick than a page breaks well at, and the rows below it that hold the rest of them;
+    /// each with whether it is the first and the last of these.
+    fn pieces(&self, cells: &[Cell], rails: &[Rail]) -> Vec<(Vec<Cell>, bool, bool)> {
+        let most = |rail: &Rail| self.ticks_across(rail.width) * TICK_LINES;
+        let pieces = cells.iter().zip(rails).map(|(cell, rail)| cell.ticks.div_ceil(most(rail))).max();
+        let last = pieces.unwrap_or(0).max(1) - 1;
+        let piece = |i: u32| {
+            let cell = |(cell, rail): (&Cell, &Rail)| {
+                let ticks = cell.ticks.saturating_sub(i * most(rail)).min(most(rail));
+                if i == 0 { Cell { ticks, ..cell.clone() } } else { Cell::ticks(ticks) }
+            };
+            (cells.iter().zip(rails).map(cell).collect(), i == 0, i == last)
+        };
+        (0..=last).map(piece).collect()
     }
 
     /// One row. `heads` makes every cell a head of its column; `first_head` makes the first cell the head of its row.

@@ -24,6 +24,8 @@ pub use tiles::{OVERLAP, Tiling, tiling};
 
 /// Room between title, chart and key.
 const GAP: f64 = 6.0;
+/// Room left over, so that rounding never makes a sheet too small for itself.
+const SLACK: f64 = 0.5;
 /// Side of the check square.
 pub(super) const CHECK: f64 = 50.0;
 /// Room that the check square takes from the width of the key on one sheet.
@@ -53,42 +55,48 @@ enum PlacedContent {
 }
 
 /// A sheet of any size, before it is printed whole or in tiles.
+#[derive(Default)]
 struct Sheet {
     placed: Vec<Placed>,
     width: f64,
     height: f64,
 }
 
-/// Room for the chart itself on one sheet of this paper, with its title above and a key of `key_height` below.
-pub fn chart_room(paper: &Paper, key_height: Mm) -> (Mm, Mm) {
+/// Room for the chart of a size on one sheet of this paper, with its title above and a key of `key_height` below.
+pub fn chart_room(plan: &Plan, size: usize, paper: &Paper, key_height: Mm, options: &Options) -> (Mm, Mm) {
     let (width, height) = paper.printable();
-    let bands = band(&wall_style(paper, None)) + 2.0 * GAP + key_height.mm().max(CHECK + 2.0);
-    (width, height - Mm::new(bands))
+    let options = Options { paper: paper.clone(), ..options.clone() };
+    let band = plan.sizes.get(size).map_or(0.0, |size| Band::new(plan, size, &options, width.mm()).height());
+    (width, height - Mm::new(band + 2.0 * GAP + key_height.mm().max(CHECK + 2.0) + SLACK))
 }
 
-/// Lays the chart out on one sheet at true size. Nothing, and an error in the report, where it doesn't fit.
+/// Lays the chart out on one sheet at true size, which lies on its side where it doesn't fit upright. Nothing, and an
+/// error in the report, where it fits neither way.
 pub fn one_sheet(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
-    let paper = turned_to_fit(&options.paper, wall);
-    if let Err(complaint) = paper.check() {
-        report.add(complaint);
-        return None;
-    }
+    let upright = &options.paper;
+    let turned = |complaint| on_sheet(plan, wall, options, &upright.turned()).map_err(|_| complaint);
+    let document = on_sheet(plan, wall, options, upright).or_else(turned);
+    finish(document.map_err(|complaint| report.add(complaint)).ok()?, plan, report)
+}
+
+/// The chart on one sheet of just this paper, or the reason why it doesn't fit.
+fn on_sheet(plan: &Plan, wall: &Wall, options: &Options, paper: &Paper) -> Result<Document, Diagnostic> {
+    paper.check()?;
     let (width, height) = paper.printable();
     let mut document = begin(plan);
-    let sheet = compose(&mut document, plan, wall, options, (width.mm(), 1))?;
+    let sheet = compose(&mut document, plan, wall, options, (width.mm(), 1)).unwrap_or_default();
     if sheet.width > width.mm() + 1e-6 || sheet.height > height.mm() + 1e-6 {
-        report.add(too_large(&sheet, &paper));
-        return None;
+        return Err(too_large(&sheet, paper));
     }
     let mut page = Page::new(paper.width, paper.height);
     let shift = Affine::translate((MARGIN.mm(), MARGIN.mm()));
     page.pieces.extend(sheet.placed.iter().map(|placed| placed.piece(shift, None)));
     page.pieces.extend(marks::check_square(
         Point::new(paper.width.mm() - MARGIN.mm() - CHECK - 1.0, paper.height.mm() - FOOT_MARGIN.mm() - CHECK - 1.0),
-        &wall_style(&paper, Some(options)),
+        &wall_style(paper, options),
     ));
     document.pages.push(page);
-    finish(document, plan, report)
+    Ok(document)
 }
 
 /// Lays the chart out at true size in tiles on home paper: first a sheet with the map and the check square, then the
@@ -122,12 +130,6 @@ fn finish(mut document: Document, plan: &Plan, report: &mut Report) -> Option<Do
     Some(document)
 }
 
-/// The paper upright or on its side, whichever the chart fits better.
-fn turned_to_fit(paper: &Paper, wall: &Wall) -> Paper {
-    let wide = wall.chart.bounds.width() > wall.chart.bounds.height() * 1.2;
-    if wide { paper.turned() } else { paper.clone() }
-}
-
 fn too_large(sheet: &Sheet, paper: &Paper) -> Diagnostic {
     let (width, height) = paper.printable();
     let message = format!(
@@ -142,9 +144,8 @@ fn too_large(sheet: &Sheet, paper: &Paper) -> Diagnostic {
 }
 
 /// Type of a wall chart: it grows with the sheet, which is read from further away.
-fn wall_style(paper: &Paper, options: Option<&Options>) -> Style {
-    let (print, large) = options.map_or((super::Print::Colour, false), |options| (options.print, options.large));
-    let mut style = Style::new(paper, print, large);
+fn wall_style(paper: &Paper, options: &Options) -> Style {
+    let mut style = Style::new(paper, options.print, options.large);
     let grow = libm::sqrt(paper.width.min(paper.height).mm() / Paper::a4().width.mm()).max(1.0);
     for size in [&mut style.text, &mut style.small, &mut style.hair, &mut style.heads[0]] {
         *size *= grow;
@@ -152,9 +153,32 @@ fn wall_style(paper: &Paper, options: Option<&Options>) -> Style {
     style
 }
 
-/// Height of the title band: one line of title, two of facts.
-fn band(style: &Style) -> f64 {
-    style.heads[0] * HEAD_LEADING + 2.0 * style.text * style.leading
+/// What stands above a chart: its title, and the facts below it.
+struct Band {
+    style: Style,
+    size_of_title: f64,
+    title: Vec<Line>,
+    facts: Vec<Line>,
+}
+
+impl Band {
+    /// The band so wide, in the type that goes with the paper of `options`.
+    fn new(plan: &Plan, size: &SizePlan, options: &Options, width: f64) -> Self {
+        let words = Words::of(plan.design.language);
+        let pictures = Pictures::default();
+        let story = Story::new(plan, &pictures, options, &words);
+        let style = wall_style(&options.paper, options);
+        let title = title_of(&plan.design);
+        let natural = crate::font::Face::Bold.width(&title, 1.0);
+        let size_of_title = style.heads[0].min((width - 0.1) / natural.max(0.1)).max(style.text);
+        let facts = wrap(&[Run::new(facts(size, plan, &story))], style.text, width);
+        Self { title: wrap(&[Run::bold(title)], size_of_title, width), facts, size_of_title, style }
+    }
+
+    fn height(&self) -> f64 {
+        let title = self.title.len() as f64 * self.size_of_title * HEAD_LEADING;
+        title + self.facts.len() as f64 * self.style.text * self.style.leading
+    }
 }
 
 /// Title over chart over key, so wide, the title a heading of that level.
@@ -165,22 +189,14 @@ fn compose(
     options: &Options,
     (width, level): (f64, u8),
 ) -> Option<Sheet> {
-    let words = Words::of(plan.design.language);
-    let size = plan.sizes.get(wall.size)?;
-    let pictures = Pictures::default();
-    let story = Story::new(plan, &pictures, options, &words);
-    let style = wall_style(&options.paper, Some(options));
+    let band = Band::new(plan, plan.sizes.get(wall.size)?, options, width);
+    let style = &band.style;
     let root = document.element(Tag::Section, None);
     let mut sheet = Sheet { placed: Vec::new(), width, height: 0.0 };
-    let title = title_of(&plan.design);
-    let heading = document.element(Tag::Heading(level, title.clone()), Some(root));
-    let natural = crate::font::Face::Bold.width(&title, 1.0);
-    let size_of_title = style.heads[0].min((width - 0.1) / natural.max(0.1)).max(style.text);
-    let lines = wrap(&[Run::bold(title)], size_of_title, width);
-    sheet.lines(&lines, size_of_title, HEAD_LEADING, style.palette.accent, heading);
+    let heading = document.element(Tag::Heading(level, title_of(&plan.design)), Some(root));
+    sheet.lines(&band.title, band.size_of_title, HEAD_LEADING, style.palette.accent, heading);
     let about = document.element(Tag::Paragraph, Some(root));
-    let lines = wrap(&[Run::new(facts(size, plan, &story))], style.text, width);
-    sheet.lines(&lines, style.text, style.leading, style.palette.text, about);
+    sheet.lines(&band.facts, style.text, style.leading, style.palette.text, about);
     sheet.height += GAP;
     let chart = wall.chart.bounds;
     sheet.figure(document, &wall.chart, root, (width - chart.width()) / 2.0);
