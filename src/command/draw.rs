@@ -168,7 +168,8 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
     let folder = wish.output.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let read: Vec<&Path> = std::iter::once(wish.file.as_path()).chain(swatch).collect();
     let outputs = [Output { name: name.to_owned(), bytes }];
-    files(folder, &outputs, &read, "give a folder that can be written").map_or_else(|outcome| outcome, |_| Outcome::Done)
+    files(folder, &outputs, &read, "give a folder that can be written")
+        .map_or_else(|outcome| outcome, |_| Outcome::Done)
 }
 
 /// An option that the picture has no use for, and where it has its place.

@@ -207,7 +207,11 @@ fn complaint(text: &str, error: &serde_saphyr::Error) -> Diagnostic {
         let help = "put the value in quotes, such as \"#2f6f8f\"";
         return Diagnostic::error("not-yaml", message).at(colour).help(help);
     }
-    let message = if said.contains("budget") || said.contains("depth") || said.contains("recursion") || said.contains("nesting") {
+    let message = if said.contains("budget")
+        || said.contains("depth")
+        || said.contains("recursion")
+        || said.contains("nesting")
+    {
         "the file is nested too deeply or has too many values to be a design".to_owned()
     } else if said.contains("multiple YAML documents") {
         "the file holds more than one design".to_owned()

@@ -24,6 +24,8 @@ pub use tiles::{OVERLAP, Tiling, tiling};
 
 /// Room between title, chart and key.
 const GAP: f64 = 6.0;
+/// Lowest chart that is drawn; a sheet with less room is too small, and is said to be.
+const LEAST_CHART: Mm = Mm::new(30.0);
 /// Room left over, so that rounding never makes a sheet too small for itself.
 const SLACK: f64 = 0.5;
 /// Side of the check square.
@@ -67,7 +69,8 @@ pub fn chart_room(plan: &Plan, size: usize, paper: &Paper, key_height: Mm, optio
     let (width, height) = paper.printable();
     let options = Options { paper: paper.clone(), ..options.clone() };
     let band = plan.sizes.get(size).map_or(0.0, |size| Band::new(plan, size, &options, width.mm()).height());
-    (width, height - Mm::new(band + 2.0 * GAP + key_height.mm().max(CHECK + 2.0) + SLACK))
+    let others = Mm::new(band + 2.0 * GAP + key_height.mm().max(CHECK + 2.0) + SLACK);
+    (width, (height - others).max(LEAST_CHART))
 }
 
 /// Lays the chart out on one sheet at true size, which lies on its side where it doesn't fit upright. Nothing, and an
