@@ -96,20 +96,23 @@ impl Flow<'_> {
         }
     }
 
-    /// A row with no more boxes to tick than a page breaks well at, and the rows below it that hold the rest of them;
-    /// each with whether it is the first and the last of these.
+    /// A row with no more boxes to tick than a page breaks well at, and the rows below it that hold the rest of them in
+    /// the widest column; each with whether it is the first and the last of these.
     fn pieces(&self, cells: &[Cell], rails: &[Rail]) -> Vec<(Vec<Cell>, bool, bool)> {
         let most = |rail: &Rail| self.ticks_across(rail.width) * TICK_LINES;
-        let pieces = cells.iter().zip(rails).map(|(cell, rail)| cell.ticks.div_ceil(most(rail))).max();
-        let last = pieces.unwrap_or(0).max(1) - 1;
-        let piece = |i: u32| {
-            let cell = |(cell, rail): (&Cell, &Rail)| {
-                let ticks = cell.ticks.saturating_sub(i * most(rail)).min(most(rail));
-                if i == 0 { Cell { ticks, ..cell.clone() } } else { Cell::ticks(ticks) }
-            };
-            (cells.iter().zip(rails).map(cell).collect(), i == 0, i == last)
-        };
-        (0..=last).map(piece).collect()
+        let kept =
+            cells.iter().zip(rails).map(|(cell, rail)| Cell { ticks: cell.ticks.min(most(rail)), ..cell.clone() });
+        let kept: Vec<Cell> = kept.collect();
+        let mut rest: u32 = cells.iter().zip(&kept).map(|(cell, kept)| cell.ticks - kept.ticks).sum();
+        let widest = (0..rails.len()).max_by(|a, b| rails[*a].width.total_cmp(&rails[*b].width)).unwrap_or(0);
+        let mut pieces = vec![(kept, true, rest == 0)];
+        while let (Some(most), true) = (rails.get(widest).map(most), rest > 0) {
+            let ticks = rest.min(most);
+            rest -= ticks;
+            let cell = |i: usize| if i == widest { Cell::ticks(ticks) } else { Cell::default() };
+            pieces.push(((0..rails.len()).map(cell).collect(), false, rest == 0));
+        }
+        pieces
     }
 
     /// One row. `heads` makes every cell a head of its column; `first_head` makes the first cell the head of its row.
