@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use crate::drawing::{
-    ChartOptions, ChartView, Drawing, KeyOptions, RowTableOptions, SchematicOptions, chart, choose_view, key,
-    row_table, schematic, symbol_sheet,
+    ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, RowTableOptions, SchematicOptions, chart, choose_view,
+    key, least_cell, row_table, schematic, symbol_sheet,
 };
 use crate::geometry::{RowTable, SideShape};
 use crate::notation::write::Writer;
@@ -122,7 +122,8 @@ pub fn wall_sheet(plan: &Plan, size: usize, options: &Options) -> Paper {
     let sheets: Vec<Paper> = sheets.collect();
     let fits = |paper: &&Paper| {
         let (width, height) = wall::chart_room(plan, size, paper, Mm::ZERO, options);
-        choose_view(plan, size, width, height).0 == ChartView::Whole
+        let options = ChartOptions { width, height, ..ChartOptions::default() };
+        least_cell(plan, size, &options) >= LEAST_CELL
     };
     sheets.iter().find(fits).or(sheets.last()).cloned().unwrap_or_else(Paper::a4)
 }

@@ -7,6 +7,7 @@ mod sizes;
 mod telling;
 mod working;
 
+use std::cell::OnceCell;
 use std::sync::Arc;
 
 use crate::design::Terms;
@@ -29,16 +30,22 @@ pub struct Story<'a> {
     pub options: &'a Options,
     /// The words of its language.
     pub words: &'a Words,
-    /// The written rounds: one table for all sizes, or one a size.
-    tables: Vec<RowTable>,
+    /// The written rounds: one table for all sizes, or one a size. Written when they are first asked for; the facts
+    /// alone do without.
+    tables: OnceCell<Vec<RowTable>>,
 }
 
 impl<'a> Story<'a> {
-    /// Gathers what the sections are made from and writes the rounds.
+    /// Gathers what the sections are made from.
     pub fn new(plan: &'a Plan, pictures: &'a Pictures, options: &'a Options, words: &'a Words) -> Self {
-        let writer = Writer { words, terms: plan.design.terms };
-        let tables = rounds::round_tables(plan, pictures, options, &writer);
-        Self { plan, pictures, options, words, tables }
+        Self { plan, pictures, options, words, tables: OnceCell::new() }
+    }
+
+    fn tables(&self) -> &[RowTable] {
+        self.tables.get_or_init(|| {
+            let writer = Writer { words: self.words, terms: self.plan.design.terms };
+            rounds::round_tables(self.plan, self.pictures, self.options, &writer)
+        })
     }
 
     /// The sections in reading order; those with nothing to say are left out.

@@ -35,7 +35,7 @@ pub(super) fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options, 
 
 impl Story<'_> {
     pub(super) fn rounds(&self) -> Section {
-        let tables = &self.tables;
+        let tables = self.tables();
         let mut blocks = Vec::new();
         if tables.iter().flat_map(|table| &table.parts).flat_map(|part| &part.rows).any(|row| row.reached.is_some()) {
             let unit = self.say(match self.plan.design.units {
@@ -57,7 +57,7 @@ impl Story<'_> {
 
     /// True where the rounds of all sizes stand side by side.
     pub(super) fn in_brackets(&self) -> bool {
-        self.tables.first().is_some_and(|table| table.size.is_none())
+        self.tables().first().is_some_and(|table| table.size.is_none())
     }
 
     fn part_title(&self, part: &PartRows, size: Option<&str>) -> String {
