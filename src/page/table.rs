@@ -223,6 +223,11 @@ impl Flow<'_> {
         let indent = self.style.table * INDENT;
         let count = table.columns.len();
         let mut room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
+        // Where even the longest words don't fit side by side, the gaps give way before the words do.
+        if wants.iter().map(|(least, _)| least).sum::<f64>() > room {
+            gap = self.style.table * NARROW_GAP;
+            room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
+        }
         let mut widths = share(wants, &table.columns, room);
         let wide = |column: &Column, width: f64| !column.grows || width >= self.style.table * STACKED;
         let below = count > 3 && !table.columns.iter().zip(&widths).all(|(column, width)| wide(column, *width));
