@@ -275,3 +275,14 @@ fn megabytes_end_in_a_message() {
         assert!(check(text, Terms::Us, Work::Spiral).is_none());
     }
 }
+
+/// An increase along a starting chain is two stitches, each by itself, as it is in a ring.
+#[test]
+fn an_increase_along_the_starting_chain_reads_back() {
+    let text =
+        "Rnd 1: ch 26, sl st to first ch to form a ring, sc in next 5 ch, 2 sc in next ch, sc in next 20 ch (27)";
+    let Some(counted) = check(text, Terms::Us, Work::Spiral) else { panic!("it counts") };
+    assert!(!counted.flat);
+    assert_eq!(counted.rounds[0].ops.len(), 27);
+    again(&counted, Terms::Us, Work::Spiral);
+}

@@ -29,11 +29,14 @@ pub struct KeyOptions {
     pub column: Mm,
     /// True for a chart that shows alike rounds as bands.
     pub bands: bool,
+    /// True for a chart on the colours of the yarn.
+    pub tints: bool,
 }
 
 impl Default for KeyOptions {
     fn default() -> Self {
-        Self { width: Mm::new(190.0), unit: Mm::new(4.6), letters: Mm::new(3.9), column: Mm::new(60.0), bands: false }
+        let (unit, letters, column) = (Mm::new(4.6), Mm::new(3.9), Mm::new(60.0));
+        Self { width: Mm::new(190.0), unit, letters, column, bands: false, tints: true }
     }
 }
 
@@ -186,7 +189,7 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
         lines.push(stroke_line("fold", Ink::BLACK, width, dashes, words.say("key-fold")));
     }
     let colours = &plan.design.yarn.colours;
-    for (index, colour) in colours.iter().enumerate().filter(|_| colours.len() > 1) {
+    for (index, colour) in colours.iter().enumerate().filter(|_| options.tints && colours.len() > 1) {
         let (ground, shade) = yarn_inks(colour.rgb, 1);
         let mut line = stroke_line(&format!("colour-{}", index + 1), shade, 0.5, &[], colour.name.clone());
         let dashes = dashes(plan, size, index).map(|dashes| dashes.iter().map(|dash| dash * 0.5).collect());

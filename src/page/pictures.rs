@@ -89,9 +89,13 @@ pub fn symbols(plan: &Plan, width: Mm, options: &Options) -> Drawing {
 }
 
 fn key_options(width: Mm, options: &Options) -> KeyOptions {
-    let plain = KeyOptions { width, ..KeyOptions::default() };
-    let (unit, column) = (plain.unit * 1.5, plain.column * 1.5);
-    if options.large { KeyOptions { unit, letters: Mm::from_points(18.0), column, ..plain } } else { plain }
+    let plain = KeyOptions { width, tints: options.print == Print::Colour, ..KeyOptions::default() };
+    if options.large { grown(plain, Mm::from_points(18.0) / plain.letters) } else { plain }
+}
+
+/// A key with larger symbols and letters.
+fn grown(key: KeyOptions, by: f64) -> KeyOptions {
+    KeyOptions { unit: key.unit * by, letters: key.letters * by, column: key.column * by, ..key }
 }
 
 /// The row table of a size as a picture of its own.
@@ -107,14 +111,15 @@ pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &O
 /// A wall chart for one sheet of `paper`: the key is drawn first, and the chart fills what it leaves.
 pub fn wall_picture(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: &Options) -> Wall {
     let (width, _) = paper.printable();
-    let key = chart_key(plan, size, view, width - wall::KEY_INSET, options);
+    let beside = KeyOptions { bands: view == ChartView::Bands, ..key_options(width - wall::KEY_INSET, options) };
+    let key = key(plan, size, &grown(beside, wall::growth(paper)));
     let (width, height) = wall::chart_room(plan, size, paper, Mm::new(key.bounds.height()), options);
     let chart = chart(plan, size, &chart_options(view, width, height, options));
     Wall { size, chart: Arc::new(chart), key: Some(Arc::new(key)) }
 }
 
-/// The smallest large sheet, of the family that the paper of `options` belongs to, on which every round of a size can be read; the
-/// largest where none is large enough.
+/// The smallest large sheet, of the family that the paper of `options` belongs to, on which every round of a size can be
+/// read; the largest where none is large enough.
 pub fn wall_sheet(plan: &Plan, size: usize, options: &Options) -> Paper {
     let home = &options.paper;
     let american = home.name.starts_with(['L', 'T']) || home.name.starts_with("Arch");

@@ -149,11 +149,16 @@ fn too_large(sheet: &Sheet, paper: &Paper) -> Diagnostic {
 /// Type of a wall chart: it grows with the sheet, which is read from further away.
 fn wall_style(paper: &Paper, options: &Options) -> Style {
     let mut style = Style::new(paper, options.print, options.large);
-    let grow = libm::sqrt(paper.width.min(paper.height).mm() / Paper::a4().width.mm()).max(1.0);
+    let grow = growth(paper);
     for size in [&mut style.text, &mut style.small, &mut style.hair, &mut style.heads[0]] {
         *size *= grow;
     }
     style
+}
+
+/// How much larger letters and symbols of the key are on a wall sheet than on A4.
+pub fn growth(paper: &Paper) -> f64 {
+    libm::sqrt(paper.width.min(paper.height).mm() / Paper::a4().width.mm()).max(1.0)
 }
 
 /// What stands above a chart: its title, and the facts below it.

@@ -309,7 +309,7 @@ impl One<'_> {
         }
         // A first round worked along a joined chain stands on nothing: the chain is no round.
         if self.start && !flat {
-            ops = ops.into_iter().filter(|op| op.into != Spot::Skip).map(off_chain).collect();
+            ops = ops.into_iter().filter(|op| op.into != Spot::Skip).flat_map(off_chain).collect();
             before = 0;
         }
         let mut kinds: BTreeMap<Stitch, u64> = BTreeMap::new();
@@ -337,10 +337,12 @@ impl One<'_> {
     }
 }
 
-/// The operation as one of a first round, which uses up nothing.
-fn off_chain(op: Op) -> Op {
+/// The operations of a first round, which use up nothing: several of one stitch in one place are so many, each by itself,
+/// as they are in a ring.
+fn off_chain(op: Op) -> Vec<Op> {
     match (op.into, &op.made) {
-        (Spot::Air, _) => op,
-        (_, Made::Same(..) | Made::Mixed(_) | Made::Nothing) => Op { into: Spot::Stitch, consumed: 0, ..op },
+        (Spot::Air, _) => vec![op],
+        (_, Made::Same(stitch, count)) => vec![Op::into_ring(*stitch).under(op.loops); *count as usize],
+        (_, Made::Mixed(_) | Made::Nothing) => vec![Op { into: Spot::Stitch, consumed: 0, ..op }],
     }
 }
