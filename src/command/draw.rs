@@ -18,7 +18,7 @@ use roundelay::units::Mm;
 use super::input::{self, Solved};
 use super::output::{failure, files};
 use super::plan::unreadable;
-use super::publish::Ink;
+use super::print::{Ink, paper};
 use super::{Outcome, show};
 
 /// What to draw, and how.
@@ -95,17 +95,6 @@ pub(super) enum Picture {
     Table,
     /// The symbols and what they mean
     Key,
-}
-
-/// A paper that pages can be laid out on, by its name or measures.
-pub(super) fn paper(name: &str) -> Result<Paper, String> {
-    let told = |complaint: Diagnostic| match complaint.help {
-        Some(help) => format!("{}; {help}", complaint.message),
-        None => complaint.message,
-    };
-    let paper = Paper::by_name(name).map_err(told)?;
-    paper.check().map_err(told)?;
-    Ok(paper)
 }
 
 fn dpi(text: &str) -> Result<f64, String> {

@@ -6,6 +6,7 @@ mod input;
 mod new;
 mod output;
 mod plan;
+mod print;
 mod publish;
 mod show;
 

@@ -5,13 +5,13 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 use roundelay::file::Output;
 use roundelay::file::publish::{Kind, publish};
-use roundelay::page::{Options, Paper, Print, RoundsForm};
+use roundelay::page::{Options, Paper, RoundsForm};
 use roundelay::report::Report;
 
-use super::draw::paper;
 use super::input::{self, Solved};
 use super::output::{data, files};
 use super::plan::unreadable;
+use super::print::{Ink, paper};
 use super::{Outcome, show};
 
 /// What to publish, and how.
@@ -40,29 +40,6 @@ pub(super) struct Publish {
     /// Only these: several with commas between them
     #[arg(long, value_enum, value_delimiter = ',', value_name = "WHAT")]
     pub(super) only: Vec<Only>,
-}
-
-/// How ink is used.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
-pub(super) enum Ink {
-    /// One accent colour, light tints, the colours of the yarn
-    #[default]
-    Colour,
-    /// No tints, thin rules
-    Saving,
-    /// Black only
-    Black,
-}
-
-impl Ink {
-    /// The print it asks for.
-    pub(super) fn print(self) -> Print {
-        match self {
-            Self::Colour => Print::Colour,
-            Self::Saving => Print::InkSaving,
-            Self::Black => Print::Black,
-        }
-    }
 }
 
 /// How the rounds of several sizes stand.
