@@ -5,7 +5,7 @@
 use std::fmt::Write as _;
 
 use roundelay::design;
-use roundelay::drawing::{ChartOptions, ChartView, chart};
+use roundelay::drawing::{ChartOptions, ChartView, Demerit, DemeritKind, chart, demerits};
 use roundelay::file::{listing, svg};
 use roundelay::geometry::{predict, rings};
 use roundelay::plan::{Plan, solve};
@@ -79,4 +79,19 @@ fn harvest_table_mat_is_as_in_the_snapshots() {
 #[test]
 fn lanternlight_mandala_is_as_in_the_snapshots() {
     hold("lanternlight-mandala");
+}
+
+/// A stitch may lean on its way, and bars side by side may meet; none runs into another by more than a stroke.
+#[test]
+fn no_two_symbols_of_an_example_run_into_each_other() {
+    const STROKE: f64 = 0.3;
+    for name in ["ember-beanie", "millrace-basket", "duckling-cap", "lanternlight-mandala"] {
+        let plan = plan_of(name);
+        for size in 0..plan.sizes.len() {
+            let found = demerits(&chart(&plan, size, &ChartOptions::default()));
+            let runs_in = |demerit: &&Demerit| demerit.kind == DemeritKind::Overlap && demerit.amount > STROKE;
+            let bad: Vec<&Demerit> = found.iter().filter(runs_in).collect();
+            assert!(bad.is_empty(), "{name}, size {size}: {bad:?}");
+        }
+    }
 }

@@ -199,7 +199,7 @@ impl Pass<'_, '_> {
 
     fn picot(&mut self, along: f64) {
         let fit = Fit::of(Stitch::PICOT);
-        let radius = self.ring.head_at(along) - 0.1;
+        let radius = self.ring.head_at(along) + 0.08;
         let (foot, head) = (self.scene.at(along, radius), self.scene.at(along, radius + fit.height));
         let item = self.scene.symbol(Sign::Stitch(Stitch::PICOT, Loops::Both), fit, foot, head);
         self.items.push(item);
