@@ -286,3 +286,12 @@ fn an_increase_along_the_starting_chain_reads_back() {
     assert_eq!(counted.rounds[0].ops.len(), 27);
     again(&counted, Terms::Us, Work::Spiral);
 }
+
+/// Picots in a row are so many picots, however they are told.
+#[test]
+fn picots_in_a_row_read_back() {
+    let text = "Rnd 1: dc in ring, 2 ch-3 picot, 2 ch-3 picot (1)";
+    let Some(counted) = check(text, Terms::Us, Work::Spiral) else { panic!("it counts") };
+    assert_eq!(counted.rounds[0].ops.len(), 5);
+    again(&counted, Terms::Us, Work::Spiral);
+}

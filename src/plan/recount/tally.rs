@@ -163,6 +163,13 @@ impl<'a> Tally<'a> {
                 stop("no-ring", place, "this goes into a ring, but there are stitches to work into", help)
             }
             (Spot::Space, Base::Stitches(_)) => self.space(op, place),
+            // Picots in a row are so many operations, as they are when they are written one by one.
+            (Spot::Air, _) if matches!(op.made, Made::Same(Stitch::PICOT, 2..)) => {
+                for _ in 0..op.made.runs().map(|(_, count)| count).sum() {
+                    self.add(Op { made: Made::Same(Stitch::PICOT, 1), ..op.clone() }, place)?;
+                }
+                Ok(())
+            }
             (Spot::Stitch | Spot::Together | Spot::Skip | Spot::Air, _) => self.add(op.clone(), place),
         }
     }
