@@ -1,6 +1,8 @@
 //! The stitch table: one row a stitch, and everything the crate knows of it that is not a word of some language.
 //!
-//! To add a stitch, add a row to `ROWS`, its constant on [`Stitch`], and its names to the catalogues in `src/words/`.
+//! To add a stitch, add a row to `ROWS`. Stitches built of others (post stitches, clusters, puffs, bobbles, popcorns,
+//! picots) take their names, their spellings and their symbol from how they are built; a stitch of a new build needs its
+//! names in the catalogues of `src/words/` and its drawing as well.
 
 /// A stitch of the table.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -69,7 +71,7 @@ pub struct StitchRow {
     pub yarn: f64,
     /// Yarn-overs before the hook goes in.
     pub overs: u8,
-    /// Stems drawn.
+    /// Stems drawn; the chains of a picot.
     pub stems: u8,
     /// Chains that stand for the stitch at the start of a joined round.
     pub turning: u8,
@@ -93,16 +95,22 @@ const fn tall(id: &'static str, us: &'static str, uk: &'static str, overs: u8, b
     StitchRow { height, yarn, overs, turning, ..row(id, us, uk, build) }
 }
 
-const fn gathered(
-    id: &'static str,
-    us: &'static str,
-    uk: &'static str,
-    overs: u8,
-    stems: u8,
-    build: Build,
-) -> StitchRow {
+const fn post(id: &'static str, us: &'static str, uk: &'static str, overs: u8, side: Side) -> StitchRow {
+    match overs {
+        0 => row(id, us, uk, Build::Post(side)),
+        _ => tall(id, us, uk, overs, Build::Post(side)),
+    }
+}
+
+const fn gathered(id: &'static str, us: &'static str, uk: &'static str, of: (u8, u8), build: Build) -> StitchRow {
+    let (stems, overs) = of;
     let one = tall(id, us, uk, overs, build);
     StitchRow { stems, yarn: one.yarn * stems as f64 * 0.9, width: 1.2, ..one }
+}
+
+const fn picot(id: &'static str, name: &'static str, chains: u8) -> StitchRow {
+    let one = row(id, name, name, Build::Picot);
+    StitchRow { stems: chains, height: 0.8, yarn: 0.25 + 0.45 * chains as f64, counts: 0, turning: 0, ..one }
 }
 
 /// The table. Height ratios sc : hdc : dc : tr = 1 : 1.5 : 2 : 3 and yarn per stitch 1 : 1.5 : 1.9 are common practice.
@@ -116,50 +124,79 @@ const ROWS: &[StitchRow] = &[
     tall("dc", "dc", "tr", 2, Build::Stem),
     tall("tr", "tr", "dtr", 3, Build::Stem),
     tall("dtr", "dtr", "trtr", 4, Build::Stem),
-    tall("fpdc", "FPdc", "FPtr", 2, Build::Post(Side::Front)),
-    tall("bpdc", "BPdc", "BPtr", 2, Build::Post(Side::Back)),
-    gathered("cluster", "3-dc cl", "3-tr cl", 2, 3, Build::Cluster),
-    gathered("puff", "3-hdc puff", "3-htr puff", 1, 3, Build::Puff),
-    gathered("bobble", "5-dc bobble", "5-tr bobble", 2, 5, Build::Bobble),
-    gathered("popcorn", "5-dc pc", "5-tr pc", 2, 5, Build::Popcorn),
-    StitchRow {
-        height: 0.8,
-        yarn: 1.6,
-        counts: 0,
-        turning: 0,
-        ..row("picot", "ch-3 picot", "ch-3 picot", Build::Picot)
-    },
+    post("fpsc", "FPsc", "FPdc", 0, Side::Front),
+    post("bpsc", "BPsc", "BPdc", 0, Side::Back),
+    post("fphdc", "FPhdc", "FPhtr", 1, Side::Front),
+    post("bphdc", "BPhdc", "BPhtr", 1, Side::Back),
+    post("fpdc", "FPdc", "FPtr", 2, Side::Front),
+    post("bpdc", "BPdc", "BPtr", 2, Side::Back),
+    post("fptr", "FPtr", "FPdtr", 3, Side::Front),
+    post("bptr", "BPtr", "BPdtr", 3, Side::Back),
+    gathered("cluster2", "2-dc cl", "2-tr cl", (2, 2), Build::Cluster),
+    gathered("cluster", "3-dc cl", "3-tr cl", (3, 2), Build::Cluster),
+    gathered("cluster4", "4-dc cl", "4-tr cl", (4, 2), Build::Cluster),
+    gathered("tr-cluster2", "2-tr cl", "2-dtr cl", (2, 3), Build::Cluster),
+    gathered("tr-cluster", "3-tr cl", "3-dtr cl", (3, 3), Build::Cluster),
+    gathered("puff2", "2-hdc puff", "2-htr puff", (2, 1), Build::Puff),
+    gathered("puff", "3-hdc puff", "3-htr puff", (3, 1), Build::Puff),
+    gathered("puff4", "4-hdc puff", "4-htr puff", (4, 1), Build::Puff),
+    gathered("bobble3", "3-dc bobble", "3-tr bobble", (3, 2), Build::Bobble),
+    gathered("bobble4", "4-dc bobble", "4-tr bobble", (4, 2), Build::Bobble),
+    gathered("bobble", "5-dc bobble", "5-tr bobble", (5, 2), Build::Bobble),
+    gathered("popcorn3", "3-dc pc", "3-tr pc", (3, 2), Build::Popcorn),
+    gathered("popcorn4", "4-dc pc", "4-tr pc", (4, 2), Build::Popcorn),
+    gathered("popcorn", "5-dc pc", "5-tr pc", (5, 2), Build::Popcorn),
+    picot("picot", "ch-3 picot", 3),
+    picot("picot4", "ch-4 picot", 4),
 ];
 
 impl Stitch {
     /// Chain.
-    pub const CH: Self = Self(0);
+    pub const CH: Self = Self::named("ch");
     /// Slip stitch.
-    pub const SL_ST: Self = Self(1);
+    pub const SL_ST: Self = Self::named("sl-st");
     /// Single crochet.
-    pub const SC: Self = Self(2);
+    pub const SC: Self = Self::named("sc");
     /// Half double crochet.
-    pub const HDC: Self = Self(3);
+    pub const HDC: Self = Self::named("hdc");
     /// Double crochet.
-    pub const DC: Self = Self(4);
+    pub const DC: Self = Self::named("dc");
     /// Treble.
-    pub const TR: Self = Self(5);
+    pub const TR: Self = Self::named("tr");
     /// Double treble.
-    pub const DTR: Self = Self(6);
+    pub const DTR: Self = Self::named("dtr");
     /// Front post double crochet.
-    pub const FPDC: Self = Self(7);
+    pub const FPDC: Self = Self::named("fpdc");
     /// Back post double crochet.
-    pub const BPDC: Self = Self(8);
+    pub const BPDC: Self = Self::named("bpdc");
     /// Three-dc cluster.
-    pub const CLUSTER: Self = Self(9);
+    pub const CLUSTER: Self = Self::named("cluster");
     /// Three-hdc puff.
-    pub const PUFF: Self = Self(10);
+    pub const PUFF: Self = Self::named("puff");
     /// Five-dc bobble.
-    pub const BOBBLE: Self = Self(11);
+    pub const BOBBLE: Self = Self::named("bobble");
     /// Five-dc popcorn.
-    pub const POPCORN: Self = Self(12);
+    pub const POPCORN: Self = Self::named("popcorn");
     /// Three-chain picot.
-    pub const PICOT: Self = Self(13);
+    pub const PICOT: Self = Self::named("picot");
+
+    /// The stitch of a row that stands in the table: anything else does not compile.
+    const fn named(id: &str) -> Self {
+        let wanted = id.as_bytes();
+        let mut index = 0;
+        while index < ROWS.len() {
+            let known = ROWS[index].id.as_bytes();
+            let mut at = 0;
+            while at < wanted.len() && at < known.len() && wanted[at] == known[at] {
+                at += 1;
+            }
+            if at == wanted.len() && at == known.len() {
+                return Self(index as u8);
+            }
+            index += 1;
+        }
+        panic!("no such row")
+    }
 
     /// Every stitch of the table, in its order.
     pub fn all() -> impl Iterator<Item = Self> {
@@ -169,6 +206,18 @@ impl Stitch {
     /// The stitch of this short name, such as `sc`.
     pub fn by_id(id: &str) -> Option<Self> {
         Self::all().find(|stitch| stitch.row().id == id)
+    }
+
+    /// The stitch it is built of: the one that a post stitch is a form of, that the stems of a cluster are, the chain of
+    /// a picot. Nothing for plain stitches.
+    pub fn built_of(self) -> Option<Self> {
+        let overs = match self.row().build {
+            Build::Chain | Build::Slip | Build::Cross | Build::Stem => return None,
+            Build::Picot => return Some(Self::CH),
+            Build::Post(_) | Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn => self.row().overs,
+        };
+        let plain = |row: &StitchRow| matches!(row.build, Build::Cross | Build::Stem) && row.overs == overs;
+        Self::all().find(|stitch| plain(stitch.row()))
     }
 
     /// Its row.
@@ -182,10 +231,20 @@ mod tests {
     use super::*;
 
     #[test]
-    fn constants_name_their_rows() {
-        let named = [("ch", Stitch::CH), ("sc", Stitch::SC), ("tr", Stitch::TR), ("picot", Stitch::PICOT)];
-        for (id, stitch) in named {
-            assert_eq!(Stitch::by_id(id), Some(stitch));
+    fn every_id_and_abbreviation_is_one_stitch() {
+        for stitch in Stitch::all() {
+            assert_eq!(Stitch::by_id(stitch.row().id), Some(stitch));
+            let same = |other: &Stitch| other.row().us == stitch.row().us || other.row().uk == stitch.row().uk;
+            assert_eq!(Stitch::all().filter(same).count(), 1, "{}", stitch.row().us);
         }
+    }
+
+    #[test]
+    fn stitches_are_built_of_stitches_of_the_table() {
+        assert_eq!(Stitch::by_id("bphdc").and_then(Stitch::built_of), Some(Stitch::HDC));
+        assert_eq!(Stitch::by_id("tr-cluster2").and_then(Stitch::built_of), Some(Stitch::TR));
+        assert_eq!(Stitch::PUFF.built_of(), Some(Stitch::HDC));
+        assert_eq!(Stitch::PICOT.built_of(), Some(Stitch::CH));
+        assert_eq!(Stitch::DTR.built_of(), None);
     }
 }

@@ -19,6 +19,15 @@ fn any_stitch() -> impl Strategy<Value = Stitch> {
     prop::sample::select(whole.collect::<Vec<_>>())
 }
 
+/// Post stitches, clusters and the like.
+fn built() -> impl Strategy<Value = Stitch> {
+    any_stitch().prop_filter("stitches built of others", |stitch| stitch.built_of().is_some())
+}
+
+fn picot() -> impl Strategy<Value = Stitch> {
+    prop::sample::select(Stitch::all().filter(|stitch| stitch.row().build == Build::Picot).collect::<Vec<_>>())
+}
+
 fn group() -> impl Strategy<Value = Made> {
     (basic(), 1..4_u32, 1..4_u32, 1..3_u32).prop_map(|(stitch, before, chains, after)| {
         Made::Mixed(vec![(stitch, before), (Stitch::CH, chains), (stitch, after)].into())
@@ -30,7 +39,7 @@ fn op() -> impl Strategy<Value = Op> {
     let made = prop_oneof![
         4 => any_stitch().prop_map(|stitch| Made::Same(stitch, 1)),
         2 => (basic(), 2..6_u32).prop_map(|(stitch, count)| Made::Same(stitch, count)),
-        1 => (prop::sample::select(vec![Stitch::FPDC, Stitch::POPCORN]), 2..4_u32).prop_map(|(s, n)| Made::Same(s, n)),
+        1 => (built(), 2..4_u32).prop_map(|(stitch, count)| Made::Same(stitch, count)),
         1 => group(),
     ];
     prop_oneof![
@@ -41,7 +50,7 @@ fn op() -> impl Strategy<Value = Op> {
         1 => (1..4_u32, made).prop_map(|(chains, made)| {
             Op { into: Spot::Space, consumed: chains, made, loops: Loops::Both }
         }),
-        1 => Just(Op { made: Made::Same(Stitch::PICOT, 1), ..Op::chains(1) }),
+        1 => picot().prop_map(|picot| Op { made: Made::Same(picot, 1), ..Op::chains(1) }),
     ]
 }
 

@@ -9,6 +9,7 @@ use super::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Strok
 use crate::design::{Finish, Hand, Terms};
 use crate::font::Face;
 use crate::geometry::rings::Row;
+use crate::notation::write::Writer;
 use crate::plan::{Begin, Close, Foundation, Op, Plan, Round, SizePlan};
 use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
@@ -104,12 +105,8 @@ fn round_signs(round: &Round, signs: &mut BTreeSet<Sign>) {
 
 /// What a sign means: its short name, where it has one, and its name.
 pub(crate) fn meaning(sign: Sign, terms: Terms, words: &Words) -> (String, String) {
-    let terms = Arg::Text(match terms {
-        Terms::Us => "US",
-        Terms::Uk => "UK",
-    });
-    let short = |stitch: Stitch| words.with(&format!("{}-short", stitch.row().id), &[("terms", terms)]);
-    let name = |stitch: Stitch| words.with(stitch.row().id, &[("terms", terms)]);
+    let writer = Writer { words, terms };
+    let (short, name) = (|stitch| writer.short(stitch), |stitch| writer.name(stitch));
     let under = |name: String, loops: Loops| match loops {
         Loops::Both => name,
         Loops::Back => words.with("key-back", &[("stitch", Arg::Text(&name))]),

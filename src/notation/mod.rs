@@ -13,6 +13,8 @@ mod lex;
 
 mod lines;
 
+mod names;
+
 mod read;
 
 mod vocabulary;

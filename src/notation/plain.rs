@@ -70,18 +70,6 @@ impl Teller<'_> {
         self.writer.say(key, &args)
     }
 
-    /// A number as a word where the language has a short one.
-    fn number(&self, number: u32) -> String {
-        self.writer.say("say-number", &[("count", Arg::Count(number))])
-    }
-
-    /// So many of a stitch: `one single crochet`.
-    fn stitches(&self, stitch: Stitch, count: u32) -> String {
-        let number = self.number(count);
-        let key = format!("{}-say", stitch.row().id);
-        self.writer.say(&key, &[("count", Arg::Count(count)), ("number", Arg::Text(&number))])
-    }
-
     fn round(mut self, sheet: &Sheet, (first, last): (u32, u32), count: u32) -> Vec<String> {
         let number = |number: u32| number.to_string();
         let heading = if first == last {
@@ -113,15 +101,15 @@ impl Teller<'_> {
         match foundation {
             Foundation::Ring => self.say("say-start-ring", &[]),
             Foundation::ChainRing(chains) => {
-                self.say("say-start-chain-ring", &[("made", &self.stitches(Stitch::CH, chains))])
+                self.say("say-start-chain-ring", &[("made", &self.writer.several(Stitch::CH, chains))])
             }
-            Foundation::Chain(chains) => self.say("say-make", &[("made", &self.stitches(Stitch::CH, chains))]),
+            Foundation::Chain(chains) => self.say("say-make", &[("made", &self.writer.several(Stitch::CH, chains))]),
         }
     }
 
     fn begin(&mut self, sheet: &Sheet) -> Vec<String> {
         let Begin::Chain { chains, counts } = sheet.begin else { return Vec::new() };
-        let made = self.stitches(Stitch::CH, u32::from(chains));
+        let made = self.writer.several(Stitch::CH, u32::from(chains));
         let args = [("count", Arg::Count(u32::from(chains))), ("made", Arg::Text(&made))];
         let Some(first) = sheet.first.as_ref().filter(|_| counts) else {
             return vec![sentence(&self.writer.say("say-chain-counts-not", &args))];
@@ -131,11 +119,11 @@ impl Teller<'_> {
             let chain = self.say("say-make", &[("made", &made)]);
             let rest = Op::plain(stitch).under(first.loops);
             let rest = self.run(&rest, first.consumed - 1, false, None);
-            let whole = self.stitches(stitch, first.consumed);
+            let whole = self.writer.several(stitch, first.consumed);
             let counts = self.say("say-counts-together", &[("what", &rest), ("made", &whole)]);
             return vec![sentence(&chain), sentence(&counts)];
         }
-        let one = self.stitches(stitch, 1);
+        let one = self.writer.several(stitch, 1);
         let args = [args[0], args[1], ("stitch", Arg::Text(&one))];
         let mut said = vec![sentence(&self.writer.say("say-chain-counts", &args))];
         let rest = without_first(&first.made);
@@ -159,7 +147,7 @@ impl Teller<'_> {
                     let clauses: Vec<String> = body.iter().map(|item| self.clause(item, chain)).collect();
                     said.push(sentence(&self.then(clauses)));
                     if *times > 1 {
-                        said.push(self.say("say-times", &[("number", &self.number(*times))]));
+                        said.push(self.say("say-times", &[("number", &self.writer.number(*times))]));
                     }
                 }
                 Act::Run(op, Times::Exactly(times)) => said.push(sentence(&self.run(op, *times, even, chain))),
@@ -192,14 +180,14 @@ impl Teller<'_> {
                     Times::Exactly(times) => *times,
                     Times::Around { .. } => 1,
                 };
-                self.say("say-do-sequence", &[("name", &name), ("number", &self.number(times))])
+                self.say("say-do-sequence", &[("name", &name), ("number", &self.writer.number(times))])
             }
         }
     }
 
     fn run(&mut self, op: &Op, times: u32, even: bool, chain: Option<u32>) -> String {
         let made = self.looped(self.made(&op.made), op.loops);
-        let number = self.number(times);
+        let number = self.writer.number(times);
         let pick = |one: &'static str, more: &'static str, around: &'static str| match (even, times) {
             (true, _) => around,
             (false, 1) => one,
@@ -209,15 +197,15 @@ impl Teller<'_> {
             Spot::Skip => {
                 let skipped = op.consumed.saturating_mul(times);
                 let key = if skipped == 1 { "say-skip" } else { "say-skip-run" };
-                self.say(key, &[("number", &self.number(skipped))])
+                self.say(key, &[("number", &self.writer.number(skipped))])
             }
             Spot::Air => self.often(self.say("say-make", &[("made", &made)]), times),
             Spot::Together => {
-                let what = self.say("say-together", &[("made", &made), ("number", &self.number(op.consumed))]);
+                let what = self.say("say-together", &[("made", &made), ("number", &self.writer.number(op.consumed))]);
                 if even { self.say("say-together-around", &[("what", &what)]) } else { self.often(what, times) }
             }
             Spot::Space => {
-                let chains = self.stitches(Stitch::CH, op.consumed);
+                let chains = self.writer.several(Stitch::CH, op.consumed);
                 let key = pick("say-space", "say-space-run", "say-space-around");
                 self.say(key, &[("made", &made), ("number", &number), ("chains", &chains)])
             }
@@ -235,13 +223,17 @@ impl Teller<'_> {
     }
 
     fn often(&self, what: String, times: u32) -> String {
-        if times == 1 { what } else { self.say("say-often", &[("what", &what), ("number", &self.number(times))]) }
+        if times == 1 {
+            what
+        } else {
+            self.say("say-often", &[("what", &what), ("number", &self.writer.number(times))])
+        }
     }
 
     /// Stitches of a first round.
     fn start(&mut self, op: &Op, times: u32, chain: Option<u32>) -> String {
         let (made, often) = match &op.made {
-            Made::Same(stitch, 1) => (self.stitches(*stitch, times), 1),
+            Made::Same(stitch, 1) => (self.writer.several(*stitch, times), 1),
             made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made), times),
         };
         let made = self.looped(made, op.loops);
@@ -262,7 +254,7 @@ impl Teller<'_> {
 
     /// What is made in one place: `two double crochets, two chains and two double crochets, all`.
     fn made(&self, made: &Made) -> String {
-        let mut parts: Vec<String> = made.runs().map(|(stitch, count)| self.stitches(stitch, count)).collect();
+        let mut parts: Vec<String> = made.runs().map(|(stitch, count)| self.writer.several(stitch, count)).collect();
         let Some(last) = parts.pop() else { return String::new() };
         if parts.is_empty() {
             return last;

@@ -37,7 +37,7 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
     }
     let tokens = tokens(sources);
     let vocabulary = Vocabulary::of(terms);
-    mixed_terms(&tokens, &vocabulary, report);
+    mixed_terms(&tokens, vocabulary, report);
     let mut reader = Reader { vocabulary, main, report, next, complaints: 0 };
     let mut rounds: Vec<WrittenRound> = Vec::new();
     for chunk in chunks(&tokens) {
@@ -151,7 +151,7 @@ fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
 }
 
 struct Reader<'r> {
-    vocabulary: Vocabulary,
+    vocabulary: &'static Vocabulary,
     main: Stitch,
     report: &'r mut Report,
     next: u32,
@@ -182,7 +182,7 @@ impl Reader<'_> {
         let numbered = chunk.header.is_some_and(|header| header.numbers.is_some());
         let mut builder = Builder::new((first, last), numbered, row, place, &mut *self.report);
         let (furthest, too_deep) = (Cell::new(usize::MAX), Cell::new(false));
-        let context = Context { vocabulary: &self.vocabulary, main, furthest: &furthest, too_deep: &too_deep };
+        let context = Context { vocabulary: self.vocabulary, main, furthest: &furthest, too_deep: &too_deep };
         let mut input = Stateful { input: TokenSlice::new(chunk.tokens), state: context };
         while !input.is_empty() {
             furthest.set(input.eof_offset());
@@ -207,7 +207,7 @@ impl Reader<'_> {
                 Err(()) => {
                     self.complaints += 1;
                     let stop = chunk.tokens.len() - furthest.get().min(chunk.tokens.len());
-                    let complaint = complain(chunk.tokens, stop, &self.vocabulary, too_deep.get(), place);
+                    let complaint = complain(chunk.tokens, stop, self.vocabulary, too_deep.get(), place);
                     builder.broken((self.complaints <= MOST_COMPLAINTS).then_some(complaint));
                     recover(&mut input, chunk.tokens, at, stop);
                 }

@@ -2,7 +2,9 @@
 
 use super::lex::{Kind, Token};
 use crate::design::Terms;
-use crate::stitch::Stitch;
+use crate::stitch::{Build, Side, Stitch};
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
 
 /// Further spellings of stitches, beside the abbreviations of the stitch table: US words, UK words, stitch.
 const SPELLINGS: &[(&str, &str, Stitch)] = &[
@@ -17,18 +19,26 @@ const SPELLINGS: &[(&str, &str, Stitch)] = &[
     ("double crochet|double crochets|dcs", "treble crochet|treble|trebles", Stitch::DC),
     ("treble crochet|treble|trebles|trc", "double treble crochet|double treble|double trebles", Stitch::TR),
     ("double treble crochet|double treble|double trebles", "triple treble|triple trebles", Stitch::DTR),
-    ("fp dc|front post dc|front post double crochet", "fp tr|front post tr|front post treble", Stitch::FPDC),
-    ("bp dc|back post dc|back post double crochet", "bp tr|back post tr|back post treble", Stitch::BPDC),
-    ("3 dc cluster|cl|cluster", "3 tr cluster|cl|cluster", Stitch::CLUSTER),
-    (
-        "3 hdc puff st|3 hdc puff stitch|puff st|puff stitch|puff",
-        "3 htr puff st|puff st|puff stitch|puff",
-        Stitch::PUFF,
-    ),
-    ("5 dc bo|bobble|bo", "5 tr bo|bobble|bo", Stitch::BOBBLE),
-    ("5 dc popcorn|popcorn|pc", "5 tr popcorn|popcorn|pc", Stitch::POPCORN),
-    ("ch 3 p|picot", "ch 3 p|picot", Stitch::PICOT),
+    ("cl|cluster", "cl|cluster", Stitch::CLUSTER),
+    ("puff st|puff stitch|puff", "puff st|puff stitch|puff", Stitch::PUFF),
+    ("bobble|bo", "bobble|bo", Stitch::BOBBLE),
+    ("popcorn|pc", "popcorn|pc", Stitch::POPCORN),
+    ("picot|p", "picot|p", Stitch::PICOT),
 ];
+
+/// Words for stitches built of others, `N` the number of those and `S` any of their spellings: `5-dc popcorn`.
+const fn built(build: Build) -> &'static [&'static str] {
+    match build {
+        Build::Chain | Build::Slip | Build::Cross | Build::Stem => &[],
+        Build::Post(Side::Front) => &["fp S", "front post S"],
+        Build::Post(Side::Back) => &["bp S", "back post S"],
+        Build::Cluster => &["N S cl", "N S cluster"],
+        Build::Puff => &["N S puff", "N S puff st", "N S puff stitch"],
+        Build::Bobble => &["N S bo", "N S bobble"],
+        Build::Popcorn => &["N S pc", "N S popcorn"],
+        Build::Picot => &["S N p", "S N picot", "N S p", "N S picot"],
+    }
+}
 
 /// Words that belong to the other set of terms, with their meaning: where they stand, the file is mixed.
 const FOREIGN_TO_US: &[(&str, Stitch)] = &[("htr", Stitch::HDC), ("half treble", Stitch::HDC)];
@@ -42,8 +52,8 @@ const ONLY_US: &[&str] = &["gauge"];
 /// The spellings of one set of terms.
 #[derive(Debug)]
 pub(crate) struct Vocabulary {
-    /// Spellings word by word, the longest first; dashes don't count.
-    spellings: Vec<(Vec<String>, Stitch)>,
+    /// Spellings word by word under their first, the longest first; dashes don't count.
+    spellings: BTreeMap<String, Vec<(Vec<String>, Stitch)>>,
     pub(crate) terms: Terms,
 }
 
@@ -52,19 +62,50 @@ fn split(spelling: &str) -> Vec<String> {
     words.filter(|word| !word.is_empty()).collect()
 }
 
+/// Every spelling of every stitch.
+fn spellings(terms: Terms) -> Vec<(Vec<String>, Stitch)> {
+    let us = terms == Terms::Us;
+    let foreign = if us { FOREIGN_TO_US } else { FOREIGN_TO_UK };
+    let table = Stitch::all().map(|stitch| (if us { stitch.row().us } else { stitch.row().uk }, stitch));
+    let listed = SPELLINGS.iter().flat_map(|(in_us, in_uk, stitch)| {
+        let words = if us { in_us } else { in_uk };
+        words.split('|').map(|spelling| (spelling, *stitch))
+    });
+    let all = table.chain(listed).chain(foreign.iter().copied());
+    let mut spellings: Vec<_> = all.map(|(spelling, stitch)| (split(spelling), stitch)).collect();
+    for stitch in Stitch::all() {
+        let Some(base) = stitch.built_of() else { continue };
+        let bases = spellings.iter().filter(|(_, known)| *known == base).map(|(words, _)| words.join(" "));
+        let bases: Vec<String> = bases.collect();
+        for form in built(stitch.row().build) {
+            let form = form.replace('N', &stitch.row().stems.to_string());
+            spellings.extend(bases.iter().map(|base| (split(&form.replace('S', base)), stitch)));
+        }
+    }
+    spellings
+}
+
 impl Vocabulary {
-    pub(crate) fn of(terms: Terms) -> Self {
-        let us = terms == Terms::Us;
-        let foreign = if us { FOREIGN_TO_US } else { FOREIGN_TO_UK };
-        let table = Stitch::all().map(|stitch| (if us { stitch.row().us } else { stitch.row().uk }, stitch));
-        let listed = SPELLINGS.iter().flat_map(|(in_us, in_uk, stitch)| {
-            let words = if us { in_us } else { in_uk };
-            words.split('|').map(|spelling| (spelling, *stitch))
-        });
-        let all = table.chain(listed).chain(foreign.iter().copied());
-        let mut spellings: Vec<_> = all.map(|(spelling, stitch)| (split(spelling), stitch)).collect();
-        spellings.sort_by_key(|(words, _)| std::cmp::Reverse(words.len()));
-        Self { spellings, terms }
+    /// Those of these terms.
+    pub(crate) fn of(terms: Terms) -> &'static Self {
+        static US: LazyLock<Vocabulary> = LazyLock::new(|| Vocabulary::new(Terms::Us));
+        static UK: LazyLock<Vocabulary> = LazyLock::new(|| Vocabulary::new(Terms::Uk));
+        match terms {
+            Terms::Us => &US,
+            Terms::Uk => &UK,
+        }
+    }
+
+    fn new(terms: Terms) -> Self {
+        let mut by_first: BTreeMap<String, Vec<(Vec<String>, Stitch)>> = BTreeMap::new();
+        for (words, stitch) in spellings(terms) {
+            let Some(first) = words.first() else { continue };
+            by_first.entry(first.clone()).or_default().push((words, stitch));
+        }
+        for words in by_first.values_mut() {
+            words.sort_by_key(|(words, _)| std::cmp::Reverse(words.len()));
+        }
+        Self { spellings: by_first, terms }
     }
 
     /// The stitch that the tokens begin with, and how many tokens its name takes.
@@ -87,13 +128,17 @@ impl Vocabulary {
             }
             Some(at)
         };
-        self.spellings.iter().find_map(|(words, stitch)| fits(words).map(|taken| (*stitch, taken)))
+        let listed = match &tokens.first()?.kind {
+            Kind::Word(word) => self.spellings.get(word)?,
+            Kind::Number(number) => self.spellings.get(&number.to_string())?,
+            Kind::Ordinal(_) | Kind::Open(_) | Kind::Close(_) | Kind::Sign(_) | Kind::Dash(_) => return None,
+        };
+        listed.iter().find_map(|(words, stitch)| fits(words).map(|taken| (*stitch, taken)))
     }
 
     /// The stitch of a single word such as the `sc` of `sc2tog`.
     pub(crate) fn stem(&self, word: &str) -> Option<Stitch> {
-        let one = |(words, _): &&(Vec<String>, Stitch)| matches!(&words[..], [only] if only == word);
-        self.spellings.iter().find(one).map(|(_, stitch)| *stitch)
+        self.spellings.get(word)?.iter().find(|(words, _)| words.len() == 1).map(|(_, stitch)| *stitch)
     }
 
     /// The word that gives away the other set of terms, at the start of the tokens: how it is written, and what it is
@@ -122,7 +167,7 @@ impl Vocabulary {
 
     /// Every word of every spelling, for suggestions.
     pub(crate) fn words(&self) -> impl Iterator<Item = &str> {
-        self.spellings.iter().flat_map(|(words, _)| words.iter().map(String::as_str))
+        self.spellings.values().flatten().flat_map(|(words, _)| words.iter().map(String::as_str))
     }
 
     /// The abbreviation of a stitch.
@@ -160,12 +205,35 @@ mod tests {
             ("double crochet", "treble"),
             ("treble", "double treble"),
             ("double treble", "triple treble"),
+            ("FPsc", "FPdc"),
+            ("BPhdc", "BPhtr"),
             ("FPdc", "FPtr"),
+            ("BPtr", "BPdtr"),
         ];
         for (us, uk) in pairs {
             let stitch = first(us, Terms::Us);
             assert!(stitch.is_some(), "{us}");
             assert_eq!(stitch, first(uk, Terms::Uk), "{us} and {uk}");
+        }
+    }
+
+    #[test]
+    fn stitches_built_of_others_are_spelled_after_them() {
+        let cases = [
+            ("4-dc cl", "cluster4"),
+            ("2 double crochet cluster", "cluster2"),
+            ("3-treble cluster", "tr-cluster"),
+            ("cluster", "cluster"),
+            ("front post half double crochet", "fphdc"),
+            ("bp sc", "bpsc"),
+            ("3-dc bobble", "bobble3"),
+            ("4-hdc puff stitch", "puff4"),
+            ("ch-4 picot", "picot4"),
+            ("4-ch picot", "picot4"),
+            ("ch 3 p", "picot"),
+        ];
+        for (spelling, id) in cases {
+            assert_eq!(first(spelling, Terms::Us), Stitch::by_id(id), "{spelling}");
         }
     }
 }

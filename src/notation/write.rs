@@ -136,16 +136,6 @@ impl Writer<'_> {
         self.say(key, &[("what", Arg::Text(what)), ("number", Arg::Text(number))])
     }
 
-    /// The abbreviation of a stitch, as the key of a chart shows it.
-    pub fn short(&self, stitch: Stitch) -> String {
-        self.say(&format!("{}-short", stitch.row().id), &[])
-    }
-
-    /// The full name of a stitch.
-    pub fn name(&self, stitch: Stitch) -> String {
-        self.say(stitch.row().id, &[])
-    }
-
     /// `Rnd 5`, `Rnds 8–14`.
     pub fn label(&self, first: &[Option<u32>], last: &[Option<u32>]) -> String {
         let (first_text, last_text) = (across(first), across(last));
@@ -481,16 +471,5 @@ mod tests {
         assert_eq!(across(&[Some(72), Some(80), Some(88)]), "72 (80, 88)");
         assert_eq!(across(&[Some(72), None, Some(72)]), "72");
         assert_eq!(across(&[None, Some(80), Some(88)]), "– (80, 88)");
-    }
-
-    #[test]
-    fn every_language_says_every_stitch_differently() {
-        for language in Language::ALL {
-            let words = Words::of(language);
-            let writer = Writer { words: &words, terms: Terms::Us };
-            let shorts: std::collections::BTreeSet<String> = Stitch::all().map(|stitch| writer.short(stitch)).collect();
-            assert_eq!(shorts.len(), Stitch::all().count(), "{language:?}");
-            assert!(shorts.iter().all(|short| !short.contains("-short")), "{language:?}");
-        }
     }
 }

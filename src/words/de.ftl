@@ -9,13 +9,31 @@ hdc = halbes Stäbchen
 dc = Stäbchen
 tr = Doppelstäbchen
 dtr = Dreifachstäbchen
-fpdc = Reliefstäbchen von vorne
-bpdc = Reliefstäbchen von hinten
-cluster = Büschel aus drei Stäbchen
-puff = Büschelmasche aus drei halben Stäbchen
-bobble = Noppe aus fünf Stäbchen
-popcorn = Popcornmasche aus fünf Stäbchen
-picot = Pikot aus drei Luftmaschen
+fp = { $base ->
+        [sc] feste Reliefmasche von vorne
+        [hdc] halbes Reliefstäbchen von vorne
+        [dc] Reliefstäbchen von vorne
+        [tr] Relief-Doppelstäbchen von vorne
+       *[dtr] Relief-Dreifachstäbchen von vorne
+    }
+bp = { $base ->
+        [sc] feste Reliefmasche von hinten
+        [hdc] halbes Reliefstäbchen von hinten
+        [dc] Reliefstäbchen von hinten
+        [tr] Relief-Doppelstäbchen von hinten
+       *[dtr] Relief-Dreifachstäbchen von hinten
+    }
+cluster = Büschel aus { $stems } { $many }
+puff = Büschelmasche aus { $stems } { $many }
+bobble = Noppe aus { $stems } { $many }
+popcorn = Popcornmasche aus { $stems } { $many }
+picot = Pikot aus { $stems } { $many }
+ch-many = Luftmaschen
+sc-many = festen Maschen
+hdc-many = halben Stäbchen
+dc-many = Stäbchen
+tr-many = Doppelstäbchen
+dtr-many = Dreifachstäbchen
 ch-short = Lm
 sl-st-short = Km
 sc-short = fM
@@ -23,13 +41,13 @@ hdc-short = hStb
 dc-short = Stb
 tr-short = DStb
 dtr-short = Dreifach-Stb
-fpdc-short = RStb v
-bpdc-short = RStb h
-cluster-short = 3-Stb-Büschel
-puff-short = 3-hStb-Büschelmasche
-bobble-short = 5-Stb-Noppe
-popcorn-short = 5-Stb-Popcorn
-picot-short = 3-Lm-Pikot
+fp-short = R{ $of } v
+bp-short = R{ $of } h
+cluster-short = { $stems }-{ $of }-Büschel
+puff-short = { $stems }-{ $of }-Büschelmasche
+bobble-short = { $stems }-{ $of }-Noppe
+popcorn-short = { $stems }-{ $of }-Popcorn
+picot-short = { $stems }-{ $of }-Pikot
 round-label = Rd { $number }
 rounds-label = Rd { $number }
 round-line = { $label }: { $text }
@@ -106,33 +124,27 @@ dtr-say = { $count ->
         [one] ein Dreifachstäbchen
        *[other] { $number } Dreifachstäbchen
     }
-fpdc-say = { $count ->
-        [one] ein Reliefstäbchen von vorne
-       *[other] { $number } Reliefstäbchen von vorne
-    }
-bpdc-say = { $count ->
-        [one] ein Reliefstäbchen von hinten
-       *[other] { $number } Reliefstäbchen von hinten
-    }
+fp-say = { $made } als Relief von vorne
+bp-say = { $made } als Relief von hinten
 cluster-say = { $count ->
-        [one] ein Büschel aus drei Stäbchen
-       *[other] { $number } Büschel aus drei Stäbchen
+        [one] ein Büschel aus { $stems } { $many }
+       *[other] { $number } Büschel aus { $stems } { $many }
     }
 puff-say = { $count ->
-        [one] eine Büschelmasche aus drei halben Stäbchen
-       *[other] { $number } Büschelmaschen aus drei halben Stäbchen
+        [one] eine Büschelmasche aus { $stems } { $many }
+       *[other] { $number } Büschelmaschen aus { $stems } { $many }
     }
 bobble-say = { $count ->
-        [one] eine Noppe aus fünf Stäbchen
-       *[other] { $number } Noppen aus fünf Stäbchen
+        [one] eine Noppe aus { $stems } { $many }
+       *[other] { $number } Noppen aus { $stems } { $many }
     }
 popcorn-say = { $count ->
-        [one] eine Popcornmasche aus fünf Stäbchen
-       *[other] { $number } Popcornmaschen aus fünf Stäbchen
+        [one] eine Popcornmasche aus { $stems } { $many }
+       *[other] { $number } Popcornmaschen aus { $stems } { $many }
     }
 picot-say = { $count ->
-        [one] ein Pikot aus drei Luftmaschen
-       *[other] { $number } Pikots aus drei Luftmaschen
+        [one] ein Pikot aus { $stems } { $many }
+       *[other] { $number } Pikots aus { $stems } { $many }
     }
 say-number = { $count ->
         [2] zwei

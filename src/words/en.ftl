@@ -24,31 +24,34 @@ dtr = { $terms ->
         [UK] triple treble
        *[US] double treble
     }
-fpdc = { $terms ->
-        [UK] front post treble
-       *[US] front post double crochet
+fp = front post { $of }
+bp = back post { $of }
+cluster = cluster of { $stems } { $many }
+puff = puff of { $stems } { $many }
+bobble = bobble of { $stems } { $many }
+popcorn = popcorn of { $stems } { $many }
+picot = picot of { $stems } { $many }
+ch-many = chains
+sc-many = { $terms ->
+        [UK] double crochets
+       *[US] single crochets
     }
-bpdc = { $terms ->
-        [UK] back post treble
-       *[US] back post double crochet
+hdc-many = { $terms ->
+        [UK] half trebles
+       *[US] half double crochets
     }
-cluster = { $terms ->
-        [UK] cluster of three trebles
-       *[US] cluster of three double crochets
+dc-many = { $terms ->
+        [UK] trebles
+       *[US] double crochets
     }
-puff = { $terms ->
-        [UK] puff of three half trebles
-       *[US] puff of three half double crochets
+tr-many = { $terms ->
+        [UK] double trebles
+       *[US] trebles
     }
-bobble = { $terms ->
-        [UK] bobble of five trebles
-       *[US] bobble of five double crochets
+dtr-many = { $terms ->
+        [UK] triple trebles
+       *[US] double trebles
     }
-popcorn = { $terms ->
-        [UK] popcorn of five trebles
-       *[US] popcorn of five double crochets
-    }
-picot = picot of three chains
 ch-short = ch
 sl-st-short = { $terms ->
         [UK] ss
@@ -74,31 +77,13 @@ dtr-short = { $terms ->
         [UK] trtr
        *[US] dtr
     }
-fpdc-short = { $terms ->
-        [UK] FPtr
-       *[US] FPdc
-    }
-bpdc-short = { $terms ->
-        [UK] BPtr
-       *[US] BPdc
-    }
-cluster-short = { $terms ->
-        [UK] 3-tr cl
-       *[US] 3-dc cl
-    }
-puff-short = { $terms ->
-        [UK] 3-htr puff
-       *[US] 3-hdc puff
-    }
-bobble-short = { $terms ->
-        [UK] 5-tr bobble
-       *[US] 5-dc bobble
-    }
-popcorn-short = { $terms ->
-        [UK] 5-tr pc
-       *[US] 5-dc pc
-    }
-picot-short = ch-3 picot
+fp-short = FP{ $of }
+bp-short = BP{ $of }
+cluster-short = { $stems }-{ $of } cl
+puff-short = { $stems }-{ $of } puff
+bobble-short = { $stems }-{ $of } bobble
+popcorn-short = { $stems }-{ $of } pc
+picot-short = { $of }-{ $stems } picot
 round-label = Rnd { $number }
 rounds-label = Rnds { $number }
 round-line = { $label }: { $text }
@@ -218,69 +203,33 @@ dtr-say = { $terms ->
            *[other] { $number } double trebles
         }
     }
-fpdc-say = { $terms ->
-        [UK] { $count ->
-            [one] one front post treble
-           *[other] { $number } front post trebles
-        }
-       *[US] { $count ->
-            [one] one front post double crochet
-           *[other] { $number } front post double crochets
-        }
+fp-say = { $count ->
+        [one] one front post { $of }
+       *[other] { $number } front post { $many }
     }
-bpdc-say = { $terms ->
-        [UK] { $count ->
-            [one] one back post treble
-           *[other] { $number } back post trebles
-        }
-       *[US] { $count ->
-            [one] one back post double crochet
-           *[other] { $number } back post double crochets
-        }
+bp-say = { $count ->
+        [one] one back post { $of }
+       *[other] { $number } back post { $many }
     }
-cluster-say = { $terms ->
-        [UK] { $count ->
-            [one] one cluster of three trebles
-           *[other] { $number } clusters of three trebles
-        }
-       *[US] { $count ->
-            [one] one cluster of three double crochets
-           *[other] { $number } clusters of three double crochets
-        }
+cluster-say = { $count ->
+        [one] one cluster of { $stems } { $many }
+       *[other] { $number } clusters of { $stems } { $many }
     }
-puff-say = { $terms ->
-        [UK] { $count ->
-            [one] one puff of three half trebles
-           *[other] { $number } puffs of three half trebles
-        }
-       *[US] { $count ->
-            [one] one puff of three half double crochets
-           *[other] { $number } puffs of three half double crochets
-        }
+puff-say = { $count ->
+        [one] one puff of { $stems } { $many }
+       *[other] { $number } puffs of { $stems } { $many }
     }
-bobble-say = { $terms ->
-        [UK] { $count ->
-            [one] one bobble of five trebles
-           *[other] { $number } bobbles of five trebles
-        }
-       *[US] { $count ->
-            [one] one bobble of five double crochets
-           *[other] { $number } bobbles of five double crochets
-        }
+bobble-say = { $count ->
+        [one] one bobble of { $stems } { $many }
+       *[other] { $number } bobbles of { $stems } { $many }
     }
-popcorn-say = { $terms ->
-        [UK] { $count ->
-            [one] one popcorn of five trebles
-           *[other] { $number } popcorns of five trebles
-        }
-       *[US] { $count ->
-            [one] one popcorn of five double crochets
-           *[other] { $number } popcorns of five double crochets
-        }
+popcorn-say = { $count ->
+        [one] one popcorn of { $stems } { $many }
+       *[other] { $number } popcorns of { $stems } { $many }
     }
 picot-say = { $count ->
-        [one] one picot of three chains
-       *[other] { $number } picots of three chains
+        [one] one picot of { $stems } { $many }
+       *[other] { $number } picots of { $stems } { $many }
     }
 say-number = { $count ->
         [2] two

@@ -9,13 +9,19 @@ hdc = medio punto alto
 dc = punto alto
 tr = punto alto doble
 dtr = punto alto triple
-fpdc = punto alto en relieve por delante
-bpdc = punto alto en relieve por detrás
-cluster = racimo de tres puntos altos
-puff = punto puff de tres medios puntos altos
-bobble = mota de cinco puntos altos
-popcorn = punto piña de cinco puntos altos
-picot = piquito de tres cadenetas
+fp = { $of } en relieve por delante
+bp = { $of } en relieve por detrás
+cluster = racimo de { $stems } { $many }
+puff = punto puff de { $stems } { $many }
+bobble = mota de { $stems } { $many }
+popcorn = punto piña de { $stems } { $many }
+picot = piquito de { $stems } { $many }
+ch-many = cadenetas
+sc-many = puntos bajos
+hdc-many = medios puntos altos
+dc-many = puntos altos
+tr-many = puntos altos dobles
+dtr-many = puntos altos triples
 ch-short = cad
 sl-st-short = pd
 sc-short = pb
@@ -23,13 +29,13 @@ hdc-short = mpa
 dc-short = pa
 tr-short = pad
 dtr-short = pat
-fpdc-short = pa rel del
-bpdc-short = pa rel det
-cluster-short = racimo de 3 pa
-puff-short = puff de 3 mpa
-bobble-short = mota de 5 pa
-popcorn-short = piña de 5 pa
-picot-short = piquito de 3 cad
+fp-short = { $of } rel del
+bp-short = { $of } rel det
+cluster-short = racimo de { $stems } { $of }
+puff-short = puff de { $stems } { $of }
+bobble-short = mota de { $stems } { $of }
+popcorn-short = piña de { $stems } { $of }
+picot-short = piquito de { $stems } { $of }
 round-label = Vuelta { $number }
 rounds-label = Vueltas { $number }
 round-line = { $label }: { $text }
@@ -106,33 +112,27 @@ dtr-say = { $count ->
         [one] un punto alto triple
        *[other] { $number } puntos altos triples
     }
-fpdc-say = { $count ->
-        [one] un punto alto en relieve por delante
-       *[other] { $number } puntos altos en relieve por delante
-    }
-bpdc-say = { $count ->
-        [one] un punto alto en relieve por detrás
-       *[other] { $number } puntos altos en relieve por detrás
-    }
+fp-say = { $made } en relieve por delante
+bp-say = { $made } en relieve por detrás
 cluster-say = { $count ->
-        [one] un racimo de tres puntos altos
-       *[other] { $number } racimos de tres puntos altos
+        [one] un racimo de { $stems } { $many }
+       *[other] { $number } racimos de { $stems } { $many }
     }
 puff-say = { $count ->
-        [one] un punto puff de tres medios puntos altos
-       *[other] { $number } puntos puff de tres medios puntos altos
+        [one] un punto puff de { $stems } { $many }
+       *[other] { $number } puntos puff de { $stems } { $many }
     }
 bobble-say = { $count ->
-        [one] una mota de cinco puntos altos
-       *[other] { $number } motas de cinco puntos altos
+        [one] una mota de { $stems } { $many }
+       *[other] { $number } motas de { $stems } { $many }
     }
 popcorn-say = { $count ->
-        [one] un punto piña de cinco puntos altos
-       *[other] { $number } puntos piña de cinco puntos altos
+        [one] un punto piña de { $stems } { $many }
+       *[other] { $number } puntos piña de { $stems } { $many }
     }
 picot-say = { $count ->
-        [one] un piquito de tres cadenetas
-       *[other] { $number } piquitos de tres cadenetas
+        [one] un piquito de { $stems } { $many }
+       *[other] { $number } piquitos de { $stems } { $many }
     }
 say-number = { $count ->
         [2] dos

@@ -9,13 +9,19 @@ hdc = demi-bride
 dc = bride
 tr = double bride
 dtr = triple bride
-fpdc = bride en relief avant
-bpdc = bride en relief arrière
-cluster = grappe de trois brides
-puff = point soufflé de trois demi-brides
-bobble = nope de cinq brides
-popcorn = point popcorn de cinq brides
-picot = picot de trois mailles en l’air
+fp = { $of } en relief avant
+bp = { $of } en relief arrière
+cluster = grappe de { $stems } { $many }
+puff = point soufflé de { $stems } { $many }
+bobble = nope de { $stems } { $many }
+popcorn = point popcorn de { $stems } { $many }
+picot = picot de { $stems } { $many }
+ch-many = mailles en l’air
+sc-many = mailles serrées
+hdc-many = demi-brides
+dc-many = brides
+tr-many = doubles brides
+dtr-many = triples brides
 ch-short = ml
 sl-st-short = mc
 sc-short = ms
@@ -23,13 +29,13 @@ hdc-short = demi-B
 dc-short = B
 tr-short = double B
 dtr-short = triple B
-fpdc-short = B rel av
-bpdc-short = B rel arr
-cluster-short = grappe de 3 B
-puff-short = point soufflé de 3 demi-B
-bobble-short = nope de 5 B
-popcorn-short = popcorn de 5 B
-picot-short = picot de 3 ml
+fp-short = { $of } rel av
+bp-short = { $of } rel arr
+cluster-short = grappe de { $stems } { $of }
+puff-short = point soufflé de { $stems } { $of }
+bobble-short = nope de { $stems } { $of }
+popcorn-short = popcorn de { $stems } { $of }
+picot-short = picot de { $stems } { $of }
 round-label = Tour { $number }
 rounds-label = Tours { $number }
 round-line = { $label } : { $text }
@@ -106,33 +112,27 @@ dtr-say = { $count ->
         [one] une triple bride
        *[other] { $number } triples brides
     }
-fpdc-say = { $count ->
-        [one] une bride en relief avant
-       *[other] { $number } brides en relief avant
-    }
-bpdc-say = { $count ->
-        [one] une bride en relief arrière
-       *[other] { $number } brides en relief arrière
-    }
+fp-say = { $made } en relief avant
+bp-say = { $made } en relief arrière
 cluster-say = { $count ->
-        [one] une grappe de trois brides
-       *[other] { $number } grappes de trois brides
+        [one] une grappe de { $stems } { $many }
+       *[other] { $number } grappes de { $stems } { $many }
     }
 puff-say = { $count ->
-        [one] un point soufflé de trois demi-brides
-       *[other] { $number } points soufflés de trois demi-brides
+        [one] un point soufflé de { $stems } { $many }
+       *[other] { $number } points soufflés de { $stems } { $many }
     }
 bobble-say = { $count ->
-        [one] une nope de cinq brides
-       *[other] { $number } nopes de cinq brides
+        [one] une nope de { $stems } { $many }
+       *[other] { $number } nopes de { $stems } { $many }
     }
 popcorn-say = { $count ->
-        [one] un point popcorn de cinq brides
-       *[other] { $number } points popcorn de cinq brides
+        [one] un point popcorn de { $stems } { $many }
+       *[other] { $number } points popcorn de { $stems } { $many }
     }
 picot-say = { $count ->
-        [one] un picot de trois mailles en l’air
-       *[other] { $number } picots de trois mailles en l’air
+        [one] un picot de { $stems } { $many }
+       *[other] { $number } picots de { $stems } { $many }
     }
 say-number = { $count ->
         [2] deux

@@ -9,13 +9,31 @@ hdc = half stokje
 dc = stokje
 tr = dubbel stokje
 dtr = driedubbel stokje
-fpdc = reliëfstokje voor
-bpdc = reliëfstokje achter
-cluster = cluster van drie stokjes
-puff = puff van drie halve stokjes
-bobble = nop van vijf stokjes
-popcorn = popcornsteek van vijf stokjes
-picot = picot van drie lossen
+fp = { $base ->
+        [sc] reliëfvaste voor
+        [hdc] half reliëfstokje voor
+        [dc] reliëfstokje voor
+        [tr] dubbel reliëfstokje voor
+       *[dtr] driedubbel reliëfstokje voor
+    }
+bp = { $base ->
+        [sc] reliëfvaste achter
+        [hdc] half reliëfstokje achter
+        [dc] reliëfstokje achter
+        [tr] dubbel reliëfstokje achter
+       *[dtr] driedubbel reliëfstokje achter
+    }
+cluster = cluster van { $stems } { $many }
+puff = puff van { $stems } { $many }
+bobble = nop van { $stems } { $many }
+popcorn = popcornsteek van { $stems } { $many }
+picot = picot van { $stems } { $many }
+ch-many = lossen
+sc-many = vasten
+hdc-many = halve stokjes
+dc-many = stokjes
+tr-many = dubbele stokjes
+dtr-many = driedubbele stokjes
 ch-short = l
 sl-st-short = hv
 sc-short = v
@@ -23,13 +41,13 @@ hdc-short = hstk
 dc-short = stk
 tr-short = dstk
 dtr-short = driedubbel stk
-fpdc-short = rstk v
-bpdc-short = rstk a
-cluster-short = 3-stk-cluster
-puff-short = 3-hstk-puff
-bobble-short = 5-stk-nop
-popcorn-short = 5-stk-popcorn
-picot-short = 3-l-picot
+fp-short = r{ $of } v
+bp-short = r{ $of } a
+cluster-short = { $stems }-{ $of }-cluster
+puff-short = { $stems }-{ $of }-puff
+bobble-short = { $stems }-{ $of }-nop
+popcorn-short = { $stems }-{ $of }-popcorn
+picot-short = { $stems }-{ $of }-picot
 round-label = Toer { $number }
 rounds-label = Toeren { $number }
 round-line = { $label }: { $text }
@@ -106,33 +124,27 @@ dtr-say = { $count ->
         [one] één driedubbel stokje
        *[other] { $number } driedubbele stokjes
     }
-fpdc-say = { $count ->
-        [one] één reliëfstokje voor
-       *[other] { $number } reliëfstokjes voor
-    }
-bpdc-say = { $count ->
-        [one] één reliëfstokje achter
-       *[other] { $number } reliëfstokjes achter
-    }
+fp-say = { $made } in reliëf aan de voorkant
+bp-say = { $made } in reliëf aan de achterkant
 cluster-say = { $count ->
-        [one] één cluster van drie stokjes
-       *[other] { $number } clusters van drie stokjes
+        [one] één cluster van { $stems } { $many }
+       *[other] { $number } clusters van { $stems } { $many }
     }
 puff-say = { $count ->
-        [one] één puff van drie halve stokjes
-       *[other] { $number } puffs van drie halve stokjes
+        [one] één puff van { $stems } { $many }
+       *[other] { $number } puffs van { $stems } { $many }
     }
 bobble-say = { $count ->
-        [one] één nop van vijf stokjes
-       *[other] { $number } noppen van vijf stokjes
+        [one] één nop van { $stems } { $many }
+       *[other] { $number } noppen van { $stems } { $many }
     }
 popcorn-say = { $count ->
-        [one] één popcornsteek van vijf stokjes
-       *[other] { $number } popcornsteken van vijf stokjes
+        [one] één popcornsteek van { $stems } { $many }
+       *[other] { $number } popcornsteken van { $stems } { $many }
     }
 picot-say = { $count ->
-        [one] één picot van drie lossen
-       *[other] { $number } picots van drie lossen
+        [one] één picot van { $stems } { $many }
+       *[other] { $number } picots van { $stems } { $many }
     }
 say-number = { $count ->
         [2] twee

@@ -155,7 +155,7 @@ impl Pass<'_, '_> {
             op.made.runs().flat_map(|(stitch, count)| std::iter::repeat_n(stitch, count as usize)).enumerate()
         {
             if stitch.row().counts == 0 {
-                self.picot(self.ring.heads.get(next.saturating_sub(1)).copied().unwrap_or(mark.at));
+                self.picot(stitch, self.ring.heads.get(next.saturating_sub(1)).copied().unwrap_or(mark.at));
                 continue;
             }
             let Some(&head) = self.ring.heads.get(next) else { return };
@@ -181,8 +181,8 @@ impl Pass<'_, '_> {
         for (i, head) in heads.iter().enumerate() {
             self.chain(*head, (i as f64 + 0.5) / count as f64);
         }
-        if op.made.runs().any(|(stitch, _)| stitch.row().build == Build::Picot) {
-            self.picot(mark.at);
+        if let Some((picot, _)) = op.made.runs().find(|(stitch, _)| stitch.row().build == Build::Picot) {
+            self.picot(picot, mark.at);
         }
     }
 
@@ -197,11 +197,11 @@ impl Pass<'_, '_> {
         self.items.push(item);
     }
 
-    fn picot(&mut self, along: f64) {
-        let fit = Fit::of(Stitch::PICOT);
+    fn picot(&mut self, picot: Stitch, along: f64) {
+        let fit = Fit::of(picot);
         let radius = self.ring.head_at(along) + 0.08;
         let (foot, head) = (self.scene.at(along, radius), self.scene.at(along, radius + fit.height));
-        let item = self.scene.symbol(Sign::Stitch(Stitch::PICOT, Loops::Both), fit, foot, head);
+        let item = self.scene.symbol(Sign::Stitch(picot, Loops::Both), fit, foot, head);
         self.items.push(item);
     }
 

@@ -25,11 +25,11 @@ pub(super) fn single(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
         }
         Build::Stem => tall(&mut pen, stitch, foot, head, bar),
         Build::Post(side) => post(&mut pen, stitch, side, head, bar),
-        Build::Cluster => cluster(&mut pen, foot, head),
-        Build::Puff => puff(&mut pen, foot, head),
-        Build::Bobble => bobble(&mut pen, foot, head),
-        Build::Popcorn => popcorn(&mut pen, foot, head),
-        Build::Picot => picot(&mut pen, fit),
+        Build::Cluster => cluster(&mut pen, stitch, foot, head),
+        Build::Puff => puff(&mut pen, stitch, foot, head),
+        Build::Bobble => bobble(&mut pen, stitch, foot, head),
+        Build::Popcorn => popcorn(&mut pen, stitch, foot, head),
+        Build::Picot => picot(&mut pen, stitch, fit),
     }
     pen.symbol()
 }
@@ -70,34 +70,59 @@ fn slashes(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, half: f64) {
     }
 }
 
-/// A stem whose foot hooks round the post below: to the right from the front, to the left from the back.
+/// A stem, or a cross, whose foot hooks round the post below: to the right from the front, to the left from the back.
 fn post(pen: &mut Pen, stitch: Stitch, side: Side, head: Point, bar: f64) {
     let way = match side {
         Side::Front => 1.0,
         Side::Back => -1.0,
     };
     let foot = Point::new(0.0, -CLEAR - 0.2);
-    tall(pen, stitch, foot, head, bar);
+    if stitch.row().overs > 0 {
+        tall(pen, stitch, foot, head, bar);
+    } else {
+        pen.line(foot, head);
+        pen.across(foot, head, 0.62, bar, 0.0);
+    }
     let tip = Point::new(0.32 * way, -CLEAR - 0.26);
     let low = -CLEAR + 0.07;
     pen.curve(foot, Point::new(0.0, low), Point::new(0.3 * way, low), tip);
 }
 
-/// Three part-worked stems, closed at foot and head, each with its slash.
-fn cluster(pen: &mut Pen, foot: Point, head: Point) {
-    pen.line(foot, head);
+/// Where the stems of a stitch stand in its middle, evenly across from `-half` to `half`.
+fn stems(stitch: Stitch, half: f64) -> impl Iterator<Item = f64> {
+    let count = stitch.row().stems.max(1);
+    let last = f64::from(count - 1).max(1.0);
+    (0..count).map(move |i| half * (2.0 * f64::from(i) / last - 1.0))
+}
+
+/// Half the width of what three, four, five stems or more are pushed out to.
+fn fullness(stitch: Stitch, halves: [f64; 3]) -> f64 {
+    halves[usize::from(stitch.row().stems.clamp(3, 5)) - 3]
+}
+
+/// Part-worked stems, closed at foot and head, each with its slashes.
+fn cluster(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point) {
+    let half: f64 = [0.24, 0.31, 0.38][usize::from(stitch.row().stems.clamp(2, 4)) - 2];
+    // Slashes of neighbours keep apart.
+    let slash = (0.6 * half / f64::from(stitch.row().stems.max(2) - 1)).min(0.14);
     pen.across(foot, head, 1.0, 0.24, 0.0);
-    for bulge in [-0.36, 0.36] {
-        pen.bow(foot, head, bulge);
-    }
-    for x in [-0.36, 0.0, 0.36] {
-        let middle = foot.midpoint(head) + Vec2::new(x, 0.0);
-        pen.line(middle + Vec2::new(-0.11, 0.06), middle + Vec2::new(0.11, -0.06));
+    let slashes = stitch.row().overs.saturating_sub(1);
+    for x in stems(stitch, half) {
+        if x == 0.0 {
+            pen.line(foot, head);
+        } else {
+            pen.bow(foot, head, x);
+        }
+        for i in 0..slashes {
+            let rise = 0.38 * (f64::from(i) - f64::from(slashes - 1) / 2.0);
+            let middle = foot.midpoint(head) + Vec2::new(x, -rise);
+            pen.line(middle + Vec2::new(-slash, 0.06), middle + Vec2::new(slash, -0.06));
+        }
     }
 }
 
-/// Long loose loops: a drop with a round top and one line within.
-fn puff(pen: &mut Pen, foot: Point, head: Point) {
+/// Long loose loops: a drop with a round top, the inner loops as lines within.
+fn puff(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point) {
     let height = foot.y - head.y;
     let shoulder = head.y + 0.34;
     for side in [-1.0, 1.0] {
@@ -110,39 +135,51 @@ fn puff(pen: &mut Pen, foot: Point, head: Point) {
         );
         pen.curve(Point::new(x, shoulder), Point::new(x, shoulder - 0.21), Point::new(0.2 * side, head.y), head);
     }
-    pen.line(foot, Point::new(0.0, shoulder + 0.1));
-}
-
-/// Five stems, closed at foot and head and pushed out: a fat lens, one slash across all.
-fn bobble(pen: &mut Pen, foot: Point, head: Point) {
-    for bulge in [-0.45, -0.23, 0.0, 0.23, 0.45] {
-        pen.bow(foot, head, bulge);
+    for x in stems(stitch, 0.36).filter(|x| x.abs() < 0.3) {
+        pen.line(foot, Point::new(x, shoulder + 0.1));
     }
-    pen.across(foot, head, 1.0, 0.24, 0.0);
-    pen.across(foot, head, 0.5, 0.5, 0.1);
 }
 
-/// Five whole stems that spread from the foot, gathered under one chain.
-fn popcorn(pen: &mut Pen, foot: Point, head: Point) {
-    let top = head.y + 0.34;
-    for (x, drop) in [(-0.42, 0.16), (-0.22, 0.04), (0.0, 0.0), (0.22, 0.04), (0.42, 0.16)] {
+/// Stems closed at foot and head and pushed out: a ball of as many ribs on a short stalk, under a bar.
+fn bobble(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point) {
+    let neck = head.lerp(foot, 0.7);
+    for bulge in stems(stitch, fullness(stitch, [0.28, 0.39, 0.5])) {
+        pen.bow(neck, head, bulge);
+    }
+    pen.line(foot, neck);
+    pen.across(foot, head, 1.0, 0.24, 0.0);
+}
+
+/// Whole stems that spread from the foot, gathered under one chain.
+fn popcorn(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point) {
+    let (top, half) = (head.y + 0.42, fullness(stitch, [0.33, 0.42, 0.54]));
+    for x in stems(stitch, half) {
+        let drop = 0.16 * (x / half) * (x / half);
         pen.line(foot, Point::new(x, top + drop));
     }
     pen.curve(
-        Point::new(-0.42, top + 0.16),
-        Point::new(-0.2, top - 0.06),
-        Point::new(0.2, top - 0.06),
-        Point::new(0.42, top + 0.16),
+        Point::new(-half, top + 0.16),
+        Point::new(-0.48 * half, top - 0.06),
+        Point::new(0.48 * half, top - 0.06),
+        Point::new(half, top + 0.16),
     );
-    pen.oval(Point::new(0.0, head.y + 0.11), 0.26, 0.11, 0.0);
+    pen.oval(Point::new(0.0, head.y + 0.14), 0.27, 0.14, 0.0);
 }
 
-/// A loop of three chains on a foot.
-fn picot(pen: &mut Pen, fit: &Fit) {
+/// A loop of chains on a foot: one on either side, the others across the top.
+fn picot(pen: &mut Pen, stitch: Stitch, fit: &Fit) {
     let base = Point::new(0.0, -CLEAR);
     let room = fit.height - 2.0 * CLEAR;
-    for (x, y, turn) in [(-0.26, 0.42, 0.35), (0.0, 0.9, core::f64::consts::FRAC_PI_2), (0.26, 0.42, -0.35)] {
-        pen.oval(base + Vec2::new(x, -y * room), 0.13, 0.23, -turn);
+    let mut chain = |x: f64, y: f64, turn: f64| pen.oval(base + Vec2::new(x, -y * room), 0.13, 0.23, turn);
+    if stitch.row().stems < 4 {
+        chain(-0.26, 0.42, -0.35);
+        chain(0.0, 0.9, core::f64::consts::FRAC_PI_2);
+        chain(0.26, 0.42, 0.35);
+    } else {
+        for side in [-1.0, 1.0] {
+            chain(0.25 * side, 0.3, 0.7 * side);
+            chain(0.24 * side, 0.84, -0.8 * side);
+        }
     }
     pen.line(base + Vec2::new(-0.12, 0.0), base + Vec2::new(0.12, 0.0));
 }

@@ -138,17 +138,14 @@ pub(super) fn miscounted(
     }
 }
 
-/// The count fits, but not for the stitches it names. Post stitches count as the stitch they are taller forms of, and
+/// The count fits, but not for the stitches it names. Post stitches count as the stitch they are forms of, and
 /// clusters, puffs and the like may be called by the stitch they are built of (common practice).
 pub(super) fn other_kinds(stated: &Stated, round: &Round, rules: &Rules) -> Option<Diagnostic> {
     let made = |fits: &dyn Fn(Stitch) -> bool| -> u32 {
         let runs = round.ops.iter().flat_map(|op| op.made.runs());
         runs.filter(|(stitch, _)| fits(*stitch)).map(|(_, count)| count).sum()
     };
-    let built_of = |said: Stitch| {
-        let overs = said.row().overs;
-        move |made: Stitch| made == said || (overs > 0 && said.row().stems == 1 && made.row().overs == overs)
-    };
+    let built_of = |said: Stitch| move |made: Stitch| made == said || made.built_of() == Some(said);
     let right =
         |(stitch, count): &(Stitch, u32)| made(&|made| made == *stitch) == *count || made(&built_of(*stitch)) == *count;
     let (wrong, count) = stated.kinds.iter().copied().find(|kind| !right(kind))?;

@@ -8,7 +8,7 @@ use crate::notation::tree::{Act, Item};
 use crate::notation::{Turning, WrittenRound};
 use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
 use crate::report::{Diagnostic, Report};
-use crate::stitch::{Loops, Stitch};
+use crate::stitch::{Build, Loops, Stitch};
 use std::collections::BTreeMap;
 
 /// Fewer chains than this in a joined chain are a ring to work into, not along.
@@ -317,7 +317,7 @@ impl One<'_> {
             *kinds.entry(stitch).or_default() += u64::from(count);
         }
         let rank = |(stitch, count): &(&Stitch, &u64)| {
-            let minor = [Stitch::CH, Stitch::SL_ST, Stitch::PICOT].contains(stitch);
+            let minor = matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Picot);
             (!minor, **count, std::cmp::Reverse(**stitch))
         };
         let stitch = kinds.iter().max_by_key(rank).map_or(self.rules.main, |(stitch, _)| *stitch);

@@ -4,7 +4,7 @@ use super::one::Spaces;
 use crate::notation::tree::{Act, Item, Times};
 use crate::plan::{Made, Op, Spot};
 use crate::report::{Diagnostic, Place};
-use crate::stitch::Stitch;
+use crate::stitch::{Build, Stitch};
 
 /// Most operations of one round.
 const MOST_OPS: usize = 100_000;
@@ -164,13 +164,13 @@ impl<'a> Tally<'a> {
             }
             (Spot::Space, Base::Stitches(_)) => self.space(op, place),
             // Picots in a row are so many operations, as they are when they are written one by one.
-            (Spot::Air, _) if matches!(op.made, Made::Same(Stitch::PICOT, 2..)) => {
-                for _ in 0..op.made.runs().map(|(_, count)| count).sum() {
-                    self.add(Op { made: Made::Same(Stitch::PICOT, 1), ..op.clone() }, place)?;
+            (Spot::Air, _) => match op.made {
+                Made::Same(picot, count @ 2..) if picot.row().build == Build::Picot => {
+                    (0..count).try_for_each(|_| self.add(Op { made: Made::Same(picot, 1), ..op.clone() }, place))
                 }
-                Ok(())
-            }
-            (Spot::Stitch | Spot::Together | Spot::Skip | Spot::Air, _) => self.add(op.clone(), place),
+                Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.add(op.clone(), place),
+            },
+            (Spot::Stitch | Spot::Together | Spot::Skip, _) => self.add(op.clone(), place),
         }
     }
 
