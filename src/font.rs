@@ -164,7 +164,8 @@ impl Face {
     /// The first character the face has no glyph for.
     pub fn missing(self, text: &str) -> Option<char> {
         let face = self.file()?;
-        text.chars().find(|&c| !c.is_control() && face.glyph_index(c).is_none())
+        // Most letters by far are of the alphabet, which every face has.
+        text.chars().find(|&c| !c.is_ascii_alphanumeric() && !c.is_control() && face.glyph_index(c).is_none())
     }
 
     fn shape(self, text: &str, size: f64, mut each: impl FnMut(GlyphId, Point)) -> f64 {

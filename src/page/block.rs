@@ -117,10 +117,10 @@ pub struct Table {
 }
 
 impl Table {
-    /// True where the other has columns of the same kinds, so that the two can stand on the same rails.
-    pub fn like(&self, other: &Self) -> bool {
-        let kinds = |table: &Self| table.columns.iter().map(|column| (column.right, column.grows)).collect::<Vec<_>>();
-        self.head == other.head && kinds(self) == kinds(other)
+    /// What kinds of columns it has, and whether they have heads: tables that are alike in this can stand on the same
+    /// rails.
+    pub fn kind(&self) -> (bool, Vec<(bool, bool)>) {
+        (self.head, self.columns.iter().map(|column| (column.right, column.grows)).collect())
     }
 }
 

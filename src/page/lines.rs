@@ -1,5 +1,8 @@
 //! Breaking runs of words into lines.
 
+use std::cell::RefCell;
+use std::collections::HashMap;
+
 use kurbo::Point;
 
 use crate::drawing::{Ink, Item, TextItem};
@@ -24,11 +27,49 @@ pub(super) struct Part {
     at: f64,
 }
 
-/// A word that can't be broken but at its ends; parts of several runs may meet in it.
+/// A word that can't be broken but at its ends; pieces of several runs may meet in it.
 struct Word {
-    parts: Vec<(String, Face, Option<Language>)>,
+    pieces: Vec<Piece>,
     width: f64,
     space: f64,
+}
+
+/// Some letters of one run.
+struct Piece {
+    text: String,
+    face: Face,
+    language: Option<Language>,
+    width: f64,
+}
+
+/// Most words whose widths are remembered.
+const KNOWN_WORDS: usize = 4096;
+
+thread_local! {
+    /// Widths of words in ems. A pattern says the same few words over and over, and shaping one takes far longer than
+    /// finding it here.
+    static KNOWN: RefCell<[HashMap<String, f64>; 3]> = RefCell::default();
+}
+
+/// Width of a word or space set at `size`.
+fn width(face: Face, text: &str, size: f64) -> f64 {
+    KNOWN.with_borrow_mut(|known| {
+        let [regular, bold, italic] = known;
+        let known = match face {
+            Face::Regular => regular,
+            Face::Bold => bold,
+            Face::Italic => italic,
+        };
+        if let Some(ems) = known.get(text) {
+            return ems * size;
+        }
+        if known.len() >= KNOWN_WORDS {
+            known.clear();
+        }
+        let ems = face.width(text, 1.0);
+        known.insert(text.to_owned(), ems);
+        ems * size
+    })
 }
 
 /// Breaks runs set at `size` into lines no wider than `width`. Words break at spaces, and anywhere only where one is
@@ -42,7 +83,7 @@ pub(super) fn wrap(runs: &[Run], size: f64, width: f64) -> Vec<Line> {
             lines.push(std::mem::take(&mut line));
         }
         let gap = if line.parts.is_empty() { 0.0 } else { space };
-        append(&mut line, word.parts, gap, size);
+        append(&mut line, word.pieces, gap);
         space = word.space;
     }
     if !line.parts.is_empty() {
@@ -63,60 +104,60 @@ fn words(runs: &[Run], size: f64) -> Vec<Word> {
     let mut words: Vec<Word> = Vec::new();
     let mut open = false;
     for run in runs {
-        let clean: String = run.text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-        for piece in clean.split_inclusive(' ') {
-            let text = piece.trim_end_matches(' ');
-            let part = (text.to_owned(), run.face, run.language);
-            match words.last_mut().filter(|_| open) {
-                Some(word) if !text.is_empty() => word.parts.push(part),
-                None if !text.is_empty() => words.push(Word { parts: vec![part], width: 0.0, space: 0.0 }),
-                Some(_) | None => {}
+        let (face, language) = (run.face, run.language);
+        for said in run.text.split_inclusive(|c: char| c == ' ' || c.is_control()) {
+            let text = said.trim_end_matches(|c: char| c == ' ' || c.is_control());
+            if !text.is_empty() {
+                let piece = Piece { text: text.to_owned(), face, language, width: width(face, text, size) };
+                match words.last_mut().filter(|_| open) {
+                    Some(word) => {
+                        word.width += piece.width;
+                        word.pieces.push(piece);
+                    }
+                    None => words.push(Word { width: piece.width, pieces: vec![piece], space: 0.0 }),
+                }
             }
-            open = text.len() == piece.len();
+            open = text.len() == said.len();
             if let Some(word) = words.last_mut().filter(|_| !open) {
-                word.space = run.face.width(" ", size);
+                word.space = width(face, " ", size);
             }
         }
-    }
-    for word in &mut words {
-        word.width = word.parts.iter().map(|(text, face, _)| face.width(text, size)).sum();
     }
     words
 }
 
 /// The word itself, or its pieces where it is wider than a line.
-fn fitting(word: Word, size: f64, width: f64) -> Vec<Word> {
-    if word.width <= width {
+fn fitting(word: Word, size: f64, most: f64) -> Vec<Word> {
+    if word.width <= most {
         return vec![word];
     }
-    let mut pieces: Vec<Word> = Vec::new();
-    for (text, face, language) in word.parts {
-        let mut piece = String::new();
+    let mut cuts: Vec<Word> = Vec::new();
+    for Piece { text, face, language, .. } in word.pieces {
+        let mut cut = String::new();
         for c in text.chars() {
-            piece.push(c);
-            if piece.chars().count() > 1 && face.width(&piece, size) > width {
-                piece.pop();
-                pieces.push(one(std::mem::take(&mut piece), face, language, size));
-                piece.push(c);
+            cut.push(c);
+            if cut.chars().nth(1).is_some() && face.width(&cut, size) > most {
+                cut.pop();
+                cuts.push(one(std::mem::take(&mut cut), face, language, size));
+                cut.push(c);
             }
         }
-        pieces.push(one(piece, face, language, size));
+        cuts.push(one(cut, face, language, size));
     }
-    if let Some(last) = pieces.last_mut() {
+    if let Some(last) = cuts.last_mut() {
         last.space = word.space;
     }
-    pieces
+    cuts
 }
 
 fn one(text: String, face: Face, language: Option<Language>, size: f64) -> Word {
     let width = face.width(&text, size);
-    Word { parts: vec![(text, face, language)], width, space: 0.0 }
+    Word { pieces: vec![Piece { text, face, language, width }], width, space: 0.0 }
 }
 
-fn append(line: &mut Line, parts: Vec<(String, Face, Option<Language>)>, space: f64, size: f64) {
+fn append(line: &mut Line, pieces: Vec<Piece>, space: f64) {
     let mut gap = space;
-    for (text, face, language) in parts {
-        let width = face.width(&text, size);
+    for Piece { text, face, language, width } in pieces {
         let last = line.parts.last_mut().filter(|last| last.face == face && last.language == language);
         match last {
             Some(last) => {

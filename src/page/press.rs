@@ -36,26 +36,27 @@ pub(super) fn print(flow: Flow<'_>, paper: &Paper) -> Result<(), Diagnostic> {
     let starts = page_starts(&extents, style.height()).map_err(|tall| too_tall(&slabs, tall, paper, style))?;
     let mut pending = Pending::default();
     let mut anchors: BTreeMap<String, Target> = BTreeMap::new();
+    let mut rest = slabs.into_iter();
     for (i, &start) in starts.iter().enumerate() {
-        let end = starts.get(i + 1).copied().unwrap_or(slabs.len());
+        let end = starts.get(i + 1).copied().unwrap_or(extents.len());
         let mut page = Page::new(paper.width, paper.height);
         let number = document.pages.len();
         let mut y = style.top;
-        for (j, slab) in slabs.iter().enumerate().take(end).skip(start) {
-            if j > start {
+        for (j, slab) in rest.by_ref().take(end - start).enumerate() {
+            if j > 0 {
                 y += slab.extent.before;
             } else if let Some((height, bits)) = slab.head.and_then(|head| heads.get(head)) {
-                bits.iter().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
+                bits.iter().cloned().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
                 y += height;
             }
-            if let Some((id, title, level)) = &slab.anchor {
+            if let Some((id, title, level)) = slab.anchor {
                 let target = Target { page: number, top: Mm::new(y - 3.0) };
-                document.bookmarks.push(Bookmark { title: title.clone(), level: *level, target });
+                document.bookmarks.push(Bookmark { title, level, target });
                 if !id.is_empty() {
-                    anchors.insert(id.clone(), target);
+                    anchors.insert(id, target);
                 }
             }
-            slab.bits.iter().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
+            slab.bits.into_iter().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
             y += slab.extent.height;
         }
         document.pages.push(page);
@@ -74,20 +75,20 @@ fn too_tall(slabs: &[Slab], tall: usize, paper: &Paper, style: &Style) -> Diagno
     Diagnostic::error("too-tall", message).help("choose a larger paper, or leave large print off")
 }
 
-fn place(bit: &Bit, y: f64, number: usize, page: &mut Page, pending: &mut Pending) {
+fn place(bit: Bit, y: f64, number: usize, page: &mut Page, pending: &mut Pending) {
     let down = Affine::translate((0.0, y));
-    let piece = match &bit.shows {
-        Shows::Items(items) => Piece { place: down, ..Piece::items(bit.owner, items.clone()) },
-        Shows::Drawing(drawing, place) => Piece::drawing(bit.owner, drawing.clone(), down * *place),
+    let piece = match bit.shows {
+        Shows::Items(items) => Piece { place: down, ..Piece::items(bit.owner, items) },
+        Shows::Drawing(drawing, place) => Piece::drawing(bit.owner, drawing, down * place),
         Shows::PageOf(anchor, item) => {
-            let item = TextItem { at: item.at + Vec2::new(0.0, y), ..item.clone() };
-            pending.numbers.push((number, bit.owner, anchor.clone(), item));
+            let item = TextItem { at: item.at + Vec2::new(0.0, y), ..item };
+            pending.numbers.push((number, bit.owner, anchor, item));
             return;
         }
         Shows::LinkTo(anchor, area, description) => {
             if let Owner::Element(element) = bit.owner {
-                let area = *area + Vec2::new(0.0, y);
-                pending.links.push((number, element, anchor.clone(), area, description.clone()));
+                let area = area + Vec2::new(0.0, y);
+                pending.links.push((number, element, anchor, area, description));
             }
             return;
         }

@@ -1,5 +1,7 @@
 //! Tables → slabs: columns as wide as they need, rows never split, the head repeated on every page.
 
+use std::collections::BTreeMap;
+
 use kurbo::{Affine, Point, Rect};
 
 use crate::font::Face;
@@ -206,15 +208,15 @@ impl Flow<'_> {
 
     /// The least and the natural widths that the columns of each table want; tables of a kind want the same.
     pub(super) fn wants_side_by_side(&self, tables: &[&Table]) -> Vec<Vec<(f64, f64)>> {
-        let own: Vec<Vec<(f64, f64)>> = tables.iter().map(|table| self.wants_of(table)).collect();
-        let wider = |(a, b): (&(f64, f64), &(f64, f64))| (a.0.max(b.0), a.1.max(b.1));
-        let widest = |table: &&Table| {
-            let like = tables.iter().zip(&own).filter(|(other, _)| other.like(table)).map(|(_, wants)| wants);
-            like.fold(Vec::new(), |most: Vec<(f64, f64)>, wants| {
-                if most.is_empty() { wants.clone() } else { most.iter().zip(wants).map(wider).collect() }
-            })
-        };
-        tables.iter().map(widest).collect()
+        let mut widest: BTreeMap<_, Vec<(f64, f64)>> = BTreeMap::new();
+        for table in tables {
+            let own = self.wants_of(table);
+            let most = widest.entry(table.kind()).or_insert_with(|| own.clone());
+            for (most, own) in most.iter_mut().zip(own) {
+                *most = (most.0.max(own.0), most.1.max(own.1));
+            }
+        }
+        tables.iter().map(|table| widest.get(&table.kind()).cloned().unwrap_or_default()).collect()
     }
 
     /// Shares the frame's width out among the columns.

@@ -81,24 +81,25 @@ impl InkWell {
     }
 
     fn items(&mut self, surface: &mut Surface<'_>, items: &[Item], drawing: Option<&Drawing>, shown: Option<Rect>) {
-        let visible = |room: Rect| shown.is_none_or(|shown| overlaps(shown, room));
+        // Where everything is shown, nothing needs to be measured.
+        let visible = |room: &dyn Fn() -> Rect| shown.is_none_or(|shown| overlaps(shown, room()));
         for item in items {
             match item {
                 Item::Path(item) => {
                     let reach = item.stroke.as_ref().map_or(0.0, |stroke| stroke.width);
-                    if visible(item.path.control_box().inflate(reach, reach)) {
+                    if visible(&|| item.path.control_box().inflate(reach, reach)) {
                         draw_path(surface, item);
                     }
                 }
                 Item::Text(item) => {
-                    if visible(item.bounds().inflate(item.halo, item.halo)) {
+                    if visible(&|| item.bounds().inflate(item.halo, item.halo)) {
                         self.text(surface, item);
                     }
                 }
                 Item::Symbol(item) => {
                     let symbol = drawing.and_then(|drawing| drawing.symbols.get(&item.key));
-                    if let Some(symbol) = symbol.filter(|symbol| visible(item.place.transform_rect_bbox(symbol.bounds)))
-                    {
+                    let room = |symbol: &Symbol| item.place.transform_rect_bbox(symbol.bounds);
+                    if let Some(symbol) = symbol.filter(|symbol| visible(&|| room(symbol))) {
                         let graphic = self.graphic(surface, &item.key, symbol);
                         surface.push_transform(&placed(item.place, symbol.bounds));
                         surface.draw_graphic(graphic);

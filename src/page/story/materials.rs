@@ -87,7 +87,7 @@ impl Story<'_> {
 
     /// One line a stitch: `18 sc and 20 rounds in 10 × 10 cm (4 × 4 in)`.
     pub(super) fn gauge_lines(&self) -> Vec<String> {
-        let used = super::stitches(self.plan);
+        let used = self.stitches();
         let swatched = |stitch: &Stitch| !matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Picot);
         let gauges = self.plan.gauges.iter().filter(|(stitch, _)| used.contains(stitch) && swatched(stitch));
         gauges.map(|(stitch, gauge)| self.gauge_line(&self.writer().short(*stitch), gauge)).collect()

@@ -8,6 +8,7 @@ mod telling;
 mod working;
 
 use std::cell::OnceCell;
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use crate::design::Terms;
@@ -33,18 +34,32 @@ pub struct Story<'a> {
     /// The written rounds: one table for all sizes, or one a size. Written when they are first asked for; the facts
     /// alone do without.
     tables: OnceCell<Vec<RowTable>>,
+    /// The stitches that the plan makes.
+    stitches: OnceCell<Vec<Stitch>>,
 }
 
 impl<'a> Story<'a> {
     /// Gathers what the sections are made from.
     pub fn new(plan: &'a Plan, pictures: &'a Pictures, options: &'a Options, words: &'a Words) -> Self {
-        Self { plan, pictures, options, words, tables: OnceCell::new() }
+        Self { plan, pictures, options, words, tables: OnceCell::new(), stitches: OnceCell::new() }
     }
 
     fn tables(&self) -> &[RowTable] {
         self.tables.get_or_init(|| {
             let writer = Writer { words: self.words, terms: self.plan.design.terms };
             rounds::round_tables(self.plan, self.pictures, self.options, &writer)
+        })
+    }
+
+    /// Every stitch that the plan makes, in the table's order.
+    fn stitches(&self) -> &[Stitch] {
+        self.stitches.get_or_init(|| {
+            let rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
+            let mut made = BTreeSet::new();
+            for op in rounds.flat_map(|round| &round.ops) {
+                made.extend(op.made.runs().map(|(stitch, _)| stitch));
+            }
+            Stitch::all().filter(|stitch| made.contains(stitch)).collect()
         })
     }
 
@@ -73,7 +88,7 @@ impl<'a> Story<'a> {
         if self.plan.sizes.len() > 1 || design.sizes.iter().any(|size| size.head.is_some()) {
             facts.push((self.say("page-sizes"), self.size_names()));
         }
-        let level = self.say(&format!("page-level-{}", level(self.plan)));
+        let level = self.say(&format!("page-level-{}", self.level()));
         facts.push((self.say("page-level"), level));
         facts.extend(self.yarn_fact().map(|yarn| (self.say("page-yarn"), yarn)));
         facts.extend(self.hook_fact().map(|hook| (self.say("page-hook"), hook)));
@@ -141,30 +156,24 @@ impl<'a> Story<'a> {
     fn writer(&self) -> Writer<'a> {
         Writer { words: self.words, terms: self.plan.design.terms }
     }
-}
 
-/// Every stitch that the plan makes, in the table's order.
-fn stitches(plan: &Plan) -> Vec<Stitch> {
-    let ops = plan.sizes.iter().flat_map(|size| &size.rounds).flat_map(|round| &round.ops);
-    let made: Vec<Stitch> = ops.flat_map(|op| op.made.runs().map(|(stitch, _)| stitch)).collect();
-    Stitch::all().filter(|stitch| made.contains(stitch)).collect()
-}
-
-/// The project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.
-pub fn level(plan: &Plan) -> u8 {
-    let stitches = stitches(plan);
-    let plain = |stitch: &&Stitch| {
-        matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Cross | Build::Stem) && stitch.row().overs < 3
-    };
-    let special = stitches.len() - stitches.iter().filter(plain).count();
-    let colours = plan.design.yarn.colours.len() > 1;
-    let kinds = stitches.iter().filter(plain).filter(|stitch| stitch.row().build != Build::Chain).count();
-    let rounds = || plan.sizes.iter().flat_map(|size| &size.rounds);
-    let loops = rounds().any(|round| round.loops() != crate::stitch::Loops::Both);
-    match (special, colours || loops || kinds > 2) {
-        (0, false) => 1,
-        (0, true) => 2,
-        (1 | 2, _) => 3,
-        _ => 4,
+    /// The project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.
+    fn level(&self) -> u8 {
+        let stitches = self.stitches();
+        let plain = |stitch: &&Stitch| {
+            matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Cross | Build::Stem)
+                && stitch.row().overs < 3
+        };
+        let special = stitches.len() - stitches.iter().filter(plain).count();
+        let colours = self.plan.design.yarn.colours.len() > 1;
+        let kinds = stitches.iter().filter(plain).filter(|stitch| stitch.row().build != Build::Chain).count();
+        let mut rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
+        let loops = rounds.any(|round| round.loops() != crate::stitch::Loops::Both);
+        match (special, colours || loops || kinds > 2) {
+            (0, false) => 1,
+            (0, true) => 2,
+            (1 | 2, _) => 3,
+            _ => 4,
+        }
     }
 }

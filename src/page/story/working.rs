@@ -1,6 +1,6 @@
 //! How the piece is worked, and the abbreviations.
 
-use super::{Story, stitches};
+use super::Story;
 use crate::design::{Hand, Terms, Work};
 use crate::page::{Block, Cell, Column, Run, Section, Table};
 use crate::plan::{Begin, Close, Op, Spot};
@@ -83,7 +83,7 @@ impl Story<'_> {
 
     /// The stitches that the instructions name: those made, the chains that begin rounds, the slip stitch that joins.
     fn named_stitches(&self) -> Vec<Stitch> {
-        let made = stitches(self.plan);
+        let made = self.stitches();
         let rounds = || self.plan.sizes.iter().flat_map(|size| &size.rounds);
         let chains = rounds().any(|round| matches!(round.begin, Begin::Chain { .. }));
         let joins = rounds().any(|round| round.close == Close::Join);
