@@ -40,6 +40,7 @@ fn pictures(plan: &Plan, options: &Options) -> Pictures {
         cover: Some(first.clone()),
         key: Some(Arc::new(key(plan, 0, &KeyOptions { width, ..KeyOptions::default() }))),
         charts: vec![(first, "One size".to_owned())],
+        keys: Vec::new(),
         schematics: Vec::new(),
         shapes: plan.sizes.iter().map(|size| predict(plan, size)).collect(),
     }
@@ -260,7 +261,7 @@ fn hanging(plan: &Plan, paper: &Paper) -> wall::Wall {
     let key = Arc::new(key(plan, 0, &KeyOptions::default()));
     let (width, height) = wall::chart_room(plan, 0, paper, Mm::new(key.bounds.height()), &Options::new(paper.clone()));
     let chart = Arc::new(chart(plan, 0, &ChartOptions { width, height, ..ChartOptions::default() }));
-    wall::Wall { size: 0, chart, key: Some(key) }
+    wall::Wall { size: 0, chart, key: Some(key), apart: false }
 }
 
 #[test]

@@ -8,11 +8,54 @@ pub struct HeadRow {
     /// Head circumference.
     pub head: Mm,
     /// Table and row, for the pages.
-    pub source: String,
+    pub source: HeadSource,
     /// Youngest and oldest age in months, for children.
     pub age_months: Option<(u32, u32)>,
     /// Why the row is to be taken with care.
     pub caution: Option<String>,
+}
+
+/// Where a head circumference is from.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub enum HeadSource {
+    /// Measured, or not worn.
+    #[default]
+    Measured,
+    /// A growth reference.
+    Growth {
+        /// Which one.
+        reference: Reference,
+        /// Age in months.
+        months: u32,
+        /// Whose heads.
+        whose: Whose,
+        /// The percentile.
+        percentile: u8,
+    },
+    /// The Craft Yarn Council's chart: a row's name with its least and most in cm, of which the middle is taken.
+    Council(&'static str, f64, f64),
+    /// ANSUR II: a row's name, and the percentile.
+    Ansur(&'static str, u8),
+}
+
+/// The growth references.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Reference {
+    /// WHO Child Growth Standards, 2006.
+    Who,
+    /// UK 1990 growth reference.
+    Uk90,
+}
+
+/// Whose heads a growth reference tells of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Whose {
+    /// Boys'.
+    Boys,
+    /// Girls'.
+    Girls,
+    /// The mean of both.
+    Both,
 }
 
 /// A row of a growth reference: age in months, boys' and girls' 3rd, 50th and 97th percentile in cm.
@@ -83,20 +126,20 @@ pub fn look_up(table: &str, row: &str) -> Result<HeadRow, String> {
 }
 
 struct GrowthTable {
-    title: &'static str,
+    reference: Reference,
     rows: &'static [Growth],
     help: &'static str,
 }
 
 const WHO_TABLE: GrowthTable = GrowthTable {
-    title: "WHO Child Growth Standards 2006",
+    reference: Reference::Who,
     rows: WHO,
     help: "rows of `who` are named by age: `newborn`, `baby-1m`, `-3m`, `-6m`, `-9m`, `-12m`, `toddler-18m`, \
            `child-2y`, `-3y`, `-4y`, `-5y`, with `-boy` or `-girl` and `-p3`, `-p50` or `-p97` behind it where wanted",
 };
 
 const UK90_TABLE: GrowthTable = GrowthTable {
-    title: "UK 1990 growth reference",
+    reference: Reference::Uk90,
     rows: UK90,
     help: "rows of `uk90` are named by age: `child-4y`, `-6y`, `-8y`, `-10y`, `-12y`, `-14y`, `-16y`, `-18y`, with \
            `-boy` or `-girl` and `-p3`, `-p50` or `-p97` behind it where wanted",
@@ -135,12 +178,12 @@ fn growth_row(table: &GrowthTable, row: &str) -> Result<HeadRow, String> {
     let found = table.rows.iter().find(|growth| growth.months == name.months).ok_or(table.help)?;
     let (boys, girls) = (found.boys[name.percentile], found.girls[name.percentile]);
     let (cm, whose) = match (name.boys, name.girls) {
-        (true, false) => (boys, "boys"),
-        (false, _) => (girls, "girls"),
-        (true, true) => ((boys + girls) / 2.0, "mean of boys and girls"),
+        (true, false) => (boys, Whose::Boys),
+        (false, _) => (girls, Whose::Girls),
+        (true, true) => ((boys + girls) / 2.0, Whose::Both),
     };
-    let percentile = ["3rd", "50th", "97th"][name.percentile];
-    let source = format!("{}, {}, {whose}, {percentile} percentile", table.title, age_words(found.months));
+    let percentile = [3, 50, 97][name.percentile];
+    let source = HeadSource::Growth { reference: table.reference, months: found.months, whose, percentile };
     Ok(HeadRow {
         head: Mm::from_cm(cm),
         source,
@@ -156,16 +199,6 @@ pub(super) fn usual(youngest: u32, oldest: u32) -> Option<(Mm, Mm)> {
     let least = rows().rfind(|row| row.months <= youngest)?;
     let most = rows().find(|row| row.months >= oldest)?;
     Some((Mm::from_cm(least.boys[0].min(least.girls[0])), Mm::from_cm(most.boys[2].max(most.girls[2]))))
-}
-
-/// `6 months`, `4 years`.
-pub fn age_words(months: u32) -> String {
-    match months {
-        0 => "newborn".to_owned(),
-        1 => "1 month".to_owned(),
-        2..24 => format!("{months} months"),
-        _ => format!("{} years", months / 12),
-    }
 }
 
 /// Where WHO and UK90 overlap they differ by about 2 cm; they must not be joined into one row of sizes unseen.
@@ -191,7 +224,7 @@ fn council_row(row: &str) -> Result<HeadRow, String> {
         let names: Vec<&str> = COUNCIL.iter().map(|row| row.0).collect();
         format!("rows of `council` are {}", super::fields::listed(&names))
     })?;
-    let source = format!("Craft Yarn Council head circumference, {name} {least}–{most} cm, the middle");
+    let source = HeadSource::Council(name, *least, *most);
     let low = matches!(*name, "baby" | "toddler" | "child");
     let caution = low.then(|| {
         format!(
@@ -211,17 +244,16 @@ fn ansur_row(row: &str) -> Result<HeadRow, String> {
         _ => (wanted.as_str(), 1),
     };
     let mean = |at: usize| ANSUR.iter().map(|(_, values)| values[at]).sum::<f64>() / ANSUR.len() as f64;
-    let cm = match (who, ANSUR.iter().find(|(name, _)| *name == who)) {
-        (_, Some((_, values))) => values[percentile],
-        ("adult", None) => mean(percentile),
+    let (name, cm) = match (who, ANSUR.iter().find(|(name, _)| *name == who)) {
+        (_, Some((name, values))) => (*name, values[percentile]),
+        ("adult", None) => ("adult", mean(percentile)),
         _ => {
             return Err("rows of `ansur` are `woman`, `man` and `adult` (mean of both), with `-p5`, `-p50` or `-p95` \
                         behind it where wanted"
                 .to_owned());
         }
     };
-    let percentile = ["5th", "50th", "95th"][percentile];
-    let source = format!("ANSUR II 2012, {who}, {percentile} percentile");
+    let source = HeadSource::Ansur(name, [5, 50, 95][percentile]);
     Ok(HeadRow { head: Mm::from_cm(cm), source, age_months: None, caution: None })
 }
 

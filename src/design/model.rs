@@ -1,5 +1,6 @@
 //! The design as resolved: nothing optional that has a default, lengths in millimetres.
 
+use super::heads::HeadSource;
 use crate::report::Place;
 use crate::stitch::{Loops, Stitch};
 use crate::units::{Angle, Gauge, Mm};
@@ -169,8 +170,8 @@ pub struct Size {
     pub head: Option<Mm>,
     /// Finished circumference: head with ease, or as said.
     pub around: Mm,
-    /// Where the measurement comes from: `measured`, or the table and row it was read from.
-    pub source: String,
+    /// Where the measurement comes from.
+    pub source: HeadSource,
     /// Youngest and oldest age in months, where the size is for children of a known age.
     pub age_months: Option<(u32, u32)>,
     /// Where it stands.

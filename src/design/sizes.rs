@@ -1,7 +1,7 @@
 //! Sizes: measured, or read from a published table.
 
 use super::fields::{shortened, unknown};
-use super::heads::{self, HeadRow};
+use super::heads::{self, HeadRow, HeadSource};
 use super::measure;
 use super::raw::{RawSize, TABLES};
 use super::resolve::{Reading, in_range, printed, tidy_cm};
@@ -76,7 +76,7 @@ fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> (Size, bool) {
         name,
         head: None,
         around: Mm::from_cm(55.0),
-        source: "measured".to_owned(),
+        source: HeadSource::Measured,
         age_months: raw.age.as_ref().and_then(|text| age(text, report)),
         place: Some(raw.name.place),
     };

@@ -51,7 +51,7 @@ pub fn key(plan: &Plan, size: usize, options: &KeyOptions) -> Drawing {
         lines = signs(size).into_iter().map(line).collect();
         lines.extend(other_lines(plan, size, options, &words));
     }
-    lay_out(words.say("key-title"), lines, symbols, words.language, options)
+    lay_out(words.say("key-title"), lines, symbols, &words, options)
 }
 
 /// The whole symbol set with its names.
@@ -60,7 +60,7 @@ pub fn symbol_sheet(language: Language, terms: Terms, options: &KeyOptions) -> D
     let mut symbols = Symbols::new();
     let line = |sign| sign_line(sign, options.unit.mm(), false, terms, &words, &mut symbols);
     let lines = Sign::all().into_iter().map(line).collect();
-    lay_out(words.say("sheet-title"), lines, symbols, language, options)
+    lay_out(words.say("sheet-title"), lines, symbols, &words, options)
 }
 
 /// The signs that the chart of a size uses, in the order of the key.
@@ -229,24 +229,25 @@ struct Entry {
     height: f64,
 }
 
-fn lay_out(title: String, lines: Vec<Line>, symbols: Symbols, language: Language, options: &KeyOptions) -> Drawing {
+fn lay_out(title: String, lines: Vec<Line>, symbols: Symbols, words: &Words, options: &KeyOptions) -> Drawing {
+    let language = words.language;
     let (width, unit, letters) = (options.width.mm(), options.unit.mm(), options.letters.mm());
     let columns = (width / options.column.mm().max(20.0)).floor().max(1.0);
     let column = width / columns;
     let picture = (3.2 * unit).max(lines.iter().map(|line| line.ink.width()).fold(0.0, f64::max));
     let entry = |line: Line| {
-        let mut words = Vec::new();
+        let mut told = Vec::new();
         if !line.short.is_empty() && line.short != line.name {
-            words.push((line.short.clone(), Face::Bold));
+            told.push((line.short.clone(), Face::Bold));
         }
         let wrapped = wrap(&line.name, Face::Regular, letters, column - picture - letters);
-        words.extend(wrapped.into_iter().map(|line| (line, Face::Regular)));
-        let height = line.ink.height().max(words.len() as f64 * 1.3 * letters) + 0.8 * unit;
-        Entry { line, words, height }
+        told.extend(wrapped.into_iter().map(|line| (line, Face::Regular)));
+        let height = line.ink.height().max(told.len() as f64 * 1.3 * letters) + 0.8 * unit;
+        Entry { line, words: told, height }
     };
     let entries: Vec<Entry> = lines.into_iter().map(entry).collect();
     let names = entries.iter().map(|entry| full_name(&entry.line));
-    let description = names.collect::<Vec<_>>().join("; ");
+    let description = names.collect::<Vec<_>>().join(words.semicolon());
     let rows = entries.len().div_ceil(columns as usize);
     let mut items = Vec::new();
     let mut bottom = 0.0_f64;
@@ -272,7 +273,7 @@ fn draw_entry(entry: &Entry, corner: Point, picture: f64, letters: f64) -> Item 
     let leading = 1.3 * letters;
     let first = middle.y - leading * (entry.words.len() as f64 - 1.0) / 2.0 + Face::Regular.cap_height(letters) / 2.0;
     for (i, (line, face)) in entry.words.iter().enumerate() {
-        let at = Point::new(corner.x + picture + 0.3 * letters, first + leading * i as f64);
+        let at = Point::new(corner.x + picture + 0.6 * letters, first + leading * i as f64);
         items.push(Item::Text(TextItem { face: *face, ..TextItem::new(line.clone(), at, letters) }));
     }
     let role = Role::Object { name: full_name(&entry.line), description: String::new() };

@@ -77,7 +77,8 @@ fn describe(title: &str, table: &RowTable, pen: &Pen<'_>) -> String {
     for part in &table.parts {
         lines.push(format!("{}.", part.name));
         lines.extend(part.every.as_ref().map(|every| pen.every(every)));
-        let line = |row: &RowLine| format!("{}: {} ({}).", row.label, row.instruction, pen.counts(row));
+        let line =
+            |row: &RowLine| format!("{}{}{} ({}).", row.label, pen.words.colon(), row.instruction, pen.counts(row));
         lines.extend(part.rows.iter().map(line));
     }
     lines.join(" ")

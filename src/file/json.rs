@@ -8,10 +8,11 @@ use serde::Serialize;
 use crate::design::{Terms, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::instruction;
+use crate::page::story::source_words;
 use crate::plan::{PartPlan, Plan, Round, SizePlan, YarnUse};
 use crate::stitch::Loops;
 use crate::units::{Mm, tidy};
-use crate::words::Words;
+use crate::words::{Language, Words};
 
 #[derive(Serialize)]
 struct PlanJson<'a> {
@@ -26,7 +27,7 @@ struct SizeJson<'a> {
     name: &'a str,
     /// Nothing for what isn't worn.
     head_mm: Option<f64>,
-    source: &'a str,
+    source: String,
     finished_circumference_mm: f64,
     rounds: Vec<RoundJson<'a>>,
     /// Stitches that bring a spiral down after its last round; not counted.
@@ -113,7 +114,9 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
 }
 
 fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape, words: &Words) -> SizeJson<'a> {
-    let source = plan.design.sizes.get(index).map_or("", |size| &size.source);
+    // Data are English, whatever the pages speak.
+    let english = Words::of(Language::En);
+    let source = plan.design.sizes.get(index).and_then(|size| source_words(&size.source, &english));
     let rounds = size.rounds.iter().zip(&shape.rounds).map(|(one, at)| {
         let (radius, height, strain) = (mm(at.radius), mm(at.height), tidy(at.hoop_strain, 4));
         RoundJson { radius_mm: radius, height_mm: height, hoop_strain: strain, ..round(plan, size, one, words) }
@@ -121,7 +124,7 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
     SizeJson {
         name: &size.name,
         head_mm: size.head.map(mm),
-        source,
+        source: source.unwrap_or_else(|| "measured".to_owned()),
         finished_circumference_mm: mm(size.finished),
         rounds: rounds.collect(),
         step_down: size.step_down.iter().map(|stitch| abbreviation(*stitch, plan.design.terms)).collect(),

@@ -28,7 +28,7 @@ pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
     }
     line(&mut text, "");
     for (name, fact) in story.facts() {
-        paragraph(&mut text, &format!("{name}: {fact}"), "", "  ");
+        paragraph(&mut text, &format!("{name}{}{fact}", words.colon()), "", "  ");
     }
     for part in story.sections() {
         section(&mut text, &part, &words);
@@ -52,10 +52,10 @@ fn section(text: &mut String, section: &Section, words: &Words) {
                 paragraph(text, &format!("* {title}"), "", "  ");
             }
             Block::List { numbered, items } => list(text, *numbered, items),
-            Block::Table(rows) => table(text, rows),
+            Block::Table(rows) => table(text, rows, words),
             Block::Figure(figure) => {
                 line(text, "");
-                let what = format!("[{}: {}]", words.say("text-picture"), figure.drawing.description);
+                let what = format!("[{}{}{}]", words.say("text-picture"), words.colon(), figure.drawing.description);
                 paragraph(text, &what, "", "  ");
                 let words = figure.words();
                 if !words.is_empty() {
@@ -76,7 +76,7 @@ fn list(text: &mut String, numbered: bool, items: &[Vec<Run>]) {
 }
 
 /// A table as lines that can be read one after another: narrow ones in columns, others as `head: cell` sentences.
-fn table(text: &mut String, table: &Table) {
+fn table(text: &mut String, table: &Table, words: &Words) {
     line(text, "");
     let cells = |row: &Vec<Cell>| row.iter().map(spoken).collect::<Vec<_>>();
     let mut rows: Vec<Vec<String>> = table.rows.iter().map(cells).collect();
@@ -92,7 +92,7 @@ fn table(text: &mut String, table: &Table) {
         return columns(text, table, &rows, &widths);
     }
     for row in rows.iter().skip(usize::from(table.head)) {
-        paragraph(text, &sentence(row, table), "", "    ");
+        paragraph(text, &sentence(row, table, words), "", "    ");
     }
 }
 
@@ -113,39 +113,49 @@ fn columns(text: &mut String, table: &Table, rows: &[Vec<String>], widths: &[usi
 }
 
 /// The first cell leads, long words follow it bare, and the other cells are called by their columns.
-fn sentence(row: &[String], table: &Table) -> String {
+fn sentence(row: &[String], table: &Table, words: &Words) -> String {
     let mut out = String::new();
     for (i, (cell, column)) in row.iter().zip(&table.columns).enumerate().filter(|(_, (cell, _))| !cell.is_empty()) {
         let separator = match i {
             0 => "",
-            1 => ": ",
-            _ => "; ",
+            1 => words.colon(),
+            _ => words.semicolon(),
         };
         let bare = i == 0 || column.grows || !table.head || !column.has_words();
-        let _ = if bare { write!(out, "{separator}{cell}") } else { write!(out, "{separator}{} {cell}", said(column)) };
+        let _ = if bare {
+            write!(out, "{separator}{cell}")
+        } else {
+            write!(out, "{separator}{} {cell}", said(column, words))
+        };
     }
     out
 }
 
 /// A column's title with what sets it off from its cell.
-fn said(column: &Column) -> String {
-    if column.title.contains(',') { format!("{}:", column.title) } else { column.title.clone() }
+fn said(column: &Column, words: &Words) -> String {
+    if column.title.contains(',') {
+        format!("{}{}", column.title, words.colon().trim_end())
+    } else {
+        column.title.clone()
+    }
 }
 
 /// A cell's words; tick boxes have none.
 fn spoken(cell: &Cell) -> String {
-    cell.text().replace('\u{a0}', " ")
+    cell.text()
 }
 
 fn plain(runs: &[Run]) -> String {
-    runs.iter().map(|run| run.text.replace('\u{a0}', " ")).collect()
+    runs.iter().map(|run| run.text.as_str()).collect()
 }
 
-/// Words broken into lines; the first begins with `first`, the others with `rest`.
+/// Words broken into lines, though not where a space holds two of them together; the first line begins with `first`,
+/// the others with `rest`.
 fn paragraph(text: &mut String, words: &str, first: &str, rest: &str) {
     let mut out = first.to_owned();
     let mut empty = true;
-    for word in words.replace('\u{a0}', " ").split_whitespace() {
+    let breaks = |c: char| c.is_whitespace() && c != '\u{a0}';
+    for word in words.split(breaks).filter(|word| !word.is_empty()) {
         if !empty && out.chars().count() + 1 + word.chars().count() > WIDTH {
             line(text, &out);
             rest.clone_into(&mut out);
@@ -160,7 +170,8 @@ fn paragraph(text: &mut String, words: &str, first: &str, rest: &str) {
     line(text, &out);
 }
 
+/// A line; what held words together in it is a plain space there, as in any letter.
 fn line(text: &mut String, words: &str) {
-    text.push_str(words);
+    text.push_str(&words.replace('\u{a0}', " "));
     text.push('\n');
 }

@@ -11,8 +11,8 @@ use crate::units::{Mm, TURN};
 /// Edges whose radii differ by less than this share of the largest are one edge to the eye and the tape: a crown that
 /// rounds into its side has the width of the side.
 const SAME_EDGE: f64 = 0.04;
-/// Least height that is measured, mm: less is told as nought in centimetres.
-const LEAST_HEIGHT: f64 = 0.5;
+/// Least height that is measured, mm: less is about as thick as the fabric itself, and the piece lies flat.
+const LEAST_HEIGHT: f64 = 4.0;
 
 /// A part that rises by less than this share of its width is flat.
 const FLAT: f64 = 0.2;
@@ -229,7 +229,7 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
             to: Point::new(widest.x, view.tall),
             value: Mm::new(view.tall),
         };
-        // What lies flat has no height worth a line: it would be told as nought.
+        // What lies flat has no height worth a line.
         if view.tall >= LEAST_HEIGHT {
             measures.push(height);
         }

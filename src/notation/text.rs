@@ -6,6 +6,7 @@
 //! rounds run on in a spiral.
 
 use super::read::{LONGEST_TEXT, is_word};
+use crate::design::heads::HeadSource;
 use crate::design::{Body, Design, Finish, Part, Said, Size, Terms, Work};
 use crate::report::{Diagnostic, Place, Report};
 use crate::stitch::{Loops, Stitch};
@@ -47,8 +48,8 @@ pub fn into_design(text: &str, beside: &Design, report: &mut Report) -> Option<D
 
 /// The size of rounds that go with no measure: they come out as they come out.
 fn only_size() -> Size {
-    let (name, source) = ("one".to_owned(), "measured".to_owned());
-    Size { name, head: None, around: Mm::ZERO, source, age_months: None, place: None }
+    let source = HeadSource::Measured;
+    Size { name: "one".to_owned(), head: None, around: Mm::ZERO, source, age_months: None, place: None }
 }
 
 struct File {

@@ -75,6 +75,14 @@ impl Block {
             Self::Paragraph(_) | Self::Heading(_) | Self::List { .. } | Self::Figure(_) => None,
         }
     }
+
+    /// The picture, where it is one.
+    pub fn figure(&self) -> Option<&Figure> {
+        match self {
+            Self::Figure(figure) => Some(figure),
+            Self::Paragraph(_) | Self::Heading(_) | Self::List { .. } | Self::Table(_) => None,
+        }
+    }
 }
 
 /// A picture with its caption.
@@ -87,8 +95,8 @@ pub struct Figure {
     pub title: String,
     /// A sentence under it; empty for none.
     pub caption: String,
-    /// True where its scale must not change.
-    pub true_scale: bool,
+    /// The symbols of the picture, explained, to stand under it; nothing where they are explained elsewhere.
+    pub key: Option<Arc<Drawing>>,
 }
 
 impl Figure {
@@ -106,6 +114,8 @@ impl Figure {
 pub struct Table {
     /// What it holds, for a reader who can't see it.
     pub summary: String,
+    /// What stands over its head where it goes on over a page; empty for nothing.
+    pub continued: String,
     /// Its columns.
     pub columns: Vec<Column>,
     /// True where the columns' titles are printed as a head row.

@@ -9,10 +9,10 @@ use crate::report::{Diagnostic, Report};
 use crate::units::Mm;
 use crate::words::{Arg, Words};
 
-use super::flow::{Bit, Flow, Shows, baseline, ending_at};
+use super::flow::{Bit, Flow, Shows, baseline, ending_at, room_for_picture};
 use super::press::{Running, furnish, print, printable};
 use super::story::Story;
-use super::{Document, Options, Owner, Pictures, Section, Style, Tag, cover};
+use super::{Block, Document, Figure, Options, Owner, Pictures, Section, Style, Tag, cover};
 
 /// Lays a plan out as a booklet. Nothing, and errors in the report, where the paper can't hold it; warnings where a
 /// picture had to be made smaller or a character is not in the typeface.
@@ -27,7 +27,8 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
     let story = Story::new(plan, pictures, options, &words);
     let mut document = Document::new(title_of(design), design.language);
     document.author = design.designer.clone();
-    let sections = story.sections();
+    let mut sections = story.sections();
+    keys_under_charts(&mut sections, &style, &words);
     let root = document.element(Tag::Section, None);
     cover::add(&mut document, &story, &style, root);
     let mut flow = Flow::new(&style, &mut document);
@@ -48,6 +49,26 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
     furnish(&mut document, 1, &style, &words, &running);
     complain_of_lost(&mut document, design, report);
     Some(document)
+}
+
+/// Explains the symbols under every chart where they fit there, and then nowhere else; or else in a section of their own.
+fn keys_under_charts(sections: &mut Vec<Section>, style: &Style, words: &Words) {
+    let Some(chart) = sections.iter_mut().find(|section| section.id == "chart") else { return };
+    let figures = || chart.blocks.iter().filter_map(Block::figure);
+    let fits = |figure: &Figure| {
+        let room = room_for_picture(figure, style, style.measure.min(style.width()));
+        figure.key.is_some() && figure.drawing.bounds.height() <= room + 1e-6
+    };
+    if figures().all(fits) {
+        chart.title = words.say("page-chart-and-key");
+        sections.retain(|section| section.id != "key");
+    } else {
+        chart.blocks.iter_mut().for_each(|block| {
+            if let Block::Figure(figure) = block {
+                figure.key = None;
+            }
+        });
+    }
 }
 
 /// Room for a picture in the booklet, so that it can be drawn at the size at which it is printed: the width between the

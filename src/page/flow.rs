@@ -32,6 +32,20 @@ pub(super) struct Bit {
     pub(super) shows: Shows,
 }
 
+impl Bit {
+    /// The same so much further down.
+    pub(super) fn moved(mut self, down: f64) -> Self {
+        let by = kurbo::Vec2::new(0.0, down);
+        match &mut self.shows {
+            Shows::Items(items) => items.iter_mut().for_each(|item| *item = item.moved(by)),
+            Shows::Drawing(_, place) => *place = Affine::translate(by) * *place,
+            Shows::PageOf(_, item) => item.at += by,
+            Shows::LinkTo(_, area, _) => *area = *area + by,
+        }
+        self
+    }
+}
+
 /// What a bit shows.
 #[derive(Clone, Debug)]
 pub(super) enum Shows {
@@ -248,12 +262,10 @@ impl<'a> Flow<'a> {
     fn figure(&mut self, figure: &Figure, parent: usize) {
         let style = self.style;
         let bounds = figure.drawing.bounds;
-        let words = figure.words();
-        let caption = if words.is_empty() { Vec::new() } else { wrap(&words, style.table, self.measure()) };
+        let caption = caption_lines(figure, style, self.measure());
         let caption_height = caption.len() as f64 * style.table * style.leading;
-        let room = (self.frame.1 - self.frame.0, style.height() - caption_height - style.text * 5.0);
-        let scale =
-            if figure.true_scale { 1.0 } else { (room.0 / bounds.width()).min(room.1 / bounds.height()).min(1.0) };
+        let room = (self.frame.1 - self.frame.0, room_for_picture(figure, style, self.measure()));
+        let scale = (room.0 / bounds.width()).min(room.1 / bounds.height()).min(1.0);
         if scale < 0.995 {
             self.shrunk.push((figure.drawing.title.clone(), scale));
         }
@@ -280,8 +292,24 @@ impl<'a> Flow<'a> {
             let at = Point::new((middle - line.width / 2.0).max(self.frame.0), y);
             self.put(&mut slab.bits, line, at, style.table, style.palette.text, words, i + 1 == caption.len());
         }
+        if let Some(key) = &figure.key {
+            self.key_under(&mut slab, key, parent);
+        }
         self.slabs.push(slab);
         self.gap(style.text * 1.2);
+    }
+
+    /// Puts the symbols of a picture under it, in the same slab.
+    fn key_under(&mut self, slab: &mut Slab, key: &Arc<Drawing>, parent: usize) {
+        let style = self.style;
+        let element = self.document.element(Tag::Figure(key.description.clone()), Some(parent));
+        let top = slab.extent.height + style.text * KEY_GAP;
+        let rule = top - style.text * KEY_GAP / 2.0;
+        slab.bits.push(ornament(vec![bar(self.frame.0, rule, self.frame.1, style.hair, style.palette.rule)]));
+        let place = Affine::translate((self.frame.0, top)) * Affine::translate(-key.bounds.origin().to_vec2());
+        let shows = Shows::Drawing(key.clone(), place);
+        slab.bits.push(Bit { owner: Owner::Element(element), language: Some(key.language), shows });
+        slab.extent.height = top + key.bounds.height();
     }
 
     /// A slab with the gap that was asked for above it.
@@ -332,6 +360,20 @@ impl<'a> Flow<'a> {
             }
         }
     }
+}
+
+/// Room above the symbols under a picture, in ems.
+const KEY_GAP: f64 = 1.6;
+
+/// Height left for a picture on a page that it shares with a heading, its caption and its symbols.
+pub(super) fn room_for_picture(figure: &Figure, style: &Style, measure: f64) -> f64 {
+    let caption = caption_lines(figure, style, measure).len() as f64 * style.table * style.leading;
+    let key = figure.key.as_ref().map_or(0.0, |key| key.bounds.height() + style.text * KEY_GAP);
+    style.height() - caption - key - style.text * 5.0
+}
+
+fn caption_lines(figure: &Figure, style: &Style, measure: f64) -> Vec<Line> {
+    wrap(&figure.words(), style.table, measure)
 }
 
 /// Line distance of headings.

@@ -50,6 +50,8 @@ pub struct Pictures {
     pub key: Option<Arc<Drawing>>,
     /// The charts in order, each with its caption.
     pub charts: Vec<(Arc<Drawing>, String)>,
+    /// The symbols of each chart, small enough to stand under it; empty where they can't stand under every one.
+    pub keys: Vec<Arc<Drawing>>,
     /// The side views in order, each with its caption.
     pub schematics: Vec<(Arc<Drawing>, String)>,
     /// The predicted shape of each size of the plan; empty where it isn't known.

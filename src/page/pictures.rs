@@ -17,12 +17,25 @@ use super::{Options, Paper, Pictures, Print, Style};
 
 /// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
+/// Room between a chart's caption and its symbols, with a little to spare.
+const UNDER_GAP: Mm = Mm::new(8.0);
 /// Share of a page that the schematic of a booklet may fill; in large print nearly all of it.
 const SCHEMATIC_SHARE: [f64; 2] = [0.76, 0.95];
 /// Sizes that can be told apart when they are nested in one schematic.
 const MOST_NESTED: usize = 6;
+/// Least share of the full size of a wall chart that the symbols below it may leave.
+const LEAST_BESIDE_KEY: f64 = 0.6;
+/// Most of a sheet that the symbols take where they have it for themselves, below a heading.
+const KEY_SHARE: f64 = 0.88;
 /// Large sheets for wall charts, smallest first: ISO 216 and the sheets of the United States.
 const SHEETS: [[&str; 4]; 2] = [["A3", "A2", "A1", "A0"], ["Tabloid", "Arch C", "Arch D", "Arch E"]];
+
+/// Least share of its full height that a chart keeps to make room for its symbols under it.
+const LEAST_SHARE: f64 = 0.82;
+/// Sizes of a key under a chart: scale of the symbols, letters, and widths of a column, wide ones first.
+const UNDER_UNIT: Mm = Mm::new(3.7);
+const UNDER_LETTERS: Mm = Mm::new(3.2);
+const UNDER_COLUMNS: [Mm; 2] = [Mm::new(56.0), Mm::new(42.0)];
 
 impl Pictures {
     /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
@@ -30,13 +43,15 @@ impl Pictures {
         let style = Style::new(&options.paper, options.print, options.large);
         let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
         let middle = plan.sizes.len() / 2;
-        let charts = (0..plan.sizes.len()).map(|index| {
-            let (view, reason) = choose_view(plan, index, width, height);
-            let drawing = chart(plan, index, &chart_options(view, width, height, options));
-            let caption = if view == ChartView::Whole { String::new() } else { reason };
-            (Arc::new(drawing), caption)
-        });
-        let charts: Vec<(Arc<Drawing>, String)> = charts.collect();
+        let keyed: Option<Vec<KeyedChart>> =
+            (0..plan.sizes.len()).map(|size| KeyedChart::draw(plan, size, (width, height), options)).collect();
+        let (charts, keys) = match keyed {
+            Some(keyed) => keyed.into_iter().map(|keyed| (keyed.chart, keyed.key)).unzip(),
+            None => {
+                ((0..plan.sizes.len()).map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![])
+            }
+        };
+        let charts: Vec<(Arc<Drawing>, String)> = charts;
         let room = SchematicOptions {
             width,
             height: height * SCHEMATIC_SHARE[usize::from(options.large)],
@@ -48,8 +63,37 @@ impl Pictures {
             key: Some(Arc::new(chart_key(plan, middle, choose_view(plan, middle, width, height).0, width, options))),
             schematics: schematics.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
             charts,
+            keys,
             shapes: shapes.to_vec(),
         }
+    }
+}
+
+/// The chart of a size in the first view that can be read in the room, with its caption.
+fn one_chart(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> (Arc<Drawing>, String) {
+    let (view, reason) = choose_view(plan, size, width, height);
+    let drawing = chart(plan, size, &chart_options(view, width, height, options));
+    (Arc::new(drawing), if view == ChartView::Whole { String::new() } else { reason })
+}
+
+/// A chart that leaves room for its symbols under it.
+struct KeyedChart {
+    chart: (Arc<Drawing>, String),
+    key: Arc<Drawing>,
+}
+
+impl KeyedChart {
+    /// The same view as would be chosen for the whole room, and hardly smaller; nothing where that can't be.
+    fn draw(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> Option<Self> {
+        let (view, _) = choose_view(plan, size, width, height);
+        let tall = height.min(width);
+        UNDER_COLUMNS.into_iter().find_map(|column| {
+            let small = KeyOptions { unit: UNDER_UNIT, letters: UNDER_LETTERS, column, ..key_options(width, options) };
+            let key = key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..small });
+            let left = height - Mm::new(key.bounds.height()) - UNDER_GAP;
+            let fits = !options.large && left >= tall * LEAST_SHARE && choose_view(plan, size, width, left).0 == view;
+            fits.then(|| Self { chart: one_chart(plan, size, (width, left), options), key: Arc::new(key) })
+        })
     }
 }
 
@@ -112,10 +156,25 @@ pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &O
 pub fn wall_picture(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: &Options) -> Wall {
     let (width, _) = paper.printable();
     let beside = KeyOptions { bands: view == ChartView::Bands, ..key_options(width - wall::KEY_INSET, options) };
-    let key = key(plan, size, &grown(beside, wall::growth(paper)));
-    let (width, height) = wall::chart_room(plan, size, paper, Mm::new(key.bounds.height()), options);
-    let chart = chart(plan, size, &chart_options(view, width, height, options));
-    Wall { size, chart: Arc::new(chart), key: Some(Arc::new(key)) }
+    let below = key(plan, size, &grown(beside, wall::growth(paper)));
+    let left = wall::chart_room(plan, size, paper, Mm::new(below.bounds.height()), options);
+    let whole = wall::chart_room(plan, size, paper, Mm::ZERO, options);
+    let apart = left.1 < whole.1.min(whole.0) * LEAST_BESIDE_KEY;
+    let (room, key) = if apart { (whole, key_alone(plan, size, view, paper, options)) } else { (left, below) };
+    let chart = chart(plan, size, &chart_options(view, room.0, room.1, options));
+    Wall { size, chart: Arc::new(chart), key: Some(Arc::new(key)), apart }
+}
+
+/// The key for a sheet of its own: in one column, or in two where it would be too high.
+fn key_alone(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: &Options) -> Drawing {
+    let (width, height) = paper.printable();
+    let bands = view == ChartView::Bands;
+    let one = grown(KeyOptions { bands, ..key_options(width, options) }, wall::growth(paper));
+    let drawn = key(plan, size, &one);
+    if Mm::new(drawn.bounds.height()) <= height * KEY_SHARE {
+        return drawn;
+    }
+    key(plan, size, &KeyOptions { column: width / 2.0, ..one })
 }
 
 /// The smallest large sheet, of the family that the paper of `options` belongs to, on which every round of a size can be

@@ -22,8 +22,9 @@ const SPREAD: f64 = 2.0;
 
 /// Most tick boxes in a row, where there is room for as many.
 const TICKS_ACROSS: u32 = 5;
-/// The same for boxes above this side, mm.
-const LARGE_TICKS_ACROSS: u32 = 3;
+/// The same where room is scarce.
+const FEW_TICKS: u32 = 3;
+/// Side of boxes, mm, above which room is always scarce.
 const LARGE_TICK: f64 = 5.0;
 
 /// Room between columns in ems, and where the long words stand below the others and these need what there is.
@@ -69,8 +70,7 @@ impl Flow<'_> {
                 style.hair * 2.0,
                 style.palette.accent,
             )]));
-            let copy = slab.bits.iter().cloned().map(|bit| Bit { owner: Owner::Artifact(Artifact::Head), ..bit });
-            self.heads.push((slab.extent.height, copy.collect()));
+            self.heads.push(self.repeated(&slab, &table.continued));
             head = Some(self.heads.len() - 1);
             self.slabs.push(slab);
         }
@@ -96,6 +96,24 @@ impl Flow<'_> {
             slab.extent.repeat = slab.head.and_then(|head| self.heads.get(head)).map_or(0.0, |(height, _)| *height);
             self.slabs.push(slab);
         }
+    }
+
+    /// A table's head for the next page, under a line that says what goes on there.
+    fn repeated(&self, head: &Slab, continued: &str) -> (f64, Vec<Bit>) {
+        let style = self.style;
+        let owner = Owner::Artifact(Artifact::Head);
+        let lines = wrap(&[Run::bold(continued)], style.table, self.frame.1 - self.frame.0);
+        let line = style.table * style.leading;
+        let mut bits = Vec::new();
+        for (i, words) in lines.iter().enumerate() {
+            let at = Point::new(self.frame.0, i as f64 * line + baseline(style.table, line));
+            let items = words.items(at, style.table, style.palette.accent, i + 1 == lines.len());
+            let shows = Shows::Items(items.into_iter().map(|(_, item)| item).collect());
+            bits.push(Bit { owner, language: None, shows });
+        }
+        let down = lines.len() as f64 * line + if lines.is_empty() { 0.0 } else { style.table * 0.3 };
+        bits.extend(head.bits.iter().cloned().map(|bit| Bit { owner, ..bit.moved(down) }));
+        (down + head.extent.height, bits)
     }
 
     /// A row with no more boxes to tick than a page breaks well at, and the rows below it that hold the rest of them in
@@ -206,11 +224,49 @@ impl Flow<'_> {
         (((width + 0.35 * self.style.tick + 1e-6) / pitch).floor() as u32).clamp(1, 12)
     }
 
-    /// The least and the natural widths that the columns of each table want; tables of a kind want the same.
+    /// Room between columns: less of it where then no words need to be broken, or where otherwise even the longest word
+    /// would be.
+    fn gap_between(&self, wants: &[(f64, f64)]) -> f64 {
+        let (usual, narrow) = (self.style.table * GAP, self.style.table * NARROW_GAP);
+        let whole = self.frame.1 - self.frame.0 - 2.0 * self.style.table * INDENT;
+        let gaps = wants.len().max(2) as f64 - 1.0;
+        let least: f64 = wants.iter().map(|(least, _)| least).sum();
+        let fitting = (whole - natural(wants)) / gaps;
+        if fitting >= narrow {
+            fitting.min(usual)
+        } else if least + usual * gaps > whole {
+            narrow
+        } else {
+            usual
+        }
+    }
+
+    /// The least and the natural widths that the columns of each table want; tables of a kind want the same. Where the
+    /// words only fit on one line if boxes to tick stand closer together, these do, in more lines.
     pub(super) fn wants_side_by_side(&self, tables: &[&Table]) -> Vec<Vec<(f64, f64)>> {
+        // The large boxes of large print leave the room to the words.
+        let across = if self.style.tick > LARGE_TICK { FEW_TICKS } else { TICKS_ACROSS };
+        let wants = self.wants_with(tables, across);
+        let fit = |all: &[Vec<(f64, f64)>]| all.iter().all(|wants| self.fit(wants));
+        if fit(&wants) {
+            return wants;
+        }
+        let closer = self.wants_with(tables, FEW_TICKS);
+        if fit(&closer) { closer } else { wants }
+    }
+
+    /// True where no words need to be broken with narrow gaps between the columns.
+    fn fit(&self, wants: &[(f64, f64)]) -> bool {
+        let gaps = wants.len().max(2) as f64 - 1.0;
+        let edges = 2.0 * self.style.table * INDENT;
+        natural(wants) + gaps * self.style.table * NARROW_GAP + edges <= self.frame.1 - self.frame.0
+    }
+
+    fn wants_with(&self, tables: &[&Table], across: u32) -> Vec<Vec<(f64, f64)>> {
         let mut widest: BTreeMap<_, Vec<(f64, f64)>> = BTreeMap::new();
         for table in tables {
-            let own = self.wants_of(table);
+            let own: Vec<(f64, f64)> =
+                table.columns.iter().enumerate().map(|(i, column)| self.wants(table, i, column, across)).collect();
             let most = widest.entry(table.kind()).or_insert_with(|| own.clone());
             for (most, own) in most.iter_mut().zip(own) {
                 *most = (most.0.max(own.0), most.1.max(own.1));
@@ -221,15 +277,10 @@ impl Flow<'_> {
 
     /// Shares the frame's width out among the columns.
     fn rails(&self, table: &Table, wants: &[(f64, f64)]) -> Vec<Rail> {
-        let mut gap = self.style.table * GAP;
         let indent = self.style.table * INDENT;
         let count = table.columns.len();
-        let mut room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
-        // Where even the longest words don't fit side by side, the gaps give way before the words do.
-        if wants.iter().map(|(least, _)| least).sum::<f64>() > room {
-            gap = self.style.table * NARROW_GAP;
-            room = self.frame.1 - self.frame.0 - gap * (count.max(1) as f64 - 1.0) - 2.0 * indent;
-        }
+        let mut gap = self.gap_between(wants);
+        let mut room = self.frame.1 - self.frame.0 - 2.0 * indent - gap * (count.max(1) as f64 - 1.0);
         let mut widths = share(wants, &table.columns, room);
         let wide = |column: &Column, width: f64| !column.grows || width >= self.style.table * STACKED;
         let below = count > 3 && !table.columns.iter().zip(&widths).all(|(column, width)| wide(column, *width));
@@ -269,18 +320,12 @@ impl Flow<'_> {
         rails
     }
 
-    fn wants_of(&self, table: &Table) -> Vec<(f64, f64)> {
-        table.columns.iter().enumerate().map(|(i, column)| self.wants(table, i, column)).collect()
-    }
-
-    /// The least and the natural width of a column.
-    fn wants(&self, table: &Table, index: usize, column: &Column) -> (f64, f64) {
+    /// The least and the natural width of a column with `most_ticks` boxes side by side.
+    fn wants(&self, table: &Table, index: usize, column: &Column, most_ticks: u32) -> (f64, f64) {
         let size = self.style.table;
         let head = [Run::bold(column.title.clone())];
         let (mut least, mut natural) = if table.head { widths(&head, size) } else { (0.0, 0.0) };
         natural = natural.min(least * 1.6);
-        // The large boxes of large print leave the room to the words.
-        let most_ticks = if self.style.tick > LARGE_TICK { LARGE_TICKS_ACROSS } else { TICKS_ACROSS };
         for cell in table.rows.iter().filter_map(|row| row.get(index)) {
             let extra = self.swatch_room(cell);
             let box_pitch = self.style.tick * 1.35;
@@ -292,6 +337,11 @@ impl Flow<'_> {
         }
         (least, natural.max(least))
     }
+}
+
+/// Width of columns side by side with all their words on one line.
+fn natural(wants: &[(f64, f64)]) -> f64 {
+    wants.iter().map(|(_, natural)| natural).sum()
 }
 
 /// Widths for columns that want (least, natural): natural where there is room, what is left to growing columns;

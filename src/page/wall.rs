@@ -42,6 +42,8 @@ pub struct Wall {
     pub chart: Arc<Drawing>,
     /// Its symbols, explained.
     pub key: Option<Arc<Drawing>>,
+    /// True where the symbols take so much of the sheet that they go on a second one.
+    pub apart: bool,
 }
 
 /// Something on the sheet: what it is, what it shows, where.
@@ -73,8 +75,8 @@ pub fn chart_room(plan: &Plan, size: usize, paper: &Paper, key_height: Mm, optio
     (width, (height - others).max(LEAST_CHART))
 }
 
-/// Lays the chart out on one sheet at true size, which lies on its side where it doesn't fit upright. Nothing, and an
-/// error in the report, where it fits neither way.
+/// Lays the chart out on one sheet at true size, which lies on its side where it doesn't fit upright, with its symbols
+/// below it or on a second sheet. Nothing, and an error in the report, where it fits neither way.
 pub fn one_sheet(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
     let upright = &options.paper;
     let turned = |complaint| on_sheet(plan, wall, options, &upright.turned()).map_err(|_| complaint);
@@ -87,7 +89,8 @@ fn on_sheet(plan: &Plan, wall: &Wall, options: &Options, paper: &Paper) -> Resul
     paper.check()?;
     let (width, height) = paper.printable();
     let mut document = begin(plan);
-    let sheet = compose(&mut document, plan, wall, options, (width.mm(), 1)).unwrap_or_default();
+    let below = wall.key.as_ref().filter(|_| !wall.apart);
+    let sheet = compose(&mut document, plan, wall, below, options, (width.mm(), 1)).unwrap_or_default();
     if sheet.width > width.mm() + 1e-6 || sheet.height > height.mm() + 1e-6 {
         return Err(too_large(&sheet, paper));
     }
@@ -99,7 +102,34 @@ fn on_sheet(plan: &Plan, wall: &Wall, options: &Options, paper: &Paper) -> Resul
         &wall_style(paper, options),
     ));
     document.pages.push(page);
+    if let Some(key) = wall.key.as_ref().filter(|_| wall.apart) {
+        key_sheet(&mut document, key, paper, options)?;
+    }
     Ok(document)
+}
+
+/// Adds a sheet with the symbols.
+fn key_sheet(document: &mut Document, key: &Arc<Drawing>, paper: &Paper, options: &Options) -> Result<(), Diagnostic> {
+    let style = wall_style(paper, options);
+    let (width, height) = paper.printable();
+    let mut sheet = Sheet { placed: Vec::new(), width: key.bounds.width(), height: 0.0 };
+    let title = Words::of(document.language).say("page-key");
+    let root = document.element(Tag::Section, None);
+    let heading = document.element(Tag::Heading(2, title.clone()), Some(root));
+    let lines = wrap(&[Run::bold(title.clone())], style.heads[1], width.mm());
+    sheet.lines(&lines, style.heads[1], HEAD_LEADING, style.palette.accent, heading);
+    sheet.height += GAP;
+    sheet.figure(document, key, root, 0.0);
+    if sheet.width > width.mm() + 1e-6 || sheet.height > height.mm() + 1e-6 {
+        return Err(too_large(&sheet, paper));
+    }
+    let mut page = Page::new(paper.width, paper.height);
+    let shift = Affine::translate((MARGIN.mm(), MARGIN.mm()));
+    page.pieces.extend(sheet.placed.iter().map(|placed| placed.piece(shift, None)));
+    let target = Target { page: document.pages.len(), top: Mm::ZERO };
+    document.bookmarks.push(Bookmark { title, level: 2, target });
+    document.pages.push(page);
+    Ok(())
 }
 
 /// Lays the chart out at true size in tiles on home paper: first a sheet with the map and the check square, then the
@@ -114,7 +144,7 @@ pub fn tiled(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -
     let width = wall.chart.bounds.width().max(least);
     // The map is read before the chart, so its elements come first.
     let map = tiles::Map::reserve(&mut document, plan);
-    let sheet = compose(&mut document, plan, wall, options, (width, 2))?;
+    let sheet = compose(&mut document, plan, wall, wall.key.as_ref(), options, (width, 2))?;
     tiles::print(&mut document, &sheet, wall, plan, options, map);
     finish(document, plan, report)
 }
@@ -194,6 +224,7 @@ fn compose(
     document: &mut Document,
     plan: &Plan,
     wall: &Wall,
+    key: Option<&Arc<Drawing>>,
     options: &Options,
     (width, level): (f64, u8),
 ) -> Option<Sheet> {
@@ -210,7 +241,7 @@ fn compose(
     sheet.figure(document, &wall.chart, root, (width - chart.width()) / 2.0);
     sheet.width = width.max(chart.width());
     sheet.height += GAP;
-    match &wall.key {
+    match key {
         Some(key) => {
             let from = sheet.height;
             sheet.figure(document, key, root, 0.0);

@@ -237,11 +237,11 @@ chart-back-loop = Nur ins hintere Maschenglied.
 chart-front-loop = Nur ins vordere Maschenglied.
 chart-colour = Farbe: { $colour }.
 chart-repeat = Ein Rapport von { $count }
-view-whole = Jede Runde ist gezeichnet; die kleinste Masche misst { $cell } mm.
-view-bands = Gleiche Runden sind als ein Band gezeichnet, weil die kleinste Masche sonst { $small } mm mäße; so misst sie { $cell } mm.
-view-sector = Ein Rapport ist groß gezeichnet, weil die kleinste Masche des Ganzen { $small } mm mäße; so misst sie { $cell } mm.
-view-paper = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen. Auf { $paper } fände jede Runde Platz.
-view-none = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen, und kein einzelner Bogen ist groß genug: die Teile einzeln zeichnen.
+view-whole = Jede Runde ist gezeichnet; die kleinste Masche misst { $cell } mm.
+view-bands = Gleiche Runden sind als ein Band gezeichnet, weil die kleinste Masche sonst { $small } mm mäße; so misst sie { $cell } mm.
+view-sector = Ein Rapport ist groß gezeichnet, weil die kleinste Masche des Ganzen { $small } mm mäße; so misst sie { $cell } mm.
+view-paper = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen. Auf { $paper } fände jede Runde Platz.
+view-none = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen, und kein einzelner Bogen ist groß genug: die Teile einzeln zeichnen.
 key-title = Zeichenerklärung
 sheet-title = Häkelschrift
 key-back = { $stitch }, nur hinteres Maschenglied: Bogen wie eine Schale
@@ -315,11 +315,11 @@ page-weight-4 = mittel
 page-weight-5 = dick
 page-weight-6 = sehr dick
 page-weight-7 = Riesengarn
-page-ball = { $grams } g = { $metres } m je Knäuel
-page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) je Knäuel
+page-ball = { $grams } g = { $metres } m je Knäuel
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) je Knäuel
 page-colour = Farbe
 page-hook = Häkelnadel
-page-hook-letter = { $size } mm (US { $letter })
+page-hook-letter = { $size } mm (US { $letter })
 page-extras = Außerdem
 page-extras-list = Maschenmarkierer, Wollnadel, Maßband, Schere
 page-yarn-amounts = Garn je Größe
@@ -327,15 +327,15 @@ page-grams = Gramm
 page-metres = Meter
 page-yards = Yards
 page-balls = Knäuel
-page-yarn-weighed = Die Mengen folgen aus der gewogenen Maschenprobe, mit { $percent } % Zugabe für Fadenenden und Unvorhergesehenes.
-page-yarn-estimated = Die Mengen sind nach der Garnstärke geschätzt, mit { $percent } % Zugabe. Eine gewogene Maschenprobe gibt genauere Werte.
+page-yarn-weighed = Die Mengen folgen aus der gewogenen Maschenprobe, mit { $percent } % Zugabe für Fadenenden und Unvorhergesehenes.
+page-yarn-estimated = Die Mengen sind nach der Garnstärke geschätzt, mit { $percent } % Zugabe. Eine gewogene Maschenprobe gibt genauere Werte.
 page-swatch = Maschenprobe
 page-gauge = { $stitches } { $stitch } und { $rounds } Runden auf { $square }
 page-gauge-assumed = (nach den üblichen Höhenverhältnissen angenommen: bitte auch hiervon eine Probe arbeiten)
 page-gauge-advice = Die Probe in Runden arbeiten, waschen und trocknen wie später das fertige Stück, dann messen. Mehr Maschen als angegeben: dickere Nadel nehmen. Weniger: dünnere.
 page-head = Kopf
 page-finished = Fertiger Umfang
-page-hat-size = Hutgröße US / UK
+page-hat-size = Hutgröße US (UK)
 page-stitches-total = Maschen insgesamt
 page-part = Teil
 page-around-wanted = Umfang, gewünscht
@@ -345,6 +345,30 @@ page-length-worked = Länge, gearbeitet
 page-measures = Maße der Teile
 page-measures-note = Der Umfang gilt am Ende des Teils, die Länge entlang der Häkelarbeit. „Gearbeitet“ ist, was die Maschenzahlen bei der Maschenprobe oben ergeben.
 page-size-source = Kopfmaße: { $source }
+page-source-who = WHO-Wachstumsstandards 2006
+page-source-uk90 = Wachstumsreferenz UK 1990
+page-source-newborn = neugeboren
+page-source-months = { $count ->
+        [one] 1 Monat
+       *[other] { $count } Monate
+    }
+page-source-years = { $count ->
+        [one] 1 Jahr
+       *[other] { $count } Jahre
+    }
+page-source-boys = Jungen
+page-source-girls = Mädchen
+page-source-both = Mittel von Jungen und Mädchen
+page-source-percentile = { $number }. Perzentile
+page-source-council = Craft Yarn Council, Kopfumfang: { $row }, die Mitte von { $least } bis { $most } cm
+page-source-preemie = Frühgeborenes
+page-source-baby = Baby
+page-source-toddler = Kleinkind
+page-source-child = Kind
+page-source-tween = älteres Kind
+page-source-woman = Frau
+page-source-man = Mann
+page-source-adult = Erwachsene (Mittel von Frau und Mann)
 page-working = So wird gearbeitet
 page-terms = Die Abkürzungen der Maschen stehen unten.
 page-joined = Jede Runde endet mit einer Kettmasche in ihre erste Masche. Diese Kettmasche zählt nie als Masche.
@@ -371,6 +395,7 @@ page-tog-uk = zus abm = zusammen abmaschen: so viele Maschen zu einer
 page-skip = überspringen = die nächste Masche auslassen
 page-key = Zeichen
 page-chart = Häkelschrift
+page-chart-and-key = Häkelschrift und Zeichen
 page-of-size = Größe { $size }
 page-rounds = Runden
 page-round = Runde
@@ -382,6 +407,7 @@ page-down = Tiefe
 page-done = Fertig
 page-rounds-of = Runden: { $part }
 page-part-size = { $part }, Größe { $size }
+page-continued = { $title } (Fortsetzung)
 page-each-round = { $rounds }: am Anfang { $begin }, am Ende { $end }.
 page-each-round-end = { $rounds }: am Ende { $end }.
 page-measured = Breite und Tiefe gelten für das Stück, wie es nach der letzten Runde der Zeile liegt oder hängt, in { $unit }.
@@ -405,8 +431,8 @@ page-care-rules = Dies sind die üblichen Hinweise, keine Rechtsberatung. Es gel
 page-tile = Blatt { $name }
 page-tile-of = Blatt { $name } von { $count }
 page-map = So gehören die Blätter zusammen
-page-map-how = Mit 100 % drucken (nicht an die Seite anpassen). An einer von je zwei Kanten schneiden, Marke auf Marke legen und zusammenkleben; die Blätter überlappen um { $overlap } mm.
-page-check-square = Dieses Quadrat misst 50 mm, wenn in wahrer Größe gedruckt wurde.
+page-map-how = Mit 100 % drucken (nicht an die Seite anpassen). An einer von je zwei Kanten schneiden, Marke auf Marke legen und zusammenkleben; die Blätter überlappen um { $overlap } mm.
+page-check-square = Dieses Quadrat misst 50 mm, wenn in wahrer Größe gedruckt wurde.
 page-wall-title = Wandbild: { $title }
 
 ## file

@@ -322,11 +322,11 @@ chart-back-loop = In the back loop only.
 chart-front-loop = In the front loop only.
 chart-colour = Colour: { $colour }.
 chart-repeat = One repeat of { $count }
-view-whole = Every round is drawn; the smallest stitch is { $cell } mm.
-view-bands = Rounds that are alike are drawn as one band, because the smallest stitch would be { $small } mm otherwise; so it is { $cell } mm.
-view-sector = One repeat is drawn large, because the smallest stitch of the whole would be { $small } mm; so it is { $cell } mm.
-view-paper = The smallest stitch is { $cell } mm and hard to read. { $paper } paper would show every round.
-view-none = The smallest stitch is { $cell } mm and hard to read, and no single sheet is large enough: draw one part at a time.
+view-whole = Every round is drawn; the smallest stitch is { $cell } mm.
+view-bands = Rounds that are alike are drawn as one band, because the smallest stitch would be { $small } mm otherwise; so it is { $cell } mm.
+view-sector = One repeat is drawn large, because the smallest stitch of the whole would be { $small } mm; so it is { $cell } mm.
+view-paper = The smallest stitch is { $cell } mm and hard to read. { $paper } paper would show every round.
+view-none = The smallest stitch is { $cell } mm and hard to read, and no single sheet is large enough: draw one part at a time.
 key-title = Key
 sheet-title = Symbols
 key-back = { $stitch }, back loop only: arc like a cup
@@ -400,11 +400,11 @@ page-weight-4 = medium
 page-weight-5 = bulky
 page-weight-6 = super bulky
 page-weight-7 = jumbo
-page-ball = { $grams } g = { $metres } m a ball
-page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) a ball
+page-ball = { $grams } g = { $metres } m a ball
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) a ball
 page-colour = Colour
 page-hook = Hook
-page-hook-letter = { $size } mm (US { $letter })
+page-hook-letter = { $size } mm (US { $letter })
 page-extras = Also
 page-extras-list = a stitch marker, a yarn needle, a tape measure, scissors
 page-yarn-amounts = Yarn for each size
@@ -412,15 +412,15 @@ page-grams = Grams
 page-metres = Metres
 page-yards = Yards
 page-balls = Balls
-page-yarn-weighed = The amounts come from the weighed swatch, with { $percent } % added for tails and chance.
-page-yarn-estimated = The amounts are an estimate from the yarn weight, with { $percent } % added. A weighed swatch gives better figures.
+page-yarn-weighed = The amounts come from the weighed swatch, with { $percent } % added for tails and chance.
+page-yarn-estimated = The amounts are an estimate from the yarn weight, with { $percent } % added. A weighed swatch gives better figures.
 page-swatch = Gauge
 page-gauge = { $stitches } { $stitch } and { $rounds } rounds in { $square }
 page-gauge-assumed = (assumed from the usual height ratios: work a swatch of it too)
 page-gauge-advice = Work the swatch in the round, wash and dry it as the piece will be, then measure. More stitches than this: take a larger hook. Fewer: a smaller one.
 page-head = Head
 page-finished = Finished around
-page-hat-size = Hat size US / UK
+page-hat-size = Hat size US (UK)
 page-stitches-total = Stitches in all
 page-part = Part
 page-around-wanted = Around, wanted
@@ -430,6 +430,33 @@ page-length-worked = Length, worked
 page-measures = Measures by part
 page-measures-note = Around is measured at the end of the part, length along the fabric. “Worked” is what the counts give at the gauge above.
 page-size-source = Head measurements: { $source }
+page-source-who = WHO Child Growth Standards 2006
+page-source-uk90 = UK 1990 growth reference
+page-source-newborn = newborn
+page-source-months = { $count ->
+        [one] 1 month
+       *[other] { $count } months
+    }
+page-source-years = { $count ->
+        [one] 1 year
+       *[other] { $count } years
+    }
+page-source-boys = boys
+page-source-girls = girls
+page-source-both = mean of boys and girls
+page-source-percentile = { $number ->
+        [3] 3rd percentile
+       *[other] { $number }th percentile
+    }
+page-source-council = Craft Yarn Council, head circumference: { $row }, the middle of { $least } to { $most } cm
+page-source-preemie = preemie
+page-source-baby = baby
+page-source-toddler = toddler
+page-source-child = child
+page-source-tween = tween
+page-source-woman = woman
+page-source-man = man
+page-source-adult = adult (mean of woman and man)
 page-working = How it is worked
 page-terms = { $terms ->
         [UK] Stitch names are UK terms.
@@ -462,6 +489,7 @@ page-skip = { $terms ->
     }
 page-key = Symbols
 page-chart = Chart
+page-chart-and-key = Chart and symbols
 page-of-size = Size { $size }
 page-rounds = Rounds
 page-round = Round
@@ -473,6 +501,7 @@ page-down = Down
 page-done = Done
 page-rounds-of = Rounds: { $part }
 page-part-size = { $part }, size { $size }
+page-continued = { $title } (continued)
 page-each-round = { $rounds }: begin with { $begin }, end with { $end }.
 page-each-round-end = { $rounds }: end with { $end }.
 page-measured = Across and down are the piece as it lies or hangs after the last round of the line, in { $unit }.
@@ -496,8 +525,8 @@ page-care-rules = These are the usual cautions, not legal advice. Follow the rul
 page-tile = Sheet { $name }
 page-tile-of = Sheet { $name } of { $count }
 page-map = How the sheets go together
-page-map-how = Print at 100 % (no fitting to the page). Cut along one of two meeting edges, lay mark on mark and stick the sheets together; they overlap by { $overlap } mm.
-page-check-square = This square measures 50 mm when printed at true size.
+page-map-how = Print at 100 % (no fitting to the page). Cut along one of two meeting edges, lay mark on mark and stick the sheets together; they overlap by { $overlap } mm.
+page-check-square = This square measures 50 mm when printed at true size.
 page-wall-title = Wall chart: { $title }
 
 ## file

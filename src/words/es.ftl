@@ -225,11 +225,11 @@ chart-back-loop = Solo en la hebra de atrás.
 chart-front-loop = Solo en la hebra de delante.
 chart-colour = Color: { $colour }.
 chart-repeat = Una repetición de { $count }
-view-whole = Están dibujadas todas las vueltas; el punto más pequeño mide { $cell } mm.
-view-bands = Las vueltas iguales se dibujan como una banda, porque el punto más pequeño mediría { $small } mm; así mide { $cell } mm.
-view-sector = Una repetición se dibuja en grande, porque el punto más pequeño del conjunto mediría { $small } mm; así mide { $cell } mm.
-view-paper = El punto más pequeño mide { $cell } mm y se lee mal. El formato { $paper } mostraría todas las vueltas.
-view-none = El punto más pequeño mide { $cell } mm y se lee mal, y ninguna hoja es lo bastante grande: dibujar una parte cada vez.
+view-whole = Están dibujadas todas las vueltas; el punto más pequeño mide { $cell } mm.
+view-bands = Las vueltas iguales se dibujan como una banda, porque el punto más pequeño mediría { $small } mm; así mide { $cell } mm.
+view-sector = Una repetición se dibuja en grande, porque el punto más pequeño del conjunto mediría { $small } mm; así mide { $cell } mm.
+view-paper = El punto más pequeño mide { $cell } mm y se lee mal. El formato { $paper } mostraría todas las vueltas.
+view-none = El punto más pequeño mide { $cell } mm y se lee mal, y ninguna hoja es lo bastante grande: dibujar una parte cada vez.
 key-title = Leyenda
 sheet-title = Símbolos
 key-back = { $stitch }, solo hebra de atrás: arco como un cuenco
@@ -303,11 +303,11 @@ page-weight-4 = medio
 page-weight-5 = grueso
 page-weight-6 = supergrueso
 page-weight-7 = jumbo
-page-ball = { $grams } g = { $metres } m por ovillo
-page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) por ovillo
+page-ball = { $grams } g = { $metres } m por ovillo
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) por ovillo
 page-colour = Color
 page-hook = Ganchillo
-page-hook-letter = { $size } mm (US { $letter })
+page-hook-letter = { $size } mm (US { $letter })
 page-extras = Además
 page-extras-list = un marcador, una aguja lanera, una cinta métrica, unas tijeras
 page-yarn-amounts = Hilo para cada talla
@@ -315,15 +315,15 @@ page-grams = Gramos
 page-metres = Metros
 page-yards = Yardas
 page-balls = Ovillos
-page-yarn-weighed = Las cantidades salen de la muestra pesada, con un { $percent } % más para los cabos y los imprevistos.
-page-yarn-estimated = Las cantidades son una estimación según el grosor del hilo, con un { $percent } % más. Una muestra pesada da cifras mejores.
+page-yarn-weighed = Las cantidades salen de la muestra pesada, con un { $percent } % más para los cabos y los imprevistos.
+page-yarn-estimated = Las cantidades son una estimación según el grosor del hilo, con un { $percent } % más. Una muestra pesada da cifras mejores.
 page-swatch = Muestra
 page-gauge = { $stitches } { $stitch } y { $rounds } vueltas en { $square }
 page-gauge-assumed = (supuesto según las proporciones de altura habituales: haga también una muestra)
 page-gauge-advice = Teja la muestra en redondo, lávela y séquela como la pieza terminada y mídala después. Si salen más puntos, tome un ganchillo más grueso. Si salen menos, uno más fino.
 page-head = Cabeza
 page-finished = Contorno final
-page-hat-size = Talla de sombrero US / UK
+page-hat-size = Talla de sombrero US (UK)
 page-stitches-total = Puntos en total
 page-part = Parte
 page-around-wanted = Contorno, deseado
@@ -333,6 +333,30 @@ page-length-worked = Largo, obtenido
 page-measures = Medidas por partes
 page-measures-note = El contorno se mide al final de la parte y el largo a lo largo del tejido. «Obtenido» es lo que dan los puntos con la muestra de arriba.
 page-size-source = Medidas de cabeza: { $source }
+page-source-who = patrones de crecimiento de la OMS 2006
+page-source-uk90 = referencia de crecimiento Reino Unido 1990
+page-source-newborn = recién nacido
+page-source-months = { $count ->
+        [one] 1 mes
+       *[other] { $count } meses
+    }
+page-source-years = { $count ->
+        [one] 1 año
+       *[other] { $count } años
+    }
+page-source-boys = niños
+page-source-girls = niñas
+page-source-both = media de niños y niñas
+page-source-percentile = percentil { $number }
+page-source-council = Craft Yarn Council, contorno de cabeza: { $row }, el medio de { $least } a { $most } cm
+page-source-preemie = prematuro
+page-source-baby = bebé
+page-source-toddler = niño pequeño
+page-source-child = niño
+page-source-tween = preadolescente
+page-source-woman = mujer
+page-source-man = hombre
+page-source-adult = adulto (media de mujer y hombre)
 page-working = Cómo se teje
 page-terms = Las abreviaturas de los puntos se explican más abajo.
 page-joined = Cada vuelta se cierra con un punto deslizado en su primer punto. Ese punto deslizado nunca cuenta.
@@ -359,6 +383,7 @@ page-tog-uk = juntos = tantos puntos cerrados en uno
 page-skip = saltar = dejar el punto siguiente sin tejer
 page-key = Símbolos
 page-chart = Gráfico
+page-chart-and-key = Gráfico y símbolos
 page-of-size = Talla { $size }
 page-rounds = Vueltas
 page-round = Vuelta
@@ -370,6 +395,7 @@ page-down = Alto
 page-done = Hecho
 page-rounds-of = Vueltas: { $part }
 page-part-size = { $part }, talla { $size }
+page-continued = { $title } (continuación)
 page-each-round = { $rounds }: al principio { $begin }, al final { $end }.
 page-each-round-end = { $rounds }: al final { $end }.
 page-measured = Ancho y alto de la pieza tendida o colgada tras la última vuelta de la línea, en { $unit }.
@@ -393,8 +419,8 @@ page-care-rules = Son las precauciones habituales, no asesoramiento jurídico. S
 page-tile = Hoja { $name }
 page-tile-of = Hoja { $name } de { $count }
 page-map = Cómo se unen las hojas
-page-map-how = Imprima al 100 % (sin ajustar a la página). Corte por uno de los dos bordes vecinos, haga coincidir las marcas y pegue; las hojas se solapan { $overlap } mm.
-page-check-square = Este cuadrado mide 50 mm impreso a tamaño real.
+page-map-how = Imprima al 100 % (sin ajustar a la página). Corte por uno de los dos bordes vecinos, haga coincidir las marcas y pegue; las hojas se solapan { $overlap } mm.
+page-check-square = Este cuadrado mide 50 mm impreso a tamaño real.
 page-wall-title = Gráfico mural: { $title }
 
 ## file

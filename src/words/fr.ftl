@@ -38,10 +38,10 @@ popcorn-short = popcorn de { $stems } { $of }
 picot-short = picot de { $stems } { $of }
 round-label = Tour { $number }
 rounds-label = Tours { $number }
-round-line = { $label } : { $text }
+round-line = { $label } : { $text }
 only-sizes = { $count ->
-        [one] Taille { $sizes } seulement : { $label }
-       *[other] Tailles { $sizes } seulement : { $label }
+        [one] Taille { $sizes } seulement : { $label }
+       *[other] Tailles { $sizes } seulement : { $label }
     }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
@@ -51,11 +51,11 @@ write-front = { $what } (brin avant seul)
 write-all-back = travailler dans le brin arrière seul
 write-all-front = travailler dans le brin avant seul
 write-next = { $what } dans la m suivante
-write-next-run = { $what } dans chacune des { $number } m suivantes
-write-next-each = { $what } dans chacune des { $number } m suivantes
+write-next-run = { $what } dans chacune des { $number } m suivantes
+write-next-each = { $what } dans chacune des { $number } m suivantes
 write-around = { $what } dans chaque m du tour
 write-post = { $what } autour de la m suivante
-write-post-run = { $what } autour de chacune des { $number } m suivantes
+write-post-run = { $what } autour de chacune des { $number } m suivantes
 write-post-around = { $what } autour de chaque m du tour
 write-space = { $what } dans l’arceau de { $chains } ml suivant
 write-space-run = { $what } dans chacun des { $number } arceaux de { $chains } ml suivants
@@ -63,8 +63,8 @@ write-space-around = { $what } dans chaque arceau de { $chains } ml du tour
 write-together = { $number } { $stitch } ens
 write-together-run = { $number } fois { $what }
 write-together-around = { $what } sur tout le tour
-write-skip = sauter 1 m
-write-skip-run = sauter { $number } m
+write-skip = sauter 1 m
+write-skip-run = sauter { $number } m
 write-repeat = [{ $what }] { $number } fois
 write-same = { $what } dans la même m
 write-ring = { $what } dans le cercle
@@ -83,7 +83,7 @@ write-counts-together = { $what } (comptent pour { $stitch })
 write-join = fermer par 1 mc dans la première m ({ $stitch })
 write-join-chain = fermer par 1 mc au sommet des { $number } ml du début
 write-join-plain = fermer par 1 mc
-write-step-down = pour finir en douceur : { $what }
+write-step-down = pour finir en douceur : { $what }
 ch-say = { $count ->
         [one] une maille en l’air
        *[other] { $number } mailles en l’air
@@ -156,14 +156,14 @@ say-make = faites { $made }
 say-all-back = travaillez tout ce tour dans les brins arrière seulement
 say-all-front = travaillez tout ce tour dans les brins avant seulement
 say-chain-counts = { $count ->
-        [one] faites { $made } ; elle compte pour { $stitch }
-       *[other] faites { $made } ; elles comptent pour { $stitch }
+        [one] faites { $made } ; elle compte pour { $stitch }
+       *[other] faites { $made } ; elles comptent pour { $stitch }
     }
 say-chain-counts-not = { $count ->
-        [one] faites { $made } ; elle ne compte pas comme maille
-       *[other] faites { $made } ; elles ne comptent pas comme maille
+        [one] faites { $made } ; elle ne compte pas comme maille
+       *[other] faites { $made } ; elles ne comptent pas comme maille
     }
-say-counts-together = { $what } ; avec la chaînette, cela compte pour { $made } rabattues ensemble
+say-counts-together = { $what } ; avec la chaînette, cela compte pour { $made } rabattues ensemble
 say-through-back = { $made }, dans le brin arrière seulement,
 say-through-front = { $made }, dans le brin avant seulement,
 say-and = { $first } et { $second }
@@ -193,7 +193,7 @@ say-nth-chain = faites { $made } dans la { $count ->
     } maille en l’air à partir du crochet
 say-then = { $first }, puis { $second }
 say-times = Faites cela { $number } fois en tout.
-say-sequence = La séquence { $name } est celle-ci : { $what }.
+say-sequence = La séquence { $name } est celle-ci : { $what }.
 say-do-sequence = faites la séquence { $name } { $number } fois
 say-join = Fermez le tour par une maille coulée dans la première maille.
 say-join-chain = Fermez le tour par une maille coulée au sommet de la chaînette du début.
@@ -201,39 +201,39 @@ say-count = { $count ->
         [one] Vous avez { $count } maille.
        *[other] Vous avez { $count } mailles.
     }
-say-step-down = Descendez vers le tour précédent : { $what }.
+say-step-down = Descendez vers le tour précédent : { $what }.
 
 ## geometry
 
 ## drawing
 
 round = Tour
-chart-title = Diagramme en rond : { $title }, taille { $size }
+chart-title = Diagramme en rond : { $title }, taille { $size }
 chart-anticlockwise = dans le sens inverse des aiguilles d’une montre
 chart-clockwise = dans le sens des aiguilles d’une montre
 chart-spiral = en spirale
 chart-joined = en tours fermés
-chart-says = Se travaille du centre vers l’extérieur, { $way }, { $work } ; les tours commencent à { $clock } heures. Tours : { $rounds }. Mailles : { $first } au premier tour, { $last } au dernier, { $sum } en tout.
-chart-part-says = { $part } : tours { $from } à { $to }, { $count } mailles à la fin.
+chart-says = Se travaille du centre vers l’extérieur, { $way }, { $work } ; les tours commencent à { $clock } heures. Tours : { $rounds }. Mailles : { $first } au premier tour, { $last } au dernier, { $sum } en tout.
+chart-part-says = { $part } : tours { $from } à { $to }, { $count } mailles à la fin.
 chart-round = Tour { $round }
 chart-rounds = Tours { $from } à { $to }
-chart-round-says = { $count } mailles : { $stitch }.
+chart-round-says = { $count } mailles : { $stitch }.
 chart-even = Autant qu’avant.
 chart-more = { $by } de plus qu’avant.
 chart-fewer = { $by } de moins qu’avant.
 chart-back-loop = Dans le brin arrière seulement.
 chart-front-loop = Dans le brin avant seulement.
-chart-colour = Couleur : { $colour }.
+chart-colour = Couleur : { $colour }.
 chart-repeat = Un motif sur { $count }
-view-whole = Chaque tour est dessiné ; la plus petite maille mesure { $cell } mm.
-view-bands = Les tours semblables sont dessinés en une bande, car la plus petite maille mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.
-view-sector = Un motif est dessiné en grand, car la plus petite maille de l’ensemble mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.
-view-paper = La plus petite maille mesure { $cell } mm et se lit mal. Le format { $paper } montrerait chaque tour.
-view-none = La plus petite maille mesure { $cell } mm et se lit mal, et aucune feuille n’est assez grande : dessiner une partie à la fois.
+view-whole = Chaque tour est dessiné ; la plus petite maille mesure { $cell } mm.
+view-bands = Les tours semblables sont dessinés en une bande, car la plus petite maille mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.
+view-sector = Un motif est dessiné en grand, car la plus petite maille de l’ensemble mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.
+view-paper = La plus petite maille mesure { $cell } mm et se lit mal. Le format { $paper } montrerait chaque tour.
+view-none = La plus petite maille mesure { $cell } mm et se lit mal, et aucune feuille n’est assez grande : dessiner une partie à la fois.
 key-title = Légende
 sheet-title = Symboles
-key-back = { $stitch }, brin arrière seul : arc en coupe
-key-front = { $stitch }, brin avant seul : arc en toit
+key-back = { $stitch }, brin arrière seul : arc en coupe
+key-front = { $stitch }, brin avant seul : arc en toit
 key-increase = { $count } { $stitch } dans une maille
 key-decrease = { $count } { $stitch } écoulées ensemble
 key-fan = { $count } { $stitch } au même endroit, une coquille
@@ -249,49 +249,49 @@ key-direction = sens du travail
 key-join = maille coulée qui ferme le tour
 key-step-down = fin de spirale en douceur
 key-label = tour { $round }, { $count } mailles
-key-band = tours { $from } à { $to }, tous pareils : { $count } mailles chacun
+key-band = tours { $from } à { $to }, tous pareils : { $count } mailles chacun
 key-parting = une nouvelle partie commence
 key-fold = l’ouvrage se plie ici
 key-fasten-off = arrêter le fil
-schematic-title = Forme : { $title }, { $count ->
+schematic-title = Forme : { $title }, { $count ->
         [one] taille { $sizes }
        *[other] tailles { $sizes }
     }
 schematic-scale = Échelle { $scale }
 schematic-note-across = Ø est le diamètre.
 schematic-note-along = Les longueurs des parties se mesurent le long de l’ouvrage.
-schematic-across = { $part } : diamètre
+schematic-across = { $part } : diamètre
 schematic-widest = Plus grand diamètre
-schematic-along = { $part } : longueur
+schematic-along = { $part } : longueur
 schematic-height = Hauteur
-schematic-around = { $part } : tour
-schematic-flat = { $part } : largeur à plat
+schematic-around = { $part } : tour
+schematic-flat = { $part } : largeur à plat
 schematic-from-top = Vue de côté, ouvrage commencé par le haut.
 schematic-from-base = Vue de côté, posé sur sa base, ouvrage commencé par la base.
-schematic-part-says = { $part } : { $runs }.
+schematic-part-says = { $part } : { $runs }.
 schematic-runs-flat = à plat
 schematic-runs-straight = droit
 schematic-runs-wider = s’élargit
 schematic-runs-narrower = se resserre
-schematic-size-says = Taille { $size } : { $what }.
+schematic-size-says = Taille { $size } : { $what }.
 schematic-head = tête { $length }
-row-table = { $title } : tours
-row-table-size = { $title } : tours, taille { $size }
+row-table = { $title } : tours
+row-table-size = { $title } : tours, taille { $size }
 
 ## page
 
 page-number = Page { $page } sur { $pages }
 page-contents = Sommaire
 page-go-to = Aller à { $title }
-page-designed-by = Création : { $name }
+page-designed-by = Création : { $name }
 page-pattern = Modèle de crochet, travaillé en rond
 page-sizes = Tailles
 page-size = Taille
 page-level = Niveau
-page-level-1 = Base : mailles de base, avec parfois des augmentations et diminutions simples
-page-level-2 = Facile : points, jeux de couleurs ou mises en forme simples
-page-level-3 = Intermédiaire : points, couleurs ou formes plus élaborés
-page-level-4 = Complexe : plusieurs techniques exigeantes à la fois
+page-level-1 = Base : mailles de base, avec parfois des augmentations et diminutions simples
+page-level-2 = Facile : points, jeux de couleurs ou mises en forme simples
+page-level-3 = Intermédiaire : points, couleurs ou formes plus élaborés
+page-level-4 = Complexe : plusieurs techniques exigeantes à la fois
 page-need = Fournitures
 page-yarn = Fil
 page-yarn-weight = grosseur { $number } ({ $name })
@@ -303,11 +303,11 @@ page-weight-4 = moyen
 page-weight-5 = épais
 page-weight-6 = très épais
 page-weight-7 = géant
-page-ball = { $grams } g = { $metres } m la pelote
-page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) la pelote
+page-ball = { $grams } g = { $metres } m la pelote
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) la pelote
 page-colour = Couleur
 page-hook = Crochet
-page-hook-letter = { $size } mm (US { $letter })
+page-hook-letter = { $size } mm (US { $letter })
 page-extras = Autre matériel
 page-extras-list = un marqueur, une aiguille à laine, un mètre ruban, des ciseaux
 page-yarn-amounts = Fil pour chaque taille
@@ -315,15 +315,15 @@ page-grams = Grammes
 page-metres = Mètres
 page-yards = Yards
 page-balls = Pelotes
-page-yarn-weighed = Les quantités viennent de l’échantillon pesé, avec { $percent } % de plus pour les fils à rentrer et les imprévus.
-page-yarn-estimated = Les quantités sont estimées d’après la grosseur du fil, avec { $percent } % de plus. Un échantillon pesé donne des chiffres plus sûrs.
+page-yarn-weighed = Les quantités viennent de l’échantillon pesé, avec { $percent } % de plus pour les fils à rentrer et les imprévus.
+page-yarn-estimated = Les quantités sont estimées d’après la grosseur du fil, avec { $percent } % de plus. Un échantillon pesé donne des chiffres plus sûrs.
 page-swatch = Échantillon
 page-gauge = { $stitches } { $stitch } et { $rounds } tours pour { $square }
-page-gauge-assumed = (supposé d’après les rapports de hauteur habituels : faire aussi un échantillon)
-page-gauge-advice = Crocheter l’échantillon en rond, le laver et le sécher comme le sera l’ouvrage, puis mesurer. Plus de mailles : prendre un crochet plus gros. Moins : un plus fin.
+page-gauge-assumed = (supposé d’après les rapports de hauteur habituels : faire aussi un échantillon)
+page-gauge-advice = Crocheter l’échantillon en rond, le laver et le sécher comme le sera l’ouvrage, puis mesurer. Plus de mailles : prendre un crochet plus gros. Moins : un plus fin.
 page-head = Tête
 page-finished = Tour fini
-page-hat-size = Taille de chapeau US / UK
+page-hat-size = Taille de chapeau US (UK)
 page-stitches-total = Mailles en tout
 page-part = Partie
 page-around-wanted = Tour, voulu
@@ -331,20 +331,44 @@ page-around-worked = Tour, obtenu
 page-length-wanted = Longueur, voulue
 page-length-worked = Longueur, obtenue
 page-measures = Mesures par partie
-page-measures-note = Le tour est mesuré à la fin de la partie, la longueur le long de l’ouvrage. « Obtenu » est ce que donnent les nombres de mailles avec l’échantillon ci-dessus.
-page-size-source = Mesures de tête : { $source }
+page-measures-note = Le tour est mesuré à la fin de la partie, la longueur le long de l’ouvrage. « Obtenu » est ce que donnent les nombres de mailles avec l’échantillon ci-dessus.
+page-size-source = Mesures de tête : { $source }
+page-source-who = normes de croissance de l’OMS 2006
+page-source-uk90 = référence de croissance Royaume-Uni 1990
+page-source-newborn = nouveau-né
+page-source-months = { $count ->
+        [one] 1 mois
+       *[other] { $count } mois
+    }
+page-source-years = { $count ->
+        [one] 1 an
+       *[other] { $count } ans
+    }
+page-source-boys = garçons
+page-source-girls = filles
+page-source-both = moyenne des garçons et des filles
+page-source-percentile = { $number }e percentile
+page-source-council = Craft Yarn Council, tour de tête : { $row }, le milieu de { $least } à { $most } cm
+page-source-preemie = prématuré
+page-source-baby = bébé
+page-source-toddler = tout-petit
+page-source-child = enfant
+page-source-tween = préadolescent
+page-source-woman = femme
+page-source-man = homme
+page-source-adult = adulte (moyenne femme et homme)
 page-working = Comment crocheter
 page-terms = Les abréviations des mailles sont expliquées plus bas.
 page-joined = Chaque tour se ferme par une maille coulée dans sa première maille. Cette maille coulée ne compte jamais.
 page-chain-counts = Les mailles en l’air du début du tour comptent comme première maille.
 page-chain-counts-not = Les mailles en l’air du début du tour ne comptent pas.
 page-spiral = Les tours s’enchaînent en spirale, sans fermeture. Placer un marqueur dans la première maille de chaque tour et le monter.
-page-turned-never = L’ouvrage n’est jamais retourné : l’endroit reste face à vous.
+page-turned-never = L’ouvrage n’est jamais retourné : l’endroit reste face à vous.
 page-hand-right = Les grilles se lisent du centre vers l’extérieur, dans le sens inverse des aiguilles d’une montre.
-page-hand-left = Les grilles sont dessinées pour la main gauche : elles se lisent du centre vers l’extérieur, dans le sens des aiguilles d’une montre.
-page-repeats = Les crochets [ ] entourent ce qui est répété ; le nombre qui suit est le nombre de fois en tout.
+page-hand-left = Les grilles sont dessinées pour la main gauche : elles se lisent du centre vers l’extérieur, dans le sens des aiguilles d’une montre.
+page-repeats = Les crochets [ ] entourent ce qui est répété ; le nombre qui suit est le nombre de fois en tout.
 page-counts = Le nombre de mailles est donné pour chaque tour. Compter à la fin de chacun.
-page-brackets = Quand les tailles diffèrent, les nombres se lisent { $sizes } ; un tiret veut dire : rien pour cette taille.
+page-brackets = Quand les tailles diffèrent, les nombres se lisent { $sizes } ; un tiret veut dire : rien pour cette taille.
 page-step-up = Un changement de couleur se fait au dernier jeté de la maille précédente.
 page-abbreviations = Abréviations
 page-short = Abrégé
@@ -354,11 +378,12 @@ page-st = m = maille, mailles
 page-rnd = tour = tour
 page-blo = brin arrière = brin arrière de la maille seul
 page-flo = brin avant = brin avant de la maille seul
-page-tog = ens = ensemble : tant de mailles rabattues en une
-page-tog-uk = ens = ensemble : tant de mailles rabattues en une
+page-tog = ens = ensemble : tant de mailles rabattues en une
+page-tog-uk = ens = ensemble : tant de mailles rabattues en une
 page-skip = sauter = laisser la maille suivante
 page-key = Symboles
 page-chart = Grille
+page-chart-and-key = Grille et symboles
 page-of-size = Taille { $size }
 page-rounds = Tours
 page-round = Tour
@@ -368,11 +393,12 @@ page-change = +/−
 page-across = Diamètre
 page-down = Hauteur
 page-done = Fait
-page-rounds-of = Tours : { $part }
+page-rounds-of = Tours : { $part }
 page-part-size = { $part }, taille { $size }
-page-each-round = { $rounds } : au début { $begin }, à la fin { $end }.
-page-each-round-end = { $rounds } : à la fin { $end }.
-page-measured = Diamètre et hauteur : l’ouvrage posé ou suspendu après le dernier tour de la ligne, en { $unit }.
+page-continued = { $title } (suite)
+page-each-round = { $rounds } : au début { $begin }, à la fin { $end }.
+page-each-round-end = { $rounds } : à la fin { $end }.
+page-measured = Diamètre et hauteur : l’ouvrage posé ou suspendu après le dernier tour de la ligne, en { $unit }.
 page-centimetres = centimètres
 page-inches = pouces
 page-plain-rounds = Les tours en toutes lettres
@@ -384,22 +410,22 @@ page-finish-ring = Tirer le fil du début jusqu’à fermer le cercle et bien l�
 page-finish-ends = Rentrer les fils sur l’envers, dans un sens puis dans l’autre.
 page-finish-block = Laver selon la bande du fil, mettre aux mesures ci-dessus et laisser sécher à plat ou sur une forme.
 page-cautions = Précautions
-page-care-cords = Pas de cordons, de liens ni de boucles autour du cou ou de la tête d’un enfant de moins de sept ans : risque d’étranglement.
-page-care-parts = Pas de boutons, de perles, de pompons lâches ni d’autres petites pièces avant trois ans : elles peuvent se détacher et être avalées.
-page-care-sleep = Ôter le bonnet du bébé pour dormir et à l’intérieur : la tête couverte peut trop chauffer et le bonnet glisser sur le visage.
+page-care-cords = Pas de cordons, de liens ni de boucles autour du cou ou de la tête d’un enfant de moins de sept ans : risque d’étranglement.
+page-care-parts = Pas de boutons, de perles, de pompons lâches ni d’autres petites pièces avant trois ans : elles peuvent se détacher et être avalées.
+page-care-sleep = Ôter le bonnet du bébé pour dormir et à l’intérieur : la tête couverte peut trop chauffer et le bonnet glisser sur le visage.
 page-care-ends = Arrêter solidement les fils et vérifier l’ouvrage avant chaque usage.
 page-care-sun = Un bord donne de l’ombre. Sans essai, on ne sait pas combien de soleil un tissu ajouré arrête.
 page-care-rules = Ce sont les précautions habituelles, pas un conseil juridique. Suivre les règles du lieu où l’ouvrage est fait, offert ou vendu.
 page-tile = Feuille { $name }
 page-tile-of = Feuille { $name } sur { $count }
 page-map = Assemblage des feuilles
-page-map-how = Imprimer à 100 % (sans ajuster à la page). Couper le long d’un des deux bords voisins, poser repère sur repère et coller ; les feuilles se recouvrent de { $overlap } mm.
-page-check-square = Ce carré mesure 50 mm à l’impression en vraie grandeur.
-page-wall-title = Grille murale : { $title }
+page-map-how = Imprimer à 100 % (sans ajuster à la page). Couper le long d’un des deux bords voisins, poser repère sur repère et coller ; les feuilles se recouvrent de { $overlap } mm.
+page-check-square = Ce carré mesure 50 mm à l’impression en vraie grandeur.
+page-wall-title = Grille murale : { $title }
 
 ## file
 
 list-colour = avec { $colour }
-web-tick = Ligne « { $row } », case { $number } : fait
+web-tick = Ligne « { $row } », case { $number } : fait
 
 text-picture = Image

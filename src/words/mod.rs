@@ -96,6 +96,22 @@ impl Words {
         Self { language, bundle }
     }
 
+    /// What stands between a name and what is said of it: a colon, which French sets off by a space on either side.
+    pub const fn colon(&self) -> &'static str {
+        match self.language {
+            Language::Fr => "\u{a0}: ",
+            Language::En | Language::De | Language::Es | Language::Nl => ": ",
+        }
+    }
+
+    /// What stands between two things said of one name.
+    pub const fn semicolon(&self) -> &'static str {
+        match self.language {
+            Language::Fr => "\u{a0}; ",
+            Language::En | Language::De | Language::Es | Language::Nl => "; ",
+        }
+    }
+
     /// A message without arguments. A key that isn't there gives the key, which a test forbids.
     pub fn say(&self, key: &str) -> String {
         self.with(key, &[])

@@ -237,11 +237,11 @@ chart-back-loop = Alleen in de achterste lus.
 chart-front-loop = Alleen in de voorste lus.
 chart-colour = Kleur: { $colour }.
 chart-repeat = Eén herhaling van { $count }
-view-whole = Elke toer is getekend; de kleinste steek is { $cell } mm.
-view-bands = Gelijke toeren zijn als één band getekend, omdat de kleinste steek anders { $small } mm zou zijn; zo is hij { $cell } mm.
-view-sector = Eén herhaling is groot getekend, omdat de kleinste steek van het geheel { $small } mm zou zijn; zo is hij { $cell } mm.
-view-paper = De kleinste steek is { $cell } mm en slecht te lezen. Op { $paper } past elke toer.
-view-none = De kleinste steek is { $cell } mm en slecht te lezen, en geen enkel vel is groot genoeg: teken één deel per keer.
+view-whole = Elke toer is getekend; de kleinste steek is { $cell } mm.
+view-bands = Gelijke toeren zijn als één band getekend, omdat de kleinste steek anders { $small } mm zou zijn; zo is hij { $cell } mm.
+view-sector = Eén herhaling is groot getekend, omdat de kleinste steek van het geheel { $small } mm zou zijn; zo is hij { $cell } mm.
+view-paper = De kleinste steek is { $cell } mm en slecht te lezen. Op { $paper } past elke toer.
+view-none = De kleinste steek is { $cell } mm en slecht te lezen, en geen enkel vel is groot genoeg: teken één deel per keer.
 key-title = Verklaring van de tekens
 sheet-title = Tekens
 key-back = { $stitch }, alleen achterste lus: boog als een kom
@@ -315,11 +315,11 @@ page-weight-4 = medium
 page-weight-5 = dik
 page-weight-6 = superdik
 page-weight-7 = jumbo
-page-ball = { $grams } g = { $metres } m per bol
-page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) per bol
+page-ball = { $grams } g = { $metres } m per bol
+page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) per bol
 page-colour = Kleur
 page-hook = Haaknaald
-page-hook-letter = { $size } mm (US { $letter })
+page-hook-letter = { $size } mm (US { $letter })
 page-extras = Verder
 page-extras-list = een steekmarkeerder, een stompe naald, een meetlint, een schaar
 page-yarn-amounts = Garen per maat
@@ -327,15 +327,15 @@ page-grams = Gram
 page-metres = Meter
 page-yards = Yards
 page-balls = Bollen
-page-yarn-weighed = De hoeveelheden volgen uit het gewogen proeflapje, met { $percent } % extra voor draadeinden en onvoorziene zaken.
-page-yarn-estimated = De hoeveelheden zijn geschat naar de garendikte, met { $percent } % extra. Een gewogen proeflapje geeft betere cijfers.
+page-yarn-weighed = De hoeveelheden volgen uit het gewogen proeflapje, met { $percent } % extra voor draadeinden en onvoorziene zaken.
+page-yarn-estimated = De hoeveelheden zijn geschat naar de garendikte, met { $percent } % extra. Een gewogen proeflapje geeft betere cijfers.
 page-swatch = Stekenproef
 page-gauge = { $stitches } { $stitch } en { $rounds } toeren in { $square }
 page-gauge-assumed = (aangenomen volgens de gebruikelijke hoogteverhoudingen: haak ook hiervan een proeflapje)
 page-gauge-advice = Haak het proeflapje in het rond, was en droog het zoals het werkstuk en meet daarna. Meer steken dan dit: neem een dikkere haaknaald. Minder: een dunnere.
 page-head = Hoofd
 page-finished = Omtrek na afwerking
-page-hat-size = Hoedmaat US / UK
+page-hat-size = Hoedmaat US (UK)
 page-stitches-total = Steken in totaal
 page-part = Deel
 page-around-wanted = Omtrek, gewenst
@@ -345,6 +345,27 @@ page-length-worked = Lengte, gehaakt
 page-measures = Maten per deel
 page-measures-note = De omtrek geldt aan het eind van het deel, de lengte langs het haakwerk. “Gehaakt” is wat de steken bij de stekenproef hierboven geven.
 page-size-source = Hoofdmaten: { $source }
+page-source-who = WHO-groeistandaarden 2006
+page-source-uk90 = Britse groeireferentie 1990
+page-source-newborn = pasgeboren
+page-source-months = { $count ->
+        [one] 1 maand
+       *[other] { $count } maanden
+    }
+page-source-years = { $count } jaar
+page-source-boys = jongens
+page-source-girls = meisjes
+page-source-both = gemiddelde van jongens en meisjes
+page-source-percentile = { $number }e percentiel
+page-source-council = Craft Yarn Council, hoofdomtrek: { $row }, het midden van { $least } tot { $most } cm
+page-source-preemie = prematuur
+page-source-baby = baby
+page-source-toddler = peuter
+page-source-child = kind
+page-source-tween = ouder kind
+page-source-woman = vrouw
+page-source-man = man
+page-source-adult = volwassene (gemiddelde van vrouw en man)
 page-working = Zo wordt gehaakt
 page-terms = De afkortingen van de steken staan hieronder.
 page-joined = Elke toer eindigt met een halve vaste in de eerste steek. Die halve vaste telt nooit mee.
@@ -371,6 +392,7 @@ page-tog-uk = samen = zoveel steken tot één gehaakt
 page-skip = overslaan = de volgende steek niet haken
 page-key = Symbolen
 page-chart = Schema
+page-chart-and-key = Schema en symbolen
 page-of-size = Maat { $size }
 page-rounds = Toeren
 page-round = Toer
@@ -382,6 +404,7 @@ page-down = Diepte
 page-done = Klaar
 page-rounds-of = Toeren: { $part }
 page-part-size = { $part }, maat { $size }
+page-continued = { $title } (vervolg)
 page-each-round = { $rounds }: aan het begin { $begin }, aan het eind { $end }.
 page-each-round-end = { $rounds }: aan het eind { $end }.
 page-measured = Breedte en diepte gelden voor het werk zoals het na de laatste toer van de regel ligt of hangt, in { $unit }.
@@ -405,8 +428,8 @@ page-care-rules = Dit zijn de gebruikelijke waarschuwingen, geen juridisch advie
 page-tile = Blad { $name }
 page-tile-of = Blad { $name } van { $count }
 page-map = Zo horen de bladen bij elkaar
-page-map-how = Druk af op 100 % (niet aanpassen aan de pagina). Knip langs een van de twee aangrenzende randen, leg merk op merk en plak vast; de bladen overlappen { $overlap } mm.
-page-check-square = Dit vierkant meet 50 mm bij afdrukken op ware grootte.
+page-map-how = Druk af op 100 % (niet aanpassen aan de pagina). Knip langs een van de twee aangrenzende randen, leg merk op merk en plak vast; de bladen overlappen { $overlap } mm.
+page-check-square = Dit vierkant meet 50 mm bij afdrukken op ware grootte.
 page-wall-title = Wandschema: { $title }
 
 ## file

@@ -30,7 +30,7 @@ pub fn size(name: &str, around: f64) -> Size {
         name: name.to_owned(),
         head,
         around: Mm::new(around),
-        source: "measured".into(),
+        source: Default::default(),
         age_months: None,
         place: None,
     }

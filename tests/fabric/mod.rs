@@ -173,7 +173,7 @@ pub fn several(kind: Kind, sizes: &[(&str, Option<f64>, Foundation, Vec<Piece>)]
         name: (*name).to_owned(),
         head: head.map(Mm::new),
         around: Mm::new(head.unwrap_or_default()),
-        source: "measured".to_owned(),
+        source: Default::default(),
         age_months: None,
         place: None,
     });

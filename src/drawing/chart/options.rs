@@ -3,7 +3,7 @@
 use super::least_cell;
 use crate::geometry::rings::Row;
 use crate::plan::{Plan, SizePlan};
-use crate::units::{Angle, Mm, tidy};
+use crate::units::{Angle, Mm};
 use crate::words::{Arg, Words};
 
 /// Which rounds a chart shows, and as what.
@@ -82,7 +82,7 @@ pub fn choose_view(plan: &Plan, size: usize, width: Mm, height: Mm) -> (ChartVie
     let least = |view: ChartView, width: Mm, height: Mm| {
         least_cell(plan, size, &ChartOptions { view, width, height, ..ChartOptions::default() })
     };
-    let millimetres = |cell: Mm| format!("{}", tidy(cell.mm(), 1));
+    let millimetres = |cell: Mm| crate::words::numbers::decimal(cell.mm(), 1, words.language);
     let whole = least(ChartView::Whole, width, height);
     if whole >= LEAST_CELL {
         return (ChartView::Whole, words.with("view-whole", &[("cell", Arg::Text(&millimetres(whole)))]));

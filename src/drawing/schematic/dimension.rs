@@ -51,7 +51,7 @@ impl Dimension<'_> {
     /// Draws the dimension as near to the outline as it goes: `FIRST` away, then further by `NEXT`. Gives false where
     /// nothing within `tries` lines is free.
     pub(super) fn draw(&self, sheet: &mut Sheet, tries: usize) -> bool {
-        let step = NEXT * (sheet.style.letters / 2.5).max(1.0);
+        let step = (NEXT + 1.5 * (sheet.style.letters - 2.5)).max(NEXT);
         let ways: Vec<Placed> = (0..tries).flat_map(|line| self.ways(sheet, FIRST + step * line as f64)).collect();
         // A value between its arrows reads best, even a line or two further out.
         let (between, beyond): (Vec<Placed>, Vec<Placed>) = ways.into_iter().partition(|placed| placed.between);

@@ -37,7 +37,7 @@ pub(super) fn draw(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
         flipped.apply_affine(kurbo::Affine::FLIP_X);
         for (path, corners) in [(half, corners), (flipped, left)] {
             let stroke = Stroke { width: narrow, ink: sheet.style.hint, ends: Ends::Butt, dashes: dashes.clone() };
-            sheet.path(PathItem { path, fill: None, stroke: Some(stroke) }, &corners);
+            sheet.hint(PathItem { path, fill: None, stroke: Some(stroke) }, &corners);
         }
     }
 }

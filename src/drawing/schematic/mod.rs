@@ -66,6 +66,9 @@ impl Default for SchematicOptions {
 /// standard leaves to exceptions, the one that spares a hat the step from 1 : 2 to 1 : 5.
 const SCALES: [f64; 12] = [0.5, 1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0];
 
+/// How many times smaller a drawing may be for having its values on the lines.
+const DEAREST: f64 = 1.3;
+
 /// Share of the width that the bare outline takes at most where not all else fits.
 const OUTLINE_SHARE: f64 = 0.6;
 
@@ -130,8 +133,9 @@ impl Scene<'_> {
             (self.largest(&scales, top, room, true), true)
         } else {
             let (values, letters) = (self.largest(&scales, top, room, false), self.largest(&scales, top, room, true));
-            // Values on the lines read best, but not at the price of a drawing two steps smaller.
-            if values <= letters + 1 { (values, false) } else { (letters, true) }
+            // Values on the lines read best, but not at the price of a much smaller drawing.
+            let of = |step: usize| scales.get(step).copied().unwrap_or(f64::INFINITY);
+            if of(values) <= of(letters) * DEAREST { (values, false) } else { (letters, true) }
         };
         match scales.get(step) {
             Some(scale) => self.set(*scale, lettered),

@@ -14,8 +14,9 @@ pub(super) fn part_names(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet)
         let way: Vec<Point> = size.view.part_outline(part).iter().map(|&p| scene.on_paper(size, p)).collect();
         let Some(&middle) = way.get(way.len() / 2) else { continue };
         let places = inside(sheet, &part.name, &way);
-        if !sheet.write_free(places) {
-            beside(sheet, &part.name, mirror(middle));
+        if !sheet.write_free(places) && !beside(sheet, &part.name, mirror(middle)) {
+            let outer = way.get(way.len() * 3 / 4).copied().unwrap_or(middle);
+            below(sheet, &part.name, mirror(outer));
         }
     }
 }
@@ -40,10 +41,11 @@ fn inside(sheet: &Sheet, name: &str, way: &[Point]) -> Vec<TextItem> {
     places
 }
 
-/// A name outside with a leader line to the outline.
-fn beside(sheet: &mut Sheet, name: &str, at: Point) {
+/// A name outside with a leader line to the outline; gives false where there is no room for it.
+fn beside(sheet: &mut Sheet, name: &str, at: Point) -> bool {
     let width = Face::Regular.width(name, sheet.style.em());
-    for (x, y) in [(-1.0, -1.0), (-1.4, -0.5), (-0.6, -1.5), (-1.4, 0.6), (-1.0, 1.2), (1.0, -1.0), (1.4, 0.6)] {
+    let outside = [(-1.0, -1.0), (-1.4, -0.5), (-0.6, -1.5), (-1.4, 0.6), (-1.0, 1.2), (1.0, -1.0), (1.4, 0.6)];
+    for (x, y) in outside {
         for distance in [7.0, 11.0, 16.0, 23.0, 32.0, 44.0] {
             let knee = at + Vec2::new(x, y) * distance;
             let (anchor, side) = if x < 0.0 { (Anchor::End, -1.0) } else { (Anchor::Start, 1.0) };
@@ -53,8 +55,22 @@ fn beside(sheet: &mut Sheet, name: &str, at: Point) {
             if !inside && sheet.free(&text) && sheet.clear(at, knee) && sheet.uncrossed(start, knee) {
                 sheet.thin(at, knee);
                 sheet.write(text);
-                return;
+                return true;
             }
+        }
+    }
+    false
+}
+
+/// A name under a flat top that dimension lines surround, with a leader line up to it; the dashes of a head may give way.
+fn below(sheet: &mut Sheet, name: &str, at: Point) {
+    for distance in [5.0, 8.0, 12.0, 17.0] {
+        let knee = at + Vec2::new(0.15, 1.0) * distance;
+        let text = sheet.text(name, knee + Vec2::new(1.0, sheet.style.letters / 2.0), Anchor::Start);
+        if sheet.free_of_all_but_hints(&text) {
+            sheet.thin(at, knee);
+            sheet.write(TextItem { halo: 0.25 * sheet.style.letters, ..text });
+            return;
         }
     }
 }

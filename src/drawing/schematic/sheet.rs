@@ -99,6 +99,8 @@ pub(super) struct Sheet {
     pub(super) style: Style,
     pub(super) items: Vec<Item>,
     lines: Vec<[Point; 2]>,
+    /// Lines that letters may lie on where nothing else is free.
+    hints: Vec<[Point; 2]>,
     letters: Vec<Quad>,
     room: Option<Rect>,
     /// Width that letters beside the outline must not exceed.
@@ -108,7 +110,7 @@ pub(super) struct Sheet {
 impl Sheet {
     pub(super) fn new(options: &SchematicOptions) -> Self {
         let (style, width) = (Style::of(options), options.width.mm());
-        Self { style, items: Vec::new(), lines: Vec::new(), letters: Vec::new(), room: None, width }
+        Self { style, items: Vec::new(), lines: Vec::new(), hints: Vec::new(), letters: Vec::new(), room: None, width }
     }
 
     /// Room taken, with half a line around it.
@@ -151,6 +153,15 @@ impl Sheet {
         self.items.push(Item::Path(item));
     }
 
+    /// Draws a path that is only a hint.
+    pub(super) fn hint(&mut self, item: PathItem, corners: &[Point]) {
+        for pair in corners.windows(2) {
+            self.hints.push([pair[0], pair[1]]);
+            self.grow(Rect::from_points(pair[0], pair[1]));
+        }
+        self.items.push(Item::Path(item));
+    }
+
     /// Draws a filled narrow arrowhead whose point is at `at`, flying along `way`.
     pub(super) fn arrow(&mut self, at: Point, way: Vec2) {
         let (long, half) = (self.style.arrow(), self.style.arrow() / 6.0);
@@ -180,6 +191,12 @@ impl Sheet {
     /// True where letters would touch neither letters nor lines, nor make the sheet too wide.
     pub(super) fn free(&self, text: &TextItem) -> bool {
         let quad = Quad::of(text);
+        self.free_of_all_but_hints(text) && !self.hints.iter().any(|line| quad.meets(line))
+    }
+
+    /// The same, though they may lie on a hint.
+    pub(super) fn free_of_all_but_hints(&self, text: &TextItem) -> bool {
+        let quad = Quad::of(text);
         let wide = self.bounds().union(quad.bounds()).width() > self.width;
         !wide
             && !self.letters.iter().any(|other| quad.meets(&other.0))
@@ -193,7 +210,7 @@ impl Sheet {
 
     /// True where a line would cross no other line.
     pub(super) fn uncrossed(&self, from: Point, to: Point) -> bool {
-        !self.lines.iter().any(|[a, b]| {
+        !self.lines.iter().chain(&self.hints).any(|[a, b]| {
             let side = |p: Point, q: Point, r: Point| (q - p).cross(r - p);
             side(from, to, *a) * side(from, to, *b) < 0.0 && side(*a, *b, from) * side(*a, *b, to) < 0.0
         })

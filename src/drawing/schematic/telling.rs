@@ -44,7 +44,8 @@ fn measure(plan: &Plan, size: &Sized<'_>, measure: &Measure, words: &Words) -> S
         MeasureKind::LyingFlat => "schematic-flat",
     };
     let name = words.with(key, &[("part", Arg::Text(part))]);
-    format!("{name}: {}", numbers::length(measure.value, plan.design.units, words.language))
+    let length = numbers::length(measure.value, plan.design.units, words.language);
+    format!("{name}{}{length}", words.colon())
 }
 
 /// How a part runs, seen from its start: flat, straight, widening or narrowing.

@@ -25,6 +25,7 @@ impl Story<'_> {
         rows.push(vec![Cell::bold(self.say("page-extras")), Cell::new(self.say("page-extras-list"))]);
         let facts = Table {
             summary: self.say("page-need"),
+            continued: String::new(),
             columns: vec![Column::words(""), Column::wide("")],
             head: false,
             row_heads: true,
@@ -38,7 +39,7 @@ impl Story<'_> {
             let key = if estimated { "page-yarn-estimated" } else { "page-yarn-weighed" };
             let percent = decimal(self.plan.design.yarn.allowance * 100.0, 0, self.words.language);
             let note = self.words.with(key, &[("percent", Arg::Text(&percent))]);
-            blocks.push(Block::text(note.replace(" %", "\u{a0}%")));
+            blocks.push(Block::text(note));
         }
         self.section("need", "page-need", false, blocks)
     }
@@ -81,7 +82,7 @@ impl Story<'_> {
             Some(letter) => {
                 self.words.with("page-hook-letter", &[("size", Arg::Text(&size)), ("letter", Arg::Text(letter))])
             }
-            None => format!("{size} mm"),
+            None => format!("{size}\u{a0}mm"),
         })
     }
 
@@ -150,7 +151,14 @@ impl Story<'_> {
                 rows.push(row);
             }
         }
-        Table { summary: self.say("page-yarn-amounts"), columns, head: true, row_heads: true, rows }
+        Table {
+            summary: self.say("page-yarn-amounts"),
+            continued: String::new(),
+            columns,
+            head: true,
+            row_heads: true,
+            rows,
+        }
     }
 
     fn in_inches(&self) -> bool {

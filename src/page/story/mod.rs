@@ -4,6 +4,7 @@ mod closing;
 mod materials;
 mod rounds;
 mod sizes;
+mod sources;
 mod telling;
 mod working;
 
@@ -20,6 +21,8 @@ use crate::stitch::{Build, Stitch};
 use crate::words::{Arg, Words};
 
 use super::{Block, Figure, Options, Pictures, Section};
+
+pub use sources::source_words;
 
 /// What the sections are made from.
 pub struct Story<'a> {
@@ -115,17 +118,21 @@ impl<'a> Story<'a> {
             drawing: drawing.clone(),
             title: String::new(),
             caption: String::new(),
-            true_scale: false,
+            key: None,
         };
         self.section("key", "page-key", true, self.pictures.key.iter().map(figure).map(Block::Figure).collect())
     }
 
     fn charts(&self) -> Section {
-        self.section("chart", "page-chart", true, self.figures(&self.pictures.charts))
+        let mut figures = self.figures(&self.pictures.charts);
+        for (figure, key) in figures.iter_mut().zip(&self.pictures.keys) {
+            figure.key = Some(key.clone());
+        }
+        self.section("chart", "page-chart", true, figures.into_iter().map(Block::Figure).collect())
     }
 
     /// The pictures as figures; those that show one size of several are called after it.
-    fn figures(&self, drawings: &[(Arc<Drawing>, String)]) -> Vec<Block> {
+    fn figures(&self, drawings: &[(Arc<Drawing>, String)]) -> Vec<Figure> {
         let sizes = &self.plan.sizes;
         let one_each = sizes.len() > 1 && drawings.len() == sizes.len();
         let title = |index: usize| match sizes.get(index).filter(|_| one_each) {
@@ -136,9 +143,9 @@ impl<'a> Story<'a> {
             drawing: drawing.clone(),
             title: title(index),
             caption: caption.clone(),
-            true_scale: false,
+            key: None,
         };
-        drawings.iter().enumerate().map(figure).map(Block::Figure).collect()
+        drawings.iter().enumerate().map(figure).collect()
     }
 
     fn section(&self, id: &'static str, title: &str, wide: bool, blocks: Vec<Block>) -> Section {

@@ -91,7 +91,8 @@ impl Story<'_> {
         columns.push(Column::words(self.say("page-done")));
         let rows = part.rows.iter().map(|row| self.round_cells(row, measures, colours)).collect();
         let summary = self.words.with("page-rounds-of", &[("part", Arg::Text(title))]);
-        Table { summary, columns, head: true, row_heads: true, rows }
+        let continued = self.words.with("page-continued", &[("title", Arg::Text(title))]);
+        Table { summary, continued, columns, head: true, row_heads: true, rows }
     }
 
     fn round_cells(&self, row: &RowLine, measures: bool, colours: bool) -> Vec<Cell> {

@@ -13,13 +13,14 @@ impl Story<'_> {
     pub(super) fn sizes(&self) -> Section {
         let mut blocks = vec![Block::Table(self.size_table())];
         let design = &self.plan.design;
-        let mut sources: Vec<&str> = design.sizes.iter().map(|size| size.source.as_str()).collect();
+        let mut sources: Vec<String> =
+            design.sizes.iter().filter_map(|size| super::source_words(&size.source, self.words)).collect();
         sources.dedup();
-        if design.kind == Kind::Hat && sources.iter().any(|source| !source.is_empty() && *source != "measured") {
-            let source = sources.join("; ");
+        if design.kind == Kind::Hat && !sources.is_empty() {
+            let source = sources.join(self.words.semicolon());
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }
-        blocks.extend(self.figures(&self.pictures.schematics));
+        blocks.extend(self.figures(&self.pictures.schematics).into_iter().map(Block::Figure));
         blocks.push(Block::Heading(self.say("page-measures")));
         blocks.push(Block::text(self.say("page-measures-note")));
         blocks.push(Block::Table(self.part_table()));
@@ -51,7 +52,7 @@ impl Story<'_> {
             row
         };
         let rows = self.plan.sizes.iter().map(row).collect();
-        Table { summary: self.say("page-sizes"), columns, head: true, row_heads: true, rows }
+        Table { summary: self.say("page-sizes"), continued: String::new(), columns, head: true, row_heads: true, rows }
     }
 
     fn part_table(&self) -> Table {
@@ -66,7 +67,14 @@ impl Story<'_> {
         };
         let parts = self.plan.sizes.iter().flat_map(|size| size.parts.iter().map(move |part| (size, part)));
         let rows = parts.map(row).collect();
-        Table { summary: self.say("page-measures"), columns, head: true, row_heads: true, rows }
+        Table {
+            summary: self.say("page-measures"),
+            continued: String::new(),
+            columns,
+            head: true,
+            row_heads: true,
+            rows,
+        }
     }
 
     fn length_cell(&self, value: Option<Mm>) -> Cell {
@@ -74,7 +82,7 @@ impl Story<'_> {
     }
 }
 
-/// Hat size labels, US / UK.
+/// Hat size labels, US (UK).
 fn hat_size(head: Mm) -> String {
-    format!("{}\u{a0}/ {}", us_hat_size(head).replace(' ', "\u{a0}"), uk_hat_size(head).replace(' ', "\u{a0}"))
+    format!("{} ({})", us_hat_size(head).replace(' ', "\u{a0}"), uk_hat_size(head).replace(' ', "\u{a0}"))
 }

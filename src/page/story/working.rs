@@ -77,7 +77,7 @@ impl Story<'_> {
             rows.push(row);
         }
         let summary = self.say("page-abbreviations");
-        let table = Table { summary, columns, head: true, row_heads: true, rows };
+        let table = Table { summary, continued: String::new(), columns, head: true, row_heads: true, rows };
         self.section("abbreviations", "page-abbreviations", false, vec![Block::Table(table)])
     }
 

@@ -213,7 +213,7 @@ fn map_page(
     page.pieces.extend(marks::check_square(Point::new(style.left, top), style));
     y = y.max(top + CHECK) + style.text * 2.0;
     let names: Vec<String> = tiling.each().map(|(row, column)| Tiling::name(row, column)).collect();
-    let alt = format!("{}: {}", words.say("page-map"), names.join(", "));
+    let alt = format!("{}{}{}", words.say("page-map"), words.colon(), names.join(", "));
     if let Some(element) = document.elements.get_mut(elements.figure) {
         element.tag = Tag::Figure(alt);
     }
