@@ -54,9 +54,9 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
 /// Explains the symbols under every chart where they fit there, and then nowhere else; or else in a section of their own.
 fn keys_under_charts(sections: &mut Vec<Section>, style: &Style, words: &Words) {
     let Some(chart) = sections.iter_mut().find(|section| section.id == "chart") else { return };
-    let figures = || chart.blocks.iter().filter_map(Block::figure);
-    let fits = |figure: &Figure| {
-        let room = room_for_picture(figure, style, style.measure.min(style.width()));
+    let figures = || chart.blocks.iter().filter_map(Block::figure).enumerate();
+    let fits = |(index, figure): (usize, &Figure)| {
+        let room = room_for_picture(figure, style, style.measure.min(style.width()), index == 0);
         figure.key.is_some() && figure.drawing.bounds.height() <= room + 1e-6
     };
     if figures().all(fits) {

@@ -173,7 +173,7 @@ impl<'a> Flow<'a> {
                     self.table(table, &wants, parent);
                     self.gap(style.text * 1.0);
                 }
-                Block::Figure(figure) => self.figure(figure, parent),
+                Block::Figure(figure) => self.figure(figure, parent, i == 0),
             }
             let Some(next) = blocks.get(i + 1) else { continue };
             if let Some(slab) = self.slabs.last_mut() {
@@ -259,12 +259,13 @@ impl<'a> Flow<'a> {
         self.gap(style.text * 0.6);
     }
 
-    fn figure(&mut self, figure: &Figure, parent: usize) {
+    /// Adds a picture, made smaller where it must be; `headed` where it shares its page with the heading of a section.
+    fn figure(&mut self, figure: &Figure, parent: usize, headed: bool) {
         let style = self.style;
         let bounds = figure.drawing.bounds;
         let caption = caption_lines(figure, style, self.measure());
         let caption_height = caption.len() as f64 * style.table * style.leading;
-        let room = (self.frame.1 - self.frame.0, room_for_picture(figure, style, self.measure()));
+        let room = (self.frame.1 - self.frame.0, room_for_picture(figure, style, self.measure(), headed));
         let scale = (room.0 / bounds.width()).min(room.1 / bounds.height()).min(1.0);
         if scale < 0.995 {
             self.shrunk.push((figure.drawing.title.clone(), scale));
@@ -365,11 +366,13 @@ impl<'a> Flow<'a> {
 /// Room above the symbols under a picture, in ems.
 const KEY_GAP: f64 = 1.6;
 
-/// Height left for a picture on a page that it shares with a heading, its caption and its symbols.
-pub(super) fn room_for_picture(figure: &Figure, style: &Style, measure: f64) -> f64 {
-    let caption = caption_lines(figure, style, measure).len() as f64 * style.table * style.leading;
+/// Height left for a picture on a page that it shares with its caption and its symbols, and where it is `headed` with a
+/// section's heading of one line.
+pub(super) fn room_for_picture(figure: &Figure, style: &Style, measure: f64, headed: bool) -> f64 {
+    let caption = caption_lines(figure, style, measure).len() as f64 * style.table * style.leading + style.text * 0.4;
+    let heading = if headed { style.text * 2.2 + style.heads[1] * HEAD_LEADING } else { 0.0 };
     let key = figure.key.as_ref().map_or(0.0, |key| key.bounds.height() + style.text * KEY_GAP);
-    style.height() - caption - key - style.text * 5.0
+    style.height() - caption - key - heading
 }
 
 fn caption_lines(figure: &Figure, style: &Style, measure: f64) -> Vec<Line> {

@@ -19,8 +19,8 @@ use super::{Options, Paper, Pictures, Print, Style};
 const FURNITURE: Mm = Mm::new(34.0);
 /// Room between a chart's caption and its symbols, with a little to spare.
 const UNDER_GAP: Mm = Mm::new(8.0);
-/// Share of a page that the schematic of a booklet may fill; in large print nearly all of it.
-const SCHEMATIC_SHARE: [f64; 2] = [0.76, 0.95];
+/// Share of a page that the schematic of a booklet may fill; in large print it may fill a page but for its caption.
+const SCHEMATIC_SHARE: f64 = 0.76;
 /// Sizes that can be told apart when they are nested in one schematic.
 const MOST_NESTED: usize = 6;
 /// Least share of the full size of a wall chart that the symbols below it may leave.
@@ -52,11 +52,9 @@ impl Pictures {
             }
         };
         let charts: Vec<(Arc<Drawing>, String)> = charts;
-        let room = SchematicOptions {
-            width,
-            height: height * SCHEMATIC_SHARE[usize::from(options.large)],
-            ..schematic_options(options)
-        };
+        let page = Mm::new(style.height() - 3.0 * style.text);
+        let tall = if options.large { page } else { height * SCHEMATIC_SHARE };
+        let room = SchematicOptions { width, height: tall, ..schematic_options(options) };
         let schematics = schematics(plan, shapes, &room);
         Self {
             cover: charts.get(middle).map(|(drawing, _)| drawing.clone()),

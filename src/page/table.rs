@@ -20,6 +20,9 @@ const INDENT: f64 = 0.4;
 /// Most that a column is widened by, in ems, where the table is narrower than the page.
 const SPREAD: f64 = 2.0;
 
+/// The same where the long words stand below the others.
+const SPREAD_ABOVE: f64 = 0.4;
+
 /// Most tick boxes in a row, where there is room for as many.
 const TICKS_ACROSS: u32 = 5;
 /// The same where room is scarce.
@@ -304,7 +307,9 @@ impl Flow<'_> {
                 left_over -= lacks;
             }
         }
-        let each = (left_over / count.max(1) as f64).min(self.style.table * SPREAD);
+        // Columns over a line of words spread little, so that boxes to tick have a line for themselves.
+        let spread = if below { SPREAD_ABOVE } else { SPREAD };
+        let each = (left_over / count.max(1) as f64).min(self.style.table * spread);
         let mut left = self.frame.0 + indent;
         let mut rails = Vec::new();
         for (width, column) in widths.into_iter().zip(&table.columns) {
@@ -316,6 +321,10 @@ impl Flow<'_> {
             let width = if count > 2 { width + each } else { width };
             rails.push(Rail { left, width, right: column.right, below: false });
             left += width + gap;
+        }
+        // Beside nothing, boxes to tick take what is left of the line.
+        if let Some(last) = rails.iter_mut().rev().find(|rail| !rail.below).filter(|rail| below && !rail.right) {
+            last.width = last.width.max(self.frame.1 - indent - last.left);
         }
         rails
     }

@@ -264,7 +264,7 @@ fn facts(size: &SizePlan, plan: &Plan, story: &Story<'_>) -> String {
         facts.insert(0, format!("{} {}", words.say("page-size"), size.name));
     }
     facts.extend(story.gauge());
-    facts.join(" · ")
+    facts.join("\u{a0}· ")
 }
 
 impl Sheet {

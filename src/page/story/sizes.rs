@@ -9,6 +9,9 @@ use crate::plan::{PartPlan, SizePlan};
 use crate::units::Mm;
 use crate::words::Arg;
 
+/// Most sizes that stand side by side in large print.
+const SIDE_BY_SIDE: usize = 3;
+
 impl Story<'_> {
     pub(super) fn sizes(&self) -> Section {
         let mut blocks = vec![Block::Table(self.size_table())];
@@ -52,7 +55,16 @@ impl Story<'_> {
             row
         };
         let rows = self.plan.sizes.iter().map(row).collect();
-        Table { summary: self.say("page-sizes"), continued: String::new(), columns, head: true, row_heads: true, rows }
+        let table = Table {
+            summary: self.say("page-sizes"),
+            continued: String::new(),
+            columns,
+            head: true,
+            row_heads: true,
+            rows,
+        };
+        // In large letters the titles of so many columns would stand in four lines; a few sizes stand side by side.
+        if self.options.large && self.plan.sizes.len() <= SIDE_BY_SIDE { turned(table) } else { table }
     }
 
     fn part_table(&self) -> Table {
@@ -80,6 +92,20 @@ impl Story<'_> {
     fn length_cell(&self, value: Option<Mm>) -> Cell {
         Cell::new(value.map_or("–".to_owned(), |value| length(value, self.plan.design.units, self.words.language)))
     }
+}
+
+/// The table with its columns as rows; the first column's cells become the titles.
+fn turned(table: Table) -> Table {
+    let Table { summary, continued, columns, head, row_heads, rows } = table;
+    let mut titles = columns.into_iter().map(|column| column.title);
+    let first = Column::words(titles.next().unwrap_or_default());
+    let sizes = rows.iter().map(|row| Column::words(row.first().map_or(String::new(), Cell::text)));
+    let turned = titles.enumerate().map(|(i, title)| {
+        let cells = rows.iter().map(|row| row.get(i + 1).cloned().unwrap_or_default());
+        std::iter::once(Cell::bold(title)).chain(cells).collect()
+    });
+    let turned = turned.collect();
+    Table { summary, continued, columns: std::iter::once(first).chain(sizes).collect(), head, row_heads, rows: turned }
 }
 
 /// Hat size labels, US (UK).
