@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use kurbo::{Affine, Point, Rect, Shape};
+use kurbo::{Affine, BezPath, PathEl, Point, Rect};
 
 use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, Stroke, TextItem};
 use crate::font::Face;
@@ -329,7 +329,7 @@ impl<'a> Flow<'a> {
         let style = self.style;
         let start = self.frame.0 + Face::Regular.width(title, style.text) + style.text * 0.6;
         let end = right - style.text * 2.0;
-        let mut path = kurbo::BezPath::new();
+        let mut path = BezPath::new();
         path.move_to((start.min(end), y - style.hair));
         path.line_to((end, y - style.hair));
         let stroke = Stroke {
@@ -396,14 +396,26 @@ pub(super) fn ornament(items: Vec<Item>) -> Bit {
 
 /// A filled bar from a corner, `x1` to the right and `thick` down.
 pub(super) fn bar(x0: f64, y0: f64, x1: f64, thick: f64, ink: Ink) -> Item {
-    let path = Rect::new(x0, y0, x1, y0 + thick).to_path(0.1);
+    let path = outline(Rect::new(x0, y0, x1, y0 + thick));
     Item::Path(PathItem { path, fill: Some(ink), stroke: None })
+}
+
+/// The outline of a rectangle, in just the memory it needs: pages of tables hold hundreds.
+fn outline(area: Rect) -> BezPath {
+    let corner = |x: f64, y: f64| PathEl::LineTo(Point::new(x, y));
+    BezPath::from_vec(vec![
+        PathEl::MoveTo(area.origin()),
+        corner(area.x1, area.y0),
+        corner(area.x1, area.y1),
+        corner(area.x0, area.y1),
+        PathEl::ClosePath,
+    ])
 }
 
 /// An outlined box.
 pub(super) fn frame(area: Rect, width: f64, ink: Ink, fill: Option<Ink>) -> Item {
     let stroke = Stroke { width, ink, ends: Ends::Butt, dashes: Vec::new() };
-    Item::Path(PathItem { path: area.to_path(0.1), fill, stroke: Some(stroke) })
+    Item::Path(PathItem { path: outline(area), fill, stroke: Some(stroke) })
 }
 
 /// A line of text that ends at a point.
