@@ -74,6 +74,24 @@ fn no_two_symbols_overlap_and_no_label_lies_on_ink() {
     }
 }
 
+/// Rounds so far from any fabric that stitches lie down are left out.
+#[test]
+fn no_two_symbols_of_mixed_rounds_overlap() {
+    let mut seen = 0;
+    for seed in 1..=300_u64 {
+        let mut plan = scenes::motifs::by_chance(seed);
+        plan.design.hand = if seed % 2 == 0 { Hand::Right } else { Hand::Left };
+        let found = demerits(&chart(&plan, 0, &ChartOptions::default()));
+        if found.iter().any(|d| d.kind == DemeritKind::Lean && d.amount > 65.0) {
+            continue;
+        }
+        let bad: Vec<_> = found.iter().filter(|d| d.kind == DemeritKind::Overlap).collect();
+        assert!(bad.is_empty(), "seed {seed}: {bad:?}");
+        seen += 1;
+    }
+    assert!(seen > 200, "{seen}");
+}
+
 #[test]
 fn demerits_are_found_where_there_are_some() {
     let mut drawing = chart(&scenes::disc(Stitch::SC, 4, 6), 0, &ChartOptions::default());

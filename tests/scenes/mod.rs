@@ -2,6 +2,8 @@
 
 #![allow(dead_code)]
 
+pub(crate) mod motifs;
+
 use roundelay::design::{Design, Finish, Hand, Kind, Preference, Said, Shaping, Terms, Tolerance, Units, Work, Yarn};
 use roundelay::plan::{Begin, Close, Foundation, Made, Op, PartPlan, Plan, Round, SizePlan, Spot, spread};
 use roundelay::stitch::{Loops, Stitch};

@@ -2,10 +2,11 @@
 
 use std::collections::BTreeMap;
 
-use kurbo::{Affine, Circle, Line, ParamCurve, PathEl, Point, Rect, Shape};
+use kurbo::{Affine, Circle, Line, Point, Rect, Shape};
 
+use super::ink::{Strokes, depth, extent, flatten, meet};
 use super::options::LEAST_CELL;
-use crate::drawing::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, Symbol, SymbolItem, TextItem};
+use crate::drawing::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, SymbolItem, TextItem};
 use crate::units::Angle;
 
 /// A flaw of placement.
@@ -37,8 +38,11 @@ pub struct Demerit {
 /// Degrees from the radius that a symbol may lean.
 const MOST_LEAN: f64 = 40.0;
 
-/// Ink that meets by less than this is no demerit, mm.
-const GRACE: f64 = 0.02;
+/// Symbols that meet by less than this are no demerit, mm: what numbers are rounded by.
+const GRACE: f64 = 0.001;
+
+/// The same for a label, whose letters don't fill the line they are measured as.
+const LABEL_GRACE: f64 = 0.02;
 
 /// Side of the squares in which neighbours are looked for, mm.
 const SQUARE: f64 = 5.0;
@@ -46,7 +50,7 @@ const SQUARE: f64 = 5.0;
 /// The ink of one placed symbol.
 struct Inked {
     round: u32,
-    strokes: Vec<(Line, f64)>,
+    strokes: Strokes,
     foot: Point,
     middle: Point,
     lean: f64,
@@ -58,7 +62,7 @@ struct Inked {
 pub fn demerits(drawing: &Drawing) -> Vec<Demerit> {
     let mut ink = Vec::new();
     let mut labels = Vec::new();
-    let flat: BTreeMap<&str, Vec<(Line, f64)>> =
+    let flat: BTreeMap<&str, Strokes> =
         drawing.symbols.iter().map(|(key, symbol)| (key.as_str(), flatten(symbol))).collect();
     for item in &drawing.items {
         gather(item, 0, &flat, &mut ink, &mut labels);
@@ -70,28 +74,10 @@ pub fn demerits(drawing: &Drawing) -> Vec<Demerit> {
     found
 }
 
-/// Straight pieces of a symbol's ink with half their width.
-fn flatten(symbol: &Symbol) -> Vec<(Line, f64)> {
-    let mut lines = Vec::new();
-    for item in &symbol.paths {
-        let half = item.stroke.as_ref().map_or(0.0, |stroke| stroke.width / 2.0);
-        let (mut at, mut start) = (Point::ZERO, Point::ZERO);
-        kurbo::flatten(&item.path, 0.05, |element| match element {
-            PathEl::MoveTo(to) => (at, start) = (to, to),
-            PathEl::LineTo(to) | PathEl::QuadTo(_, to) | PathEl::CurveTo(_, _, to) => {
-                lines.push((Line::new(at, to), half));
-                at = to;
-            }
-            PathEl::ClosePath => lines.push((Line::new(at, start), half)),
-        });
-    }
-    lines
-}
-
 fn gather<'a>(
     item: &'a Item,
     round: u32,
-    flat: &BTreeMap<&str, Vec<(Line, f64)>>,
+    flat: &BTreeMap<&str, Strokes>,
     ink: &mut Vec<Inked>,
     labels: &mut Vec<(u32, &'a TextItem)>,
 ) {
@@ -113,14 +99,13 @@ fn inked(symbol: &SymbolItem, round: u32, lines: &[(Line, f64)]) -> Inked {
     let strokes: Vec<_> = lines.iter().map(|(line, half)| (symbol.place * *line, *half)).collect();
     let foot = symbol.place * Point::ZERO;
     let middle = extent(&strokes).center();
-    let (up, out) = (symbol.place * Point::new(0.0, -1.0) - foot, foot.to_vec2());
-    let lean = if out.hypot() < 1e-6 { 0.0 } else { Angle::of_vector(up.dot(out), up.cross(out)).degrees().abs() };
+    let (up, out) = (middle - foot, foot.to_vec2());
+    let lean = if out.hypot() < 1e-6 || up.hypot() < 1e-6 {
+        0.0
+    } else {
+        Angle::of_vector(up.dot(out), up.cross(out)).degrees().abs()
+    };
     Inked { round, strokes, foot, middle, lean, chain: symbol.key.starts_with("ch") }
-}
-
-fn extent(strokes: &[(Line, f64)]) -> Rect {
-    let boxes = strokes.iter().map(|(line, half)| line.bounding_box().inflate(*half, *half));
-    boxes.reduce(|all, one| all.union(one)).unwrap_or_default()
 }
 
 /// Lean, and crowding of one symbol on the next of its round.
@@ -129,7 +114,7 @@ fn alone(ink: &[Inked]) -> Vec<Demerit> {
     for (index, one) in ink.iter().enumerate().filter(|(_, one)| one.round > 0) {
         let next = ink.get(index + 1);
         let before = index.checked_sub(1).and_then(|before| ink.get(before));
-        let same_foot = |other: &Inked| (other.foot - one.foot).hypot() < GRACE;
+        let same_foot = |other: &Inked| (other.foot - one.foot).hypot() < 0.6 * (other.middle - one.middle).hypot();
         let fanned = next.is_some_and(same_foot) || before.is_some_and(same_foot);
         if one.lean > MOST_LEAN && !fanned {
             found.push(Demerit { kind: DemeritKind::Lean, round: one.round, amount: one.lean, at: one.middle });
@@ -159,8 +144,11 @@ fn meeting(ink: &[Inked]) -> Vec<Demerit> {
         near.sort_unstable();
         near.dedup();
         for other in near {
-            let touch = boxes[index].overlaps(boxes[other]) && (ink[other].foot - one.foot).hypot() > GRACE;
-            let depth = if touch { depth(&one.strokes, &ink[other].strokes) } else { 0.0 };
+            let depth = if boxes[index].overlaps(boxes[other]) {
+                meet((&one.strokes, one.foot), (&ink[other].strokes, ink[other].foot))
+            } else {
+                0.0
+            };
             if depth > GRACE {
                 let at = one.middle.midpoint(ink[other].middle);
                 found.push(Demerit { kind: DemeritKind::Overlap, round: one.round, amount: depth, at });
@@ -169,34 +157,6 @@ fn meeting(ink: &[Inked]) -> Vec<Demerit> {
         squares(boxes[index]).for_each(|at| grid.entry(at).or_default().push(index));
     }
     found
-}
-
-/// By how much two inks meet.
-fn depth(one: &[(Line, f64)], other: &[(Line, f64)]) -> f64 {
-    let mut deepest = 0.0_f64;
-    for (line, half) in one {
-        for (with, other_half) in other {
-            deepest = deepest.max(half + other_half - distance(*line, *with));
-        }
-    }
-    deepest
-}
-
-/// Distance of two straight pieces.
-fn distance(one: Line, other: Line) -> f64 {
-    let crossing = one.crossing_point(other).is_some_and(|at| on(one, at) < 1e-9 && on(other, at) < 1e-9);
-    if crossing {
-        return 0.0;
-    }
-    let ends = [on(one, other.p0), on(one, other.p1), on(other, one.p0), on(other, one.p1)];
-    ends.into_iter().fold(f64::INFINITY, f64::min)
-}
-
-/// Distance of a point from a straight piece.
-fn on(line: Line, point: Point) -> f64 {
-    let way = line.p1 - line.p0;
-    let share = ((point - line.p0).dot(way) / way.hypot2().max(1e-12)).clamp(0.0, 1.0);
-    (line.eval(share) - point).hypot()
 }
 
 fn touched(ink: &[Inked], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
@@ -212,7 +172,7 @@ fn touched(ink: &[Inked], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
         near.dedup();
         for (round, label) in near.into_iter().filter_map(|index| labels.get(index)) {
             let depth = depth(&one.strokes, &body(label));
-            if depth > GRACE {
+            if depth > LABEL_GRACE {
                 found.push(Demerit { kind: DemeritKind::LabelOnInk, round: *round, amount: depth, at: label.at });
             }
         }
@@ -221,7 +181,7 @@ fn touched(ink: &[Inked], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
 }
 
 /// The middle line of a line of text, as thick as its small letters are high.
-fn body(label: &TextItem) -> Vec<(Line, f64)> {
+fn body(label: &TextItem) -> Strokes {
     let level = TextItem { turn: 0.0, at: Point::ZERO, ..label.clone() }.bounds();
     let half = 0.25 * label.size;
     let place = Affine::translate(label.at.to_vec2()) * Angle::from_degrees(label.turn).rotation();

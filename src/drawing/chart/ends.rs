@@ -36,7 +36,7 @@ fn step_down(scene: &mut Scene<'_>) -> Vec<Item> {
     let mut items = Vec::new();
     for (stitch, along) in stitches.into_iter().zip(&ring.heads) {
         let sign = Sign::Stitch(stitch, Loops::Both);
-        let foot = ring.head_at(*along);
+        let foot = ring.head_at(*along) + ring.crest;
         let (foot, head) = (scene.at(*along, foot), scene.at(*along, foot + ring_height(stitch)));
         items.push(scene.symbol(sign, sign.fit(), foot, head));
     }
@@ -66,7 +66,7 @@ fn way(scene: &Scene<'_>) -> Option<Item> {
 fn end(scene: &mut Scene<'_>) -> Option<Item> {
     let ring = scene.last_ring()?;
     let along = ring.to() - ring.unit / 2.0;
-    let radius = ring.head_at(along) + ring.margin + 0.1;
+    let radius = ring.head_at(along) + ring.margin + ring.crest + 0.1;
     let (foot, head) = (scene.at(along, radius), scene.at(along, radius + 1.0));
     Some(scene.symbol(Sign::FastenOff, Sign::FastenOff.fit(), foot, head))
 }

@@ -69,7 +69,7 @@ fn tints(scene: &Scene<'_>, index: usize, ring: &Ring, items: &mut Vec<Item>) {
         return;
     }
     let width = (0.13 * scene.unit).min(0.5);
-    let path = edge(scene, ring, |along| ring.foot_at(along) + 0.02);
+    let path = edge(scene, ring, |along| ring.foot_at(along));
     let dashes = dashes.iter().map(|dash| dash * width).collect();
     let stroke = Stroke { width, ink: shade, ends: Ends::Butt, dashes };
     items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));

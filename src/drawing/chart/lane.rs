@@ -33,7 +33,7 @@ impl Lane {
         Self {
             chain: if matches!(round.begin, Begin::Chain { counts: false, .. }) { 0.6 } else { 0.0 },
             label: width / scene.unit + 0.5,
-            part: if named { 1.3 * scene.letters / scene.unit } else { 0.0 },
+            part: if named { 1.5 * scene.letters / scene.unit } else { 0.0 },
             join: if round.close == Close::Join { 1.0 } else { 0.0 },
             number,
             count,

@@ -3,14 +3,17 @@
 mod demerits;
 mod ends;
 mod ground;
+mod ink;
 mod lane;
 mod options;
+mod placed;
+mod squeeze;
 mod stitches;
 mod telling;
 
 use std::collections::BTreeMap;
 
-use kurbo::{Affine, BezPath, Point, Rect};
+use kurbo::{BezPath, Point, Rect};
 
 pub(super) use ground::{FOLD, PARTING, dashes, yarn_inks};
 
@@ -19,13 +22,14 @@ pub use options::{ChartOptions, ChartView, LEAST_CELL, choose_view};
 
 use crate::design::Hand;
 use crate::drawing::{Drawing, Group, Item, Origin, Role, Sign, Symbol, SymbolItem};
-use crate::geometry::rings::{Frame, Ring, Rings, Row, layout, repeats};
+use crate::geometry::rings::{Frame, Ring, Rings, Row, layout, repeats, rough};
 use crate::plan::{Plan, Round, SizePlan};
 use crate::units::{Angle, Mm, TURN};
 use crate::words::Words;
 
 use super::symbols::Fit;
 use lane::Lane;
+use placed::Placed;
 
 /// Clear room around the outermost ring, in stitch units; the arrow of direction runs in it.
 const RIM: f64 = 1.2;
@@ -64,7 +68,7 @@ pub fn chart(plan: &Plan, size: usize, options: &ChartOptions) -> Drawing {
 /// Least height or width of a stitch's cell as a chart would be drawn; nothing at all for a size that isn't there.
 pub fn least_cell(plan: &Plan, size: usize, options: &ChartOptions) -> Mm {
     let Some(sized) = plan.sizes.get(size) else { return Mm::ZERO };
-    let scene = Scene::new(plan, sized, options, Words::of(plan.design.language));
+    let scene = Scene::scaled(plan, sized, options, Words::of(plan.design.language));
     if options.view == ChartView::Sector && scene.share.is_none() {
         return Mm::ZERO;
     }
@@ -88,43 +92,61 @@ struct Scene<'a> {
     /// Of how many repeats one is drawn.
     share: Option<u32>,
     symbols: BTreeMap<String, Symbol>,
+    inks: squeeze::Inks,
 }
 
 impl<'a> Scene<'a> {
+    /// A scene with every stitch in its place.
     fn new(plan: &'a Plan, size: &'a SizePlan, options: &'a ChartOptions, words: Words) -> Self {
+        let mut scene = Self::scaled(plan, size, options, words);
+        if scene.share.is_none() {
+            let widths = scene.lane_widths();
+            scene.rings = layout(size, &options.view.rows(size), &widths);
+        }
+        scene
+    }
+
+    /// A scene whose scale, letters, lanes and radii are found; its angles only where the scale hangs on them.
+    fn scaled(plan: &'a Plan, size: &'a SizePlan, options: &'a ChartOptions, words: Words) -> Self {
         let rows = options.view.rows(size);
         let share = match options.view {
             ChartView::Sector => Some(repeats(size)).filter(|repeats| *repeats > 1),
             ChartView::Whole | ChartView::Bands | ChartView::Part(_) | ChartView::UpTo(_) => None,
         };
         let frame = Frame { start: options.start, hand: plan.design.hand };
+        let place = if share.is_some() { layout } else { rough };
         let mut scene = Self {
             plan,
             size,
             options,
             words,
-            rings: layout(size, &rows, &[]),
+            rings: place(size, &rows, &[]),
             lanes: Vec::new(),
             frame,
             unit: 1.0,
             letters: 1.0,
             share,
             symbols: BTreeMap::new(),
+            inks: squeeze::Inks::new(),
         };
         // The lanes' width hangs on the size of the letters, that on the scale, and that on the lanes: two rounds do.
         for _ in 0..2 {
             scene.unit = scene.fitting_unit();
             scene.letters = (0.62 * scene.unit).max(LEAST_LETTERS);
             scene.lanes = rows.iter().enumerate().map(|(index, row)| Lane::of(&scene, index, row)).collect();
-            // One repeat has its lane beside it: the stitches have the ring to themselves.
-            let wide = |lane: &Lane| if share.is_some() { 0.0 } else { lane.width() };
-            let mut widths: Vec<f64> = scene.lanes.iter().map(wide).collect();
-            lane::taper(&mut widths);
-            scene.rings = layout(size, &rows, &widths);
+            scene.rings = place(size, &rows, &scene.lane_widths());
             scene.aim();
         }
         scene.unit = scene.fitting_unit();
         scene
+    }
+
+    /// Widths of the lanes, in stitch units. One repeat has its lane beside it: the stitches have the ring to themselves.
+    fn lane_widths(&self) -> Vec<f64> {
+        let wide = |lane: &Lane| if self.share.is_some() { 0.0 } else { lane.width() };
+        let mut widths: Vec<f64> = self.lanes.iter().map(wide).collect();
+        lane::taper(&mut widths);
+        widths
     }
 
     /// Turns one repeat so that it stands upright, the outer rings counting more.
@@ -234,41 +256,18 @@ impl<'a> Scene<'a> {
 
     /// A symbol with its foot at a point and its head towards another.
     fn symbol(&mut self, sign: Sign, fit: Fit, foot: Point, head: Point) -> Item {
-        let key = self.define(sign, fit);
-        let way = head - foot;
-        let turn = Angle::of_vector(-way.y, way.x);
-        Item::Symbol(SymbolItem { key, place: Affine::translate(foot.to_vec2()) * turn.rotation() })
+        self.put(&Placed { sign, fit, foot, head, rooted: false })
     }
 
-    /// The key of a symbol in a room, rounded to a tenth of a stitch unit so that symbols are shared.
-    fn define(&mut self, sign: Sign, fit: Fit) -> String {
-        let tenth = |value: f64| (value * 10.0).round().clamp(1.0, 999.0);
-        let (height, spread, width) = (tenth(fit.height), tenth(fit.spread), tenth(fit.width.min(1.0)));
-        let shift = (fit.shift * 10.0).round();
-        let usual = sign.fit();
-        let mut key = sign.key();
-        let shaped = matches!(sign, Sign::Increase(..) | Sign::Decrease(..));
-        let differs = |a: f64, b: f64| (a - tenth(b)).abs() > 0.5;
-        let other = shaped && (differs(spread, usual.spread) || shift.abs() > 0.5);
-        if differs(height, usual.height) || differs(width, usual.width) || other {
-            key.push_str(&format!("-{height}"));
-            if differs(width, usual.width) {
-                key.push_str(&format!("w{width}"));
-            }
-            if shaped {
-                key.push_str(&format!("s{spread}"));
-                if shift.abs() > 0.5 {
-                    key.push_str(&format!("{}{}", if shift < 0.0 { 'l' } else { 'r' }, shift.abs()));
-                }
-            }
-        }
-        let (unit, left) = (self.unit, self.frame.hand == Hand::Left && sign.points());
-        let fit = Fit { height: height / 10.0, spread: spread / 10.0, shift: shift / 10.0, width: width / 10.0 };
+    fn put(&mut self, placed: &Placed) -> Item {
+        let (rounded, place) = placed.rounded(self.unit);
+        let key = rounded.key(placed.sign);
+        let (unit, left) = (self.unit, self.frame.hand == Hand::Left && placed.sign.points());
         self.symbols.entry(key.clone()).or_insert_with(|| {
-            let symbol = sign.symbol(&fit).scaled(unit);
+            let symbol = placed.sign.symbol(&rounded.fit()).scaled(unit);
             if left { symbol.mirrored() } else { symbol }
         });
-        key
+        Item::Symbol(SymbolItem { key, place })
     }
 
     fn round(&mut self, index: usize) -> Item {

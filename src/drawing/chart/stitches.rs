@@ -2,12 +2,19 @@
 
 use kurbo::{BezPath, Point, Vec2};
 
-use super::{PARTING, Scene};
+use super::placed::Placed;
+use super::{PARTING, Scene, squeeze};
 use crate::drawing::symbols::Fit;
 use crate::drawing::{Ends, Item, PathItem, Sign, Stroke};
-use crate::geometry::rings::{Mark, Ring};
+use crate::geometry::rings::{Mark, NEARER, Ring};
 use crate::plan::{Begin, Close, Foundation, Op, Round, Spot};
 use crate::stitch::{Build, Loops, Stitch};
+
+/// Tangent of the lean up to which a tall stitch is drawn leaning as it is.
+const UPRIGHT: f64 = 0.1;
+
+/// Least room from foot to foot under the chains of a space, in stitch units: a stroke and some air.
+const NARROW: f64 = 0.17;
 
 /// What the first ring stands on: a ring, chains, or the stitches of the round before.
 pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
@@ -51,14 +58,14 @@ pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
         }
     }
     pass.ends(round);
-    pass.items
+    pass.finish()
 }
 
 struct Pass<'a, 'b> {
     scene: &'a mut Scene<'b>,
     ring: &'a Ring,
     parents: &'a [f64],
-    items: Vec<Item>,
+    items: Vec<Placed>,
 }
 
 impl Pass<'_, '_> {
@@ -70,18 +77,38 @@ impl Pass<'_, '_> {
         self.scene.at(along, self.ring.head_at(along))
     }
 
+    fn stand(&mut self, sign: Sign, fit: Fit, foot: Point, head: Point) {
+        self.items.push(Placed { sign, fit, foot, head, rooted: false });
+    }
+
+    /// The symbols, those that would meet drawn narrower.
+    fn finish(mut self) -> Vec<Item> {
+        squeeze::clear(&mut self.items, self.scene.unit, self.scene.frame.hand, &mut self.scene.inks);
+        self.items.iter().map(|placed| self.scene.put(placed)).collect()
+    }
+
     fn put(&mut self, sign: Sign, foot: Point, head: Point, spread: f64) {
         self.put_within(sign, foot, head, spread, 1.0);
     }
 
-    /// The same in a share of the cell's width.
+    /// The same in a share of the cell's width. Tall stitches that lean stay upright at the head, so that their bars lie
+    /// along the ring and never reach into the next.
     fn put_within(&mut self, sign: Sign, foot: Point, head: Point, spread: f64, share: f64) {
         let unit = self.scene.unit;
-        let middle = (self.ring.foot.0 + self.ring.head.0) / 2.0;
-        let width = share * self.ring.unit * middle;
-        let fit = Fit { height: (head - foot).hypot() / unit, spread: spread / unit, shift: 0.0, width };
-        let item = self.scene.symbol(sign, fit, foot, head);
-        self.items.push(item);
+        let way = head - foot;
+        let width = share * self.ring.unit * self.ring.middle();
+        let fit = Fit { height: way.hypot() / unit, spread: spread / unit, shift: 0.0, bow: 0.0, width };
+        // What lies level is the bar at its head; the arc of one loop at its foot has a say as well.
+        let looped = matches!(sign, Sign::Stitch(_, Loops::Back | Loops::Front));
+        let level = if looped { foot.midpoint(head) } else { head };
+        let up = level.to_vec2() / level.to_vec2().hypot().max(1e-9);
+        let (rise, aside) = (way.dot(up) / unit, way.dot(Vec2::new(-up.y, up.x)) / unit);
+        let (fit, head) = if sign.shears() && aside.abs() > UPRIGHT * rise.abs() {
+            (Fit { height: rise.max(0.3), shift: aside, ..fit }, foot + up)
+        } else {
+            (fit, head)
+        };
+        self.items.push(Placed { sign, fit, foot, head, rooted: share < 1.0 });
     }
 
     /// Stitches that share a foot or a head, upright on the line `across` through the ends they don't share; the shared
@@ -95,10 +122,14 @@ impl Pass<'_, '_> {
             height: (way.dot(up) / unit).max(0.3),
             spread: across.hypot() / unit,
             shift: way.dot(Vec2::new(-up.y, up.x)) / unit,
-            width: self.ring.unit * (self.ring.foot.0 + self.ring.head.0) / 2.0,
+            bow: if matches!(sign, Sign::Decrease(_, 3.., _)) {
+                (across.hypot() / unit).powi(2) / (8.0 * self.ring.foot.0)
+            } else {
+                0.0
+            },
+            width: self.ring.unit * self.ring.middle(),
         };
-        let item = self.scene.symbol(sign, fit, foot, foot + up);
-        self.items.push(item);
+        self.stand(sign, fit, foot, foot + up);
     }
 
     /// Chains of a turning chain that stands for the first stitch of the round.
@@ -165,13 +196,22 @@ impl Pass<'_, '_> {
                 continue;
             }
             let spot = under.map_or(head, |under| match op.into {
-                Spot::Space => under + (i as f64 - f64::from(all - 1) / 2.0) * 0.6 * self.ring.unit,
+                Spot::Space => under + (i as f64 - f64::from(all - 1) / 2.0) * self.within(op, mark, all),
                 Spot::Stitch | Spot::Together | Spot::Air | Spot::Skip => under,
             });
             let sign = chains.take().map_or(Sign::Stitch(stitch, op.loops), Sign::TurningChain);
             let share = if all > 1 { 0.72 } else { 1.0 };
             self.put_within(sign, self.foot(spot), self.head(head), 1.0, share);
         }
+    }
+
+    /// Angle from one foot to the next of so many stitches that go under the chains of one space; a narrow one is one foot.
+    fn within(&self, op: &Op, mark: &Mark, feet: u32) -> f64 {
+        let own = self.parents.get(mark.parent..mark.parent + op.consumed as usize).unwrap_or_default();
+        let foot = self.ring.foot_at(mark.at);
+        let (Some(first), Some(last)) = (own.first(), own.last()) else { return 0.0 };
+        let room = (last - first + 0.5 / foot) / f64::from(feet.max(1));
+        if room * foot < NARROW { 0.0 } else { room.min(0.6 * self.ring.unit) }
     }
 
     /// Chains over a gap, in an arch; a picot on the last stitch.
@@ -188,26 +228,26 @@ impl Pass<'_, '_> {
 
     /// A chain at the height of the heads; `share` says where in its arch it lies.
     fn chain(&mut self, along: f64, share: f64) {
-        let fit = Fit::of(Stitch::CH);
+        let width = self.ring.unit * (self.ring.head_at(along) - 0.5);
+        let fit = Fit { width, ..Fit::of(Stitch::CH) };
         let arch = 0.8 * share * (1.0 - share);
         let middle = self.ring.head_at(along) - 0.46 + arch;
         let (foot, head) = (middle - fit.height / 2.0, middle + fit.height / 2.0);
         let (foot, head) = (self.scene.at(along, foot), self.scene.at(along, head));
-        let item = self.scene.symbol(Sign::Stitch(Stitch::CH, Loops::Both), fit, foot, head);
-        self.items.push(item);
+        self.stand(Sign::Stitch(Stitch::CH, Loops::Both), fit, foot, head);
     }
 
     fn picot(&mut self, picot: Stitch, along: f64) {
-        let fit = Fit::of(picot);
-        let radius = self.ring.head_at(along) + 0.08;
+        let head = self.ring.head_at(along);
+        let fit = Fit { width: NEARER * self.ring.unit * head, ..Fit::of(picot) };
+        let radius = head + 0.08;
         let (foot, head) = (self.scene.at(along, radius), self.scene.at(along, radius + fit.height));
-        let item = self.scene.symbol(Sign::Stitch(picot, Loops::Both), fit, foot, head);
-        self.items.push(item);
+        self.stand(Sign::Stitch(picot, Loops::Both), fit, foot, head);
     }
 
     /// What stands in the lane: a turning chain that counts for nothing, the join.
     fn ends(&mut self, round: &Round) {
-        let radius = (self.ring.foot.0 + self.ring.head.0) / 2.0;
+        let radius = self.ring.middle();
         if let Begin::Chain { chains, counts: false } = round.begin {
             let along = self.ring.from() - 0.3 / radius;
             self.put(Sign::TurningChain(chains), self.foot(along), self.head(along), 1.0);
@@ -216,8 +256,7 @@ impl Pass<'_, '_> {
             let along = self.ring.to() + 0.5 / radius;
             let top = self.ring.head_at(along) + 0.12;
             let (foot, head) = (self.scene.at(along, top - 1.0), self.scene.at(along, top));
-            let item = self.scene.symbol(Sign::Join, Sign::Join.fit(), foot, head);
-            self.items.push(item);
+            self.stand(Sign::Join, Sign::Join.fit(), foot, head);
         }
     }
 }

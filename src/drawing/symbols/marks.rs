@@ -77,6 +77,7 @@ pub(super) fn turning_chain(chains: u8, fit: &Fit) -> Symbol {
         let y = -CLEAR - length * (f64::from(i) + 0.5);
         pen.oval(Point::new(0.0, y), half.min(0.15), half, 0.0);
     }
+    pen.set_aside(1.0, Point::new(0.0, -CLEAR), Point::new(fit.shift, CLEAR - fit.height));
     pen.symbol()
 }
 

@@ -57,6 +57,8 @@ pub struct Fit {
     /// How far to the right of the shared foot the middle of the heads stands, or of the middle of the feet the shared
     /// head.
     pub shift: f64,
+    /// How far the middle one of the feet of a decrease lies above the line through the outermost: rings are round.
+    pub bow: f64,
     /// Width of one stitch's cell.
     pub width: f64,
 }
@@ -64,7 +66,7 @@ pub struct Fit {
 impl Fit {
     /// The room that suits a stitch best.
     pub fn of(stitch: Stitch) -> Self {
-        Self { height: ring_height(stitch), spread: 1.0, shift: 0.0, width: 1.0 }
+        Self { height: ring_height(stitch), spread: 1.0, shift: 0.0, bow: 0.0, width: 1.0 }
     }
 }
 
@@ -143,6 +145,21 @@ impl Sign {
             Self::StepDown => marks::step_down(),
             Self::FastenOff => marks::fasten_off(),
         }
+    }
+
+    /// True where a stitch that leans is drawn with its head aside of its foot, its bar level.
+    pub(in crate::drawing) fn shears(&self) -> bool {
+        let Self::Stitch(stitch, loops) = self else { return matches!(self, Self::TurningChain(_)) };
+        match stitch.row().build {
+            Build::Cross => *loops != Loops::Both,
+            Build::Chain | Build::Slip | Build::Picot => false,
+            Build::Stem | Build::Post(_) | Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn => true,
+        }
+    }
+
+    /// True where it shows several stitches that share a foot or a head.
+    pub(in crate::drawing) const fn is_shaped(&self) -> bool {
+        matches!(self, Self::Increase(..) | Self::Decrease(..))
     }
 
     /// True where the sign points the way the work runs, and so is mirrored for the left hand.

@@ -2,7 +2,7 @@
 //!
 //! All measures are in stitch units: 1 is the height of a single crochet's ring and the width of its cell.
 
-use kurbo::{BezPath, Circle, Ellipse, Point, Rect, Shape, Vec2};
+use kurbo::{Affine, BezPath, Circle, Ellipse, Point, Rect, Shape, Vec2};
 
 use crate::drawing::{Ends, Ink, PathItem, Stroke, Symbol};
 
@@ -13,7 +13,7 @@ pub(super) const WEIGHT: f64 = 0.11;
 pub(super) const HEAVY: f64 = 0.17;
 
 /// Clear room kept at foot and head, so that symbols of two rings never touch.
-pub(super) const CLEAR: f64 = 0.13;
+pub(super) const CLEAR: f64 = 0.14;
 
 /// Half of a top bar.
 pub(super) const BAR: f64 = 0.3;
@@ -75,6 +75,20 @@ impl Pen {
         let arm = right * half + way * tilt;
         let middle = from.lerp(to, along);
         self.line(middle - arm, middle + arm);
+    }
+
+    /// A bar of half length `half` that lies level at a head.
+    pub(super) fn level(&mut self, head: Point, half: f64) {
+        self.line(head - Vec2::new(half, 0.0), head + Vec2::new(half, 0.0));
+    }
+
+    /// Makes what was drawn upright on a foot narrower by a factor, and slants it so that its head comes to stand at a
+    /// point at the same height.
+    pub(super) fn set_aside(&mut self, girth: f64, foot: Point, head: Point) {
+        let by = (head.x - foot.x) / (head.y - foot.y).min(-1e-6);
+        let slant = Affine::new([girth, 0.0, by, 1.0, -by * foot.y, 0.0]);
+        self.strokes.apply_affine(slant);
+        self.fills.apply_affine(slant);
     }
 
     pub(super) fn symbol(self) -> Symbol {

@@ -5,19 +5,23 @@ use kurbo::{Point, Vec2};
 use super::Fit;
 use super::pen::{BAR, CLEAR, HEAVY, Pen, SLASH, WEIGHT};
 use crate::drawing::Symbol;
+use crate::geometry::rings::cell_width;
 use crate::stitch::{Build, Loops, Side, Stitch};
 
 /// Height of the arc that tells one loop, room above it included.
-const ARC: f64 = 0.2;
+const ARC: f64 = 0.24;
 
 /// One stitch.
 pub(super) fn single(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(WEIGHT);
-    let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops));
-    let head = Point::new(0.0, CLEAR - fit.height);
+    let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops, fit));
+    let head = Point::new(fit.shift, CLEAR - fit.height);
     let bar = BAR.min(0.36 * fit.width);
     match stitch.row().build {
-        Build::Chain => pen.oval(Point::new(0.0, -fit.height / 2.0), 0.25, 0.15, 0.0),
+        Build::Chain => {
+            let half = (cell_width(stitch) * fit.width - WEIGHT) / 2.0 - 0.03;
+            pen.oval(Point::new(0.0, -fit.height / 2.0), half.clamp(0.13, 0.25), 0.15, 0.0);
+        }
         Build::Slip => pen.dot(Point::new(0.0, (foot.y + head.y) / 2.0), 0.17),
         Build::Cross => {
             pen.line(foot, head);
@@ -25,25 +29,38 @@ pub(super) fn single(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
         }
         Build::Stem => tall(&mut pen, stitch, foot, head, bar),
         Build::Post(side) => post(&mut pen, stitch, side, head, bar),
-        Build::Cluster => cluster(&mut pen, stitch, foot, head),
-        Build::Puff => puff(&mut pen, stitch, foot, head),
-        Build::Bobble => bobble(&mut pen, stitch, foot, head),
-        Build::Popcorn => popcorn(&mut pen, stitch, foot, head),
-        Build::Picot => picot(&mut pen, stitch, fit),
+        Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn | Build::Picot => {
+            gathered(&mut pen, stitch, foot, Point::new(0.0, head.y), fit);
+            pen.set_aside(fit.width.min(1.0), foot, head);
+        }
     }
     pen.symbol()
 }
 
+/// Several stems or chains in one place, drawn upright in a cell one wide.
+fn gathered(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, fit: &Fit) {
+    match stitch.row().build {
+        Build::Chain | Build::Slip | Build::Cross | Build::Stem | Build::Post(_) => {}
+        Build::Cluster => cluster(pen, stitch, foot, head),
+        Build::Puff => puff(pen, stitch, foot, head),
+        Build::Bobble => bobble(pen, stitch, foot, head),
+        Build::Popcorn => popcorn(pen, stitch, foot, head),
+        Build::Picot => picot(pen, stitch, fit),
+    }
+}
+
 /// The arc at the foot of a stitch worked under one loop: a cup for the back loop, a roof for the front loop. Gives the
 /// height by which the stitch itself must stand higher.
-fn loop_arc(pen: &mut Pen, loops: Loops) -> f64 {
+fn loop_arc(pen: &mut Pen, loops: Loops, fit: &Fit) -> f64 {
     let (ends, middle) = match loops {
         Loops::Both => return 0.0,
         Loops::Back => (-CLEAR - 0.17, -CLEAR + 0.05),
-        Loops::Front => (-CLEAR + 0.03, -CLEAR - 0.19),
+        Loops::Front => (-CLEAR - 0.03, -CLEAR - 0.23),
     };
     let lift = (4.0 * middle - ends) / 3.0;
-    pen.curve(Point::new(-0.3, ends), Point::new(-0.16, lift), Point::new(0.16, lift), Point::new(0.3, ends));
+    let half = BAR.min(0.36 * fit.width);
+    let at = |share: f64, y: f64| Point::new(share * half, y);
+    pen.curve(at(-1.0, ends), at(-0.53, lift), at(0.53, lift), at(1.0, ends));
     match loops {
         Loops::Both => 0.0,
         Loops::Back => 0.16,
@@ -54,7 +71,7 @@ fn loop_arc(pen: &mut Pen, loops: Loops) -> f64 {
 /// A stem with its top bar and its slashes: one fewer than the yarn-overs.
 fn tall(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
     pen.line(foot, head);
-    pen.across(foot, head, 1.0, bar, 0.0);
+    pen.level(head, bar);
     slashes(pen, stitch, foot, head, SLASH.min(0.75 * bar));
 }
 
@@ -76,6 +93,7 @@ fn post(pen: &mut Pen, stitch: Stitch, side: Side, head: Point, bar: f64) {
         Side::Front => 1.0,
         Side::Back => -1.0,
     };
+    let girth = (bar / BAR).min(1.0);
     let foot = Point::new(0.0, -CLEAR - 0.2);
     if stitch.row().overs > 0 {
         tall(pen, stitch, foot, head, bar);
@@ -83,9 +101,9 @@ fn post(pen: &mut Pen, stitch: Stitch, side: Side, head: Point, bar: f64) {
         pen.line(foot, head);
         pen.across(foot, head, 0.62, bar, 0.0);
     }
-    let tip = Point::new(0.32 * way, -CLEAR - 0.26);
+    let tip = Point::new(0.32 * way * girth, -CLEAR - 0.26);
     let low = -CLEAR + 0.07;
-    pen.curve(foot, Point::new(0.0, low), Point::new(0.3 * way, low), tip);
+    pen.curve(foot, Point::new(0.0, low), Point::new(0.3 * way * girth, low), tip);
 }
 
 /// Where the stems of a stitch stand in its middle, evenly across from `-half` to `half`.
@@ -187,12 +205,12 @@ fn picot(pen: &mut Pen, stitch: Stitch, fit: &Fit) {
 /// Whole stitches that share a foot, heavy, a filled wedge where they part.
 pub(super) fn increase(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(HEAVY);
-    let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops));
-    let ends = across(fit.spread.min(1.4 * fit.height), count, Point::new(fit.shift, CLEAR + 0.02 - fit.height));
+    let foot = Point::new(0.0, -CLEAR - loop_arc(&mut pen, loops, fit));
+    let ends = across(fit.spread, count, Point::new(fit.shift, CLEAR + 0.02 - fit.height));
     for head in &ends {
         arm(&mut pen, stitch, foot, *head, bar_of(fit, count));
         if stitch.row().build != Build::Cross {
-            pen.across(*head + Vec2::new(0.0, 1.0), *head, 1.0, bar_of(fit, count), 0.0);
+            pen.level(*head, bar_of(fit, count));
         }
     }
     wedge(&mut pen, foot, &ends);
@@ -202,14 +220,18 @@ pub(super) fn increase(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Sy
 /// Stitches that share a head, heavy, a filled wedge where they meet; tall ones under one top bar.
 pub(super) fn decrease(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(HEAVY);
-    let lift = loop_arc(&mut pen, loops);
+    let lift = loop_arc(&mut pen, loops, fit);
     let head = Point::new(fit.shift, CLEAR + 0.02 - fit.height);
-    let ends = across(fit.spread.min(1.3 * fit.height), count, Point::new(0.0, -CLEAR - 0.02 - lift));
+    let mut ends = across(fit.spread, count, Point::new(0.0, -CLEAR - 0.02 - lift));
+    for foot in &mut ends {
+        let aside = 2.0 * foot.x / fit.spread.max(1e-6);
+        foot.y -= fit.bow * (1.0 - aside * aside);
+    }
     for foot in &ends {
         arm(&mut pen, stitch, head, *foot, bar_of(fit, count));
     }
     if stitch.row().build != Build::Cross {
-        pen.across(head + Vec2::new(0.0, 1.0), head, 1.0, BAR.min(0.36 * fit.width), 0.0);
+        pen.level(head, 0.8 * BAR.min(0.36 * fit.width));
     }
     wedge(&mut pen, head, &ends);
     pen.symbol()
@@ -246,7 +268,7 @@ fn arm(pen: &mut Pen, stitch: Stitch, meet: Point, end: Point, bar: f64) {
 
 /// Half of a bar on one of several arms, clear of its neighbours.
 fn bar_of(fit: &Fit, count: u8) -> f64 {
-    (0.26 * fit.spread / f64::from(count.max(2) - 1)).min(0.26)
+    (0.26 * fit.spread / f64::from(count.max(2) - 1)).min(0.26).min(0.36 * fit.width)
 }
 
 /// Points spread evenly across `spread` about a middle.

@@ -1,57 +1,68 @@
 //! Angles of one ring: least squares between parents and even spacing.
 
-use crate::units::{EPSILON, TURN};
+use super::radii::LEAST_WIDTH as FULL;
+use crate::units::EPSILON;
 
-/// How stiff even spacing is against the pull of the parents. The root of it is the number of stitches over which a
-/// crowded place is smoothed out.
-const STIFFNESS: f64 = 2.0;
+/// How stiff even spacing is against the pull of what a stitch stands on and of what stands on it, in a ring whose cells
+/// are one stitch unit wide. The root of it is the number of stitches over which a crowded place is smoothed out.
+const STIFFNESS: f64 = 0.5;
 
-/// Share of the way to its even place that a stitch goes whatever its parents wish, so that what increases and decreases
-/// crowd or thin out is spread over the rounds that follow.
-const EASE: f64 = 0.1;
+/// Pull of its even place on a stitch, so that what increases and decreases crowd or thin out is spread over the rounds
+/// that follow.
+const EASE: f64 = 0.15;
 
-/// Share of its even gap that two neighbours may come closer.
-const GIVE: f64 = 0.15;
+/// Share of its even gap that two neighbours may come closer where the ring is full.
+const GIVE: f64 = 0.12;
 
 /// Something that takes room on a ring.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Node {
     /// Room it takes, radians.
     pub(super) width: f64,
-    /// Angle of what it stands on.
+    /// Mean angle of what it stands on and of what stands on it.
     pub(super) wish: Option<f64>,
     /// Weight of that wish.
     pub(super) pull: f64,
+    /// Half of the cell at its edges, radians, of which some may be given away.
+    pub(super) edge: f64,
 }
 
 /// Angles of the middles of the nodes. The first node is the lane, which always has a wish; widths add up to a turn.
+/// `room` is the width of a cell in stitch units: where there is room to spare, spacing matters less and neighbours may
+/// come as near as in a full ring.
 ///
-/// With u the distance from even spacing and q the wished one, Σ a (u − q)² + b Σ (uᵢ₊₁ − uᵢ)² is least where
-/// (a + 2b) uᵢ − b uᵢ₋₁ − b uᵢ₊₁ = a q, round the ring: a cyclic tridiagonal system.
-pub(super) fn solve(nodes: &[Node]) -> Vec<f64> {
+/// With u the distance from even spacing and q the wished one, Σ a (u − q)² + e Σ u² + b Σ (uᵢ₊₁ − uᵢ)² is least where
+/// (a + e + 2b) uᵢ − b uᵢ₋₁ − b uᵢ₊₁ = a q, round the ring: a cyclic tridiagonal system.
+pub(super) fn solve(nodes: &[Node], room: f64) -> Vec<f64> {
     let even = evenly(nodes);
     if nodes.len() < 3 {
         return even;
     }
+    let loose = 1.0 / room.max(1.0).powi(2);
+    let (stiffness, ease) = (STIFFNESS * loose, EASE * loose);
     let pull = |node: &Node| if node.wish.is_some() { node.pull } else { 0.0 };
-    let diagonal: Vec<f64> = nodes.iter().map(|node| pull(node) + 2.0 * STIFFNESS).collect();
-    let eased = |node: &Node, even: f64| (1.0 - EASE) * (node.wish.unwrap_or(even) - even);
-    let wished = nodes.iter().zip(&even).map(|(node, even)| pull(node) * eased(node, *even));
-    let mut off = cyclic(&diagonal, -STIFFNESS, &wished.collect::<Vec<_>>());
-    keep_apart(&mut off, &even, nodes.first().map_or(0.0, |lane| lane.width));
+    let diagonal: Vec<f64> = nodes.iter().map(|node| pull(node) + ease + 2.0 * stiffness).collect();
+    let wished = nodes.iter().zip(&even).map(|(node, even)| pull(node) * (node.wish.unwrap_or(*even) - even));
+    let mut off = cyclic(&diagonal, -stiffness, &wished.collect::<Vec<_>>());
+    let give = GIVE.max(1.0 - FULL / room.max(1e-6));
+    keep_apart(&mut off, nodes, give);
     even.iter().zip(off).map(|(even, off)| even + off).collect()
 }
 
-/// Node after node, the lane on its wish.
+/// Node after node, turned so that they lie as near their wishes as they can.
 fn evenly(nodes: &[Node]) -> Vec<f64> {
-    let lane = nodes.first().map_or(0.0, |lane| lane.wish.unwrap_or(0.0) - lane.width / 2.0);
-    let mut edge = lane;
+    let mut edge = -nodes.first().map_or(0.0, |lane| lane.width / 2.0);
     let middle = |node: &Node| {
         let middle = edge + node.width / 2.0;
         edge += node.width;
         middle
     };
-    nodes.iter().map(middle).collect()
+    let mut even: Vec<f64> = nodes.iter().map(middle).collect();
+    let pulled = nodes.iter().zip(&even).filter_map(|(node, even)| Some((node.pull * (node.wish? - even), node.pull)));
+    let (sum, pull) = pulled.fold((0.0, 0.0), |(sum, pull), (one, own)| (sum + one, pull + own));
+    let turn = if pull > 0.0 { sum / pull } else { 0.0 };
+    even.iter_mut().for_each(|angle| *angle += turn);
+    even
 }
 
 /// Solves a symmetric cyclic tridiagonal system with equal off-diagonals: elimination without the two corners, then
@@ -92,13 +103,20 @@ fn tridiagonal(diagonal: &[f64], side: f64, right: &[f64]) -> Vec<f64> {
 }
 
 /// Where two nodes came nearer than they may, moves them the least that parts them: pooled averages of the offsets with
-/// the gap that may be given away added up, the lane held. The lane gives nothing of its width away.
-fn keep_apart(off: &mut [f64], even: &[f64], lane: f64) {
-    let Some((&start, &from)) = off.first().zip(even.first()) else { return };
-    let slack = |i: usize| GIVE * (even[i] - from - lane / 2.0).max(0.0);
-    let most = GIVE * (TURN - lane);
+/// what may be given away of the gaps, the share `give` of the cells at them, added up; the lane is held.
+fn keep_apart(off: &mut [f64], nodes: &[Node], give: f64) {
+    let Some((&start, lane)) = off.first().zip(nodes.first()) else { return };
+    let mut slack = Vec::with_capacity(nodes.len());
+    let (mut most, mut edge) = (0.0, lane.edge);
+    for node in nodes.iter().skip(1) {
+        most += give * (edge + node.edge);
+        slack.push(most);
+        edge = node.edge;
+    }
+    most += give * (edge + lane.edge);
+    let slack = |i: usize| i.checked_sub(1).and_then(|i| slack.get(i)).copied().unwrap_or(0.0);
     let near = (1..off.len()).any(|i| off[i] + slack(i) < off[i - 1] + slack(i - 1) - EPSILON);
-    let ends = off.last().zip(even.last()).is_some_and(|(off, _)| *off > start + most - slack(even.len() - 1));
+    let ends = off.last().is_some_and(|last| *last > start + most - slack(off.len() - 1));
     if !near && !ends {
         return;
     }
@@ -123,11 +141,12 @@ fn keep_apart(off: &mut [f64], even: &[f64], lane: f64) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::units::TURN;
 
     fn ring(wishes: &[Option<f64>]) -> Vec<Node> {
         let width = TURN / (wishes.len() + 1) as f64;
-        let lane = Node { width, wish: Some(0.0), pull: 12.0 };
-        let nodes = wishes.iter().map(|wish| Node { width, wish: *wish, pull: 1.0 });
+        let lane = Node { width, wish: Some(0.0), pull: 12.0, edge: 0.0 };
+        let nodes = wishes.iter().map(|wish| Node { width, wish: *wish, pull: 1.0, edge: width / 2.0 });
         std::iter::once(lane).chain(nodes).collect()
     }
 
@@ -145,7 +164,7 @@ mod tests {
     #[test]
     fn parents_in_even_places_are_stood_on() {
         let wishes: Vec<_> = (1..12).map(|i| Some(TURN * f64::from(i) / 12.0)).collect();
-        for (i, angle) in solve(&ring(&wishes)).iter().enumerate() {
+        for (i, angle) in solve(&ring(&wishes), 1.0).iter().enumerate() {
             assert!((angle - TURN * i as f64 / 12.0).abs() < 1e-9);
         }
     }
@@ -154,7 +173,7 @@ mod tests {
     fn neighbours_stay_apart_however_parents_crowd() {
         let crowd: Vec<_> = (0..40).map(|i| Some(if i % 7 == 0 { 6.0 } else { 0.3 })).collect();
         let nodes = ring(&crowd);
-        let angles = solve(&nodes);
+        let angles = solve(&nodes, FULL);
         for pair in angles.windows(2) {
             assert!(pair[1] - pair[0] >= (1.0 - GIVE) * nodes[0].width - 1e-9);
         }

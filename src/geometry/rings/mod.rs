@@ -10,6 +10,7 @@ mod angles;
 mod radii;
 mod repeats;
 mod rows;
+mod settle;
 
 use kurbo::Point;
 
@@ -18,13 +19,10 @@ pub use repeats::repeats;
 pub use rows::Row;
 
 use crate::design::Hand;
-use crate::plan::{Close, Foundation, Made, Op, Round, SizePlan, Spot};
+use crate::plan::{Close, Foundation, Op, Round, SizePlan, Spot};
 use crate::units::{Angle, TURN};
 
-use angles::Node;
-
-/// How hard the start of a round is held on the start of the round before, against one stitch.
-const LANE_PULL: f64 = 12.0;
+use radii::op_width;
 
 /// The most a lane takes of its ring, radians.
 pub const WIDEST_LANE: f64 = 0.28 * TURN;
@@ -129,6 +127,11 @@ impl Ring {
         self.between(self.head, along)
     }
 
+    /// Radius at half height, at the start.
+    pub fn middle(&self) -> f64 {
+        (self.foot.0 + self.head.0) / 2.0
+    }
+
     fn between(&self, (start, end): (f64, f64), along: f64) -> f64 {
         let share = (along - self.from()) / (self.to() - self.from());
         start + (end - start) * share.clamp(0.0, 1.0)
@@ -137,8 +140,7 @@ impl Ring {
     /// The least room of a stitch: height of the ring, or width along it at half height, in stitch units. A ring of
     /// slip stitches is low, but its dots are as easily read as those of a full one.
     pub fn least_cell(&self) -> f64 {
-        let middle = (self.foot.0 + self.head.0) / 2.0;
-        (self.unit * middle).min((self.head.0 - self.foot.0).max(1.0))
+        (self.unit * self.middle()).min((self.head.0 - self.foot.0).max(1.0))
     }
 }
 
@@ -160,81 +162,29 @@ impl Rings {
 /// Lays out the rings of `rows`. `lanes[i]` is the width wanted for the lane at the start of ring i, in stitch units; a
 /// lane never takes more than [`WIDEST_LANE`]. Time and memory are linear in the stitches.
 pub fn layout(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
-    let first = rows.first().and_then(|row| size.rounds.get(row.first));
-    let before = first.map_or(0, |round| round.before);
-    let centre = radii::centre(size, before);
-    let mut rings = Rings { centre, base: Vec::new(), rings: Vec::with_capacity(rows.len()) };
-    for (index, mut ring) in radii::stack(size, rows, centre).into_iter().enumerate() {
-        let Some(round) = size.rounds.get(ring.row.first) else { continue };
-        let radius = (ring.foot.0 + ring.head.0) / 2.0;
-        let wanted = lanes.get(index).copied().unwrap_or(0.0) / radius.max(0.1);
-        ring.lane = rings.rings.last().map_or(0.0, |below| below.lane);
-        ring.lane_width = wanted.min(WIDEST_LANE);
-        if index == 0 {
-            let step = (ring.to() - ring.from()) / f64::from(before.max(1));
-            rings.base = (0..before).map(|i| ring.from() + step * (f64::from(i) + 0.5)).collect();
-        }
-        let wishes = wishes(&rings, &ring, index);
-        settle(&mut ring, round, &wishes);
-        rings.rings.push(ring);
-    }
+    let mut rings = rough(size, rows, lanes);
+    let rounds: Vec<&Round> = rings.rings.iter().filter_map(|ring| size.rounds.get(ring.row.first)).collect();
+    settle::all(&mut rings, &rounds);
     rings
 }
 
-/// Where the stitches of a ring would stand by their parents. A lane takes a smaller share of a wider ring: what it gives
-/// up goes to all stitches alike and not to those beside it alone.
-fn wishes(rings: &Rings, ring: &Ring, index: usize) -> Vec<f64> {
-    let parents = rings.parents(index);
-    let Some(below) = rings.rings.last() else { return parents.to_vec() };
-    let stretch = (ring.to() - ring.from()) / (below.to() - below.from());
-    parents.iter().map(|parent| ring.from() + (parent - below.from()) * stretch).collect()
-}
-
-/// Finds the angles of one ring, by the angles that its stitches' parents wish for.
-fn settle(ring: &mut Ring, round: &Round, parents: &[f64]) {
-    let width: f64 = round.ops.iter().map(radii::op_width).sum();
-    ring.unit = (TURN - ring.lane_width) / width.max(1e-6);
-    let mut nodes = Vec::with_capacity(round.ops.len() + 1);
-    nodes.push(Node { width: ring.lane_width, wish: Some(ring.lane), pull: LANE_PULL });
-    let mut parent = 0;
-    for op in &round.ops {
-        let used = op.consumed as usize;
-        let own = parents.get(parent..parent + used).unwrap_or_default();
-        parent += used;
-        let width = radii::op_width(op) * ring.unit;
-        if width > 0.0 {
-            let wish = (!own.is_empty()).then(|| own.iter().sum::<f64>() / own.len() as f64);
-            nodes.push(Node { width, wish, pull: 1.0 });
-        }
+/// The same without its angles: radii, lanes and the room of a stitch, which are enough to choose a scale.
+pub fn rough(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
+    let first = rows.first().and_then(|row| size.rounds.get(row.first));
+    let before = first.map_or(0, |round| round.before);
+    let centre = radii::centre(size, before);
+    let mut rings = radii::stack(size, rows, centre);
+    for (index, ring) in rings.iter_mut().enumerate() {
+        let wanted = lanes.get(index).copied().unwrap_or(0.0) / ring.middle().max(0.1);
+        ring.lane_width = wanted.min(WIDEST_LANE);
+        let width: f64 = size.rounds.get(ring.row.first).map_or(0.0, |round| round.ops.iter().map(op_width).sum());
+        ring.unit = (TURN - ring.lane_width) / width.max(1e-6);
     }
-    let angles = angles::solve(&nodes);
-    let mut found = angles.into_iter();
-    ring.lane = found.next().unwrap_or(ring.lane);
-    stand_stitches(ring, round, found);
-}
-
-/// Deals the angles of the operations out to their stitches.
-fn stand_stitches(ring: &mut Ring, round: &Round, mut found: impl Iterator<Item = f64>) {
-    let mut parent = 0;
-    for (index, op) in round.ops.iter().enumerate() {
-        let width = radii::op_width(op);
-        let first = ring.heads.len();
-        let last_head = ring.heads.last().copied().unwrap_or(ring.from());
-        let at = if width > 0.0 { found.next().unwrap_or(last_head) } else { last_head };
-        let near = if increases(op) { NEARER } else { 1.0 };
-        let mut edge = at - near * width * ring.unit / 2.0;
-        for (stitch, count) in op.made.runs() {
-            let cell = near * cell_width(stitch) * ring.unit;
-            for _ in 0..count * u32::from(stitch.row().counts) {
-                ring.heads.push(edge + cell / 2.0);
-                edge += cell;
-            }
-        }
-        if op.into != Spot::Skip {
-            ring.marks.push(Mark { op: index, at, first, parent });
-        }
-        parent += op.consumed as usize;
-    }
+    let base = rings.first().map_or(Vec::new(), |ring| {
+        let step = (ring.to() - ring.from()) / f64::from(before.max(1));
+        (0..before).map(|i| ring.from() + step * (f64::from(i) + 0.5)).collect()
+    });
+    Rings { centre, base, rings }
 }
 
 /// True where a ring runs on as a spiral.
@@ -248,11 +198,6 @@ fn foundation_radius(foundation: Foundation) -> f64 {
         Foundation::Ring | Foundation::Chain(_) => 1.15,
         Foundation::ChainRing(chains) => (f64::from(chains) * 0.36 / TURN + 0.75).max(1.15),
     }
-}
-
-/// True for two or three of one stitch in one stitch.
-fn increases(op: &Op) -> bool {
-    op.into == Spot::Stitch && op.consumed == 1 && matches!(op.made, Made::Same(_, 2..=3))
 }
 
 /// True for one plain stitch into one.

@@ -6,7 +6,7 @@ use crate::stitch::{Build, Stitch};
 use crate::units::TURN;
 
 /// Least width of a stitch's cell along its ring, in stitch units: below this a ring is pushed outward.
-const LEAST_WIDTH: f64 = 0.86;
+pub(super) const LEAST_WIDTH: f64 = 0.86;
 
 /// Height of a ring of this stitch, in stitch units: the table's ratio, with the shortest raised and the tallest
 /// lowered so that both can be read.
@@ -108,7 +108,7 @@ fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Optio
         (foot.1 + own, foot.1 + own)
     };
     let picots = round.ops.iter().flat_map(|op| op.made.runs()).any(|(stitch, _)| stitch.row().build == Build::Picot);
-    let crest = if picots { ring_height(Stitch::PICOT) } else { 0.0 };
+    let crest = if picots { ring_height(Stitch::PICOT) + 0.1 } else { 0.0 };
     let (heads, marks) = (Vec::new(), Vec::new());
     Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, crest, unit: 0.0, heads, marks }
 }

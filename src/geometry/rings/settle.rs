@@ -1,0 +1,188 @@
+//! The angles of all rings: each between what it stands on and what stands on it.
+
+use super::angles::{Node, solve};
+use super::radii::{cell_width, op_width};
+use super::{Mark, NEARER, Ring, Rings};
+use crate::plan::{Made, Op, Round, Spot};
+
+/// Passes inward and outward again, after the first outward.
+const PASSES: usize = 3;
+
+/// How hard the start of a round is held on the starts of its neighbours, as a share of the stitches of the round. Less
+/// lets the start drift as the stitches do, more makes the stitches beside it lean.
+const HOLD: f64 = 2.0;
+
+/// Hold of the very first lane, which is where the chart is asked to start.
+const PINNED: f64 = 1e6;
+
+/// Settles every ring: outward on what each is worked into, then inward and outward with what is worked into it as well,
+/// so that stitches that will be joined draw together in the rounds before.
+pub(super) fn all(rings: &mut Rings, rounds: &[&Round]) {
+    for index in 0..rounds.len() {
+        begin(rings, rounds, index);
+    }
+    let counts = rounds.iter().map(|round| round.after);
+    let widest = counts.enumerate().max_by_key(|(_, count)| *count).map_or(0, |(index, _)| index);
+    for index in (widest..rounds.len().saturating_sub(1)).rev() {
+        again(rings, rounds, index, 0.0);
+    }
+    for _ in 0..PASSES {
+        for index in (0..rounds.len()).rev() {
+            again(rings, rounds, index, 1.0);
+        }
+        for index in 0..rounds.len() {
+            again(rings, rounds, index, 1.0);
+        }
+    }
+    for (ring, round) in rings.rings.iter_mut().zip(rounds) {
+        for mark in &mut ring.marks {
+            if round.ops.get(mark.op).is_some_and(|op| op_width(op) <= 0.0) {
+                mark.at = mark.first.checked_sub(1).and_then(|last| ring.heads.get(last)).copied().unwrap_or(mark.at);
+            }
+        }
+    }
+}
+
+/// Where the angles of one ring would be on another. A lane takes a smaller share of a wider ring: what it gives up goes
+/// to all stitches alike and not to those beside it alone.
+#[derive(Clone, Copy)]
+struct Onto {
+    from: f64,
+    stretch: f64,
+    to: f64,
+}
+
+impl Onto {
+    fn new(from: &Ring, to: &Ring) -> Self {
+        Self { from: from.from(), stretch: (to.to() - to.from()) / (from.to() - from.from()), to: to.from() }
+    }
+
+    fn map(self, angle: f64) -> f64 {
+        self.to + (angle - self.from) * self.stretch
+    }
+}
+
+/// Angles of the parents as the ring sees them.
+fn parents(rings: &Rings, ring: &Ring, index: usize) -> Vec<f64> {
+    let own = rings.parents(index);
+    match index.checked_sub(1).and_then(|below| rings.rings.get(below)) {
+        Some(below) => {
+            let onto = Onto::new(below, ring);
+            own.iter().map(|parent| onto.map(*parent)).collect()
+        }
+        None => own.to_vec(),
+    }
+}
+
+/// Stands a ring on its parents for the first time.
+fn begin(rings: &mut Rings, rounds: &[&Round], index: usize) {
+    let lane = index.checked_sub(1).and_then(|below| rings.rings.get(below)).map_or(0.0, |below| below.lane);
+    let (Some(ring), Some(round)) = (rings.rings.get_mut(index), rounds.get(index)) else { return };
+    ring.lane = lane;
+    let mut parent = 0;
+    for (op, done) in round.ops.iter().enumerate() {
+        let first = ring.heads.len();
+        let cells = done.made.runs().flat_map(|(stitch, count)| {
+            std::iter::repeat_n(cell_width(stitch), (count * u32::from(stitch.row().counts)) as usize)
+        });
+        let near = if increases(done) { NEARER } else { 1.0 };
+        let mut edge = -near * op_width(done) * ring.unit / 2.0;
+        for cell in cells {
+            let cell = near * cell * ring.unit;
+            ring.heads.push(edge + cell / 2.0);
+            edge += cell;
+        }
+        if done.into != Spot::Skip {
+            ring.marks.push(Mark { op, at: 0.0, first, parent });
+        }
+        parent += done.consumed as usize;
+    }
+    settle(rings, rounds, index, &[], 1.0);
+}
+
+/// Settles a ring between its neighbours; `below` is the weight of the one below.
+fn again(rings: &mut Rings, rounds: &[&Round], index: usize, below: f64) {
+    let above = drawn(rings, rounds, index);
+    settle(rings, rounds, index, &above, below);
+}
+
+/// Where every stitch of a ring would stand under what is worked into it.
+fn drawn(rings: &Rings, rounds: &[&Round], index: usize) -> Vec<Option<f64>> {
+    let Some(((ring, above), round)) =
+        rings.rings.get(index).zip(rings.rings.get(index + 1)).zip(rounds.get(index + 1))
+    else {
+        return Vec::new();
+    };
+    let onto = Onto::new(above, ring);
+    let mut wishes = vec![None; ring.heads.len()];
+    for mark in &above.marks {
+        let Some(op) = round.ops.get(mark.op) else { continue };
+        let used = op.consumed as usize;
+        let near = used.saturating_sub(1) as f64 / 2.0;
+        let step = NEARER / above.foot_at(mark.at);
+        for (i, wish) in wishes.iter_mut().skip(mark.parent).take(used).enumerate() {
+            *wish = Some(onto.map(mark.at) + (i as f64 - near) * step);
+        }
+    }
+    wishes
+}
+
+/// Finds the angles of one ring.
+fn settle(rings: &mut Rings, rounds: &[&Round], index: usize, above: &[Option<f64>], below: f64) {
+    let (Some(ring), Some(round)) = (rings.rings.get(index), rounds.get(index)) else { return };
+    let parents = parents(rings, ring, index);
+    let lanes = [index.checked_sub(1), Some(index + 1).filter(|_| !above.is_empty())];
+    let lanes: Vec<f64> = lanes.into_iter().flatten().filter_map(|at| Some(rings.rings.get(at)?.lane)).collect();
+    let wish = if index == 0 { 0.0 } else { lanes.iter().sum::<f64>() / lanes.len().max(1) as f64 };
+    let pull = if index == 0 { PINNED } else { HOLD * ring.heads.len() as f64 };
+    let mut nodes = vec![Node { width: ring.lane_width, wish: Some(wish), pull, edge: 0.0 }];
+    nodes.reserve(ring.marks.len());
+    for mark in &ring.marks {
+        let Some(op) = round.ops.get(mark.op) else { continue };
+        let width = op_width(op) * ring.unit;
+        if width > 0.0 {
+            nodes.push(node(ring, mark, op, width, &parents, above, below));
+        }
+    }
+    let angles = solve(&nodes, ring.unit * ring.middle());
+    if let Some(ring) = rings.rings.get_mut(index) {
+        stand(ring, round, &angles);
+    }
+}
+
+/// An operation between the stitches it uses up and those that use it up.
+fn node(ring: &Ring, mark: &Mark, op: &Op, width: f64, parents: &[f64], above: &[Option<f64>], below: f64) -> Node {
+    let (mut sum, mut pull) = (0.0, 0.0);
+    let own = parents.get(mark.parent..mark.parent + op.consumed as usize).unwrap_or_default();
+    if !own.is_empty() {
+        pull = below * f64::from(op.count().max(op.consumed));
+        sum = pull * own.iter().sum::<f64>() / own.len() as f64;
+    }
+    let heads = ring.heads.iter().zip(above).skip(mark.first).take(op.count() as usize);
+    for (head, wish) in heads.filter_map(|(head, wish)| Some((head, (*wish)?))) {
+        sum += wish - (head - mark.at);
+        pull += 1.0;
+    }
+    let cells = op.made.runs().map(|(stitch, _)| cell_width(stitch)).filter(|cell| *cell > 0.0);
+    let edge = cells.fold(f64::INFINITY, f64::min) * ring.unit / 2.0;
+    Node { width, wish: (pull > 0.0).then(|| sum / pull), pull, edge: edge.min(width / 2.0) }
+}
+
+/// Moves the stitches of a ring to where their operations have come to stand.
+fn stand(ring: &mut Ring, round: &Round, angles: &[f64]) {
+    let mut found = angles.iter();
+    ring.lane = found.next().copied().unwrap_or(ring.lane);
+    for mark in &mut ring.marks {
+        let Some(op) = round.ops.get(mark.op).filter(|op| op_width(op) > 0.0) else { continue };
+        let Some(at) = found.next() else { return };
+        for head in ring.heads.iter_mut().skip(mark.first).take(op.count() as usize) {
+            *head += at - mark.at;
+        }
+        mark.at = *at;
+    }
+}
+
+/// True for two or three of one stitch in one stitch.
+fn increases(op: &Op) -> bool {
+    op.into == Spot::Stitch && op.consumed == 1 && matches!(op.made, Made::Same(_, 2..=3))
+}
