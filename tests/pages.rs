@@ -155,6 +155,95 @@ fn no_page_is_nearly_empty() {
     }
 }
 
+/// What the tool itself draws for a booklet.
+fn drawn(plan: &Plan, options: &Options) -> Pictures {
+    let shapes: Vec<_> = plan.sizes.iter().map(|size| predict(plan, size)).collect();
+    Pictures::draw(plan, &shapes, options)
+}
+
+fn shows(page: &Page, drawing: &Arc<Drawing>) -> bool {
+    let is = |content: &Content| matches!(content, Content::Drawing(shown) if Arc::ptr_eq(shown, drawing));
+    page.pieces.iter().any(|piece| is(&piece.content))
+}
+
+#[test]
+fn every_chart_stands_over_its_symbols_or_they_have_a_section() {
+    for name in EXAMPLES {
+        let plan = example(name);
+        for (variant, options) in variants() {
+            let pictures = drawn(&plan, &options);
+            let document = booklet::lay_out(&plan, &pictures, &options, &mut Report::new()).unwrap();
+            assert_inside(&document, &format!("{name} {variant}"));
+            let key_page = document.pages.iter().any(|page| shows(page, pictures.key.as_ref().unwrap()));
+            assert_eq!(key_page, pictures.keys.is_empty(), "{name} {variant}: symbols are missing or told twice");
+            for ((chart, _), key) in pictures.charts.iter().zip(&pictures.keys) {
+                let over = document.pages.iter().any(|page| shows(page, chart) && shows(page, key));
+                assert!(over, "{name} {variant}: a chart stands without its symbols");
+            }
+            if variant == "A4" {
+                assert!(!pictures.keys.is_empty(), "{name} {variant}: no room for symbols under the charts");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_table_that_goes_on_says_what_goes_on() {
+    let document = laid_out(&example("slipway-sun-hat"), &Options::new(Paper::a4()));
+    let heads = document.pages.iter().flat_map(|page| &page.pieces).filter_map(|piece| match &piece.content {
+        Content::Items(items) => Some((piece.owner, items)),
+        Content::Drawing(_) => None,
+    });
+    let mut told = 0;
+    for (owner, items) in heads {
+        for item in items {
+            if matches!(item, Item::Text(text) if text.text.contains("(continued)")) {
+                told += 1;
+                // It stands for the eye alone; read aloud, the table is one.
+                assert!(matches!(owner, Owner::Artifact(_)));
+            }
+        }
+    }
+    assert!(told >= 1);
+}
+
+#[test]
+fn large_print_draws_a_wide_hat_no_smaller_than_one_to_five() {
+    fn scale(items: &[Item]) -> Option<f64> {
+        items.iter().find_map(|item| match item {
+            Item::Text(text) => {
+                let told = text.text.replace('\u{a0}', " ");
+                told.split_once("1 : ")
+                    .and_then(|(_, rest)| rest.trim_end_matches('.').split(". ").next()?.parse().ok())
+            }
+            Item::Group(group) => scale(&group.items),
+            Item::Path(_) | Item::Symbol(_) => None,
+        })
+    }
+    let plan = example("slipway-sun-hat");
+    for paper in [Paper::a4(), Paper::letter()] {
+        let pictures = drawn(&plan, &Options { large: true, ..Options::new(paper) });
+        for (schematic, _) in &pictures.schematics {
+            let scale = scale(&schematic.items).unwrap_or(f64::INFINITY);
+            assert!(scale <= 5.0, "1 : {scale}");
+        }
+    }
+}
+
+#[test]
+fn french_sets_off_its_colons() {
+    let source = std::fs::read_to_string("examples/ember-beanie.yaml").unwrap();
+    let mut plan = plan_of(&source);
+    plan.design.language = Language::Fr;
+    let told = text::write(&plan, &drawn(&plan, &Options::new(Paper::a4())), &Options::new(Paper::a4()));
+    assert!(told.contains("Fil : "), "{told}");
+    let bad = told.lines().find(|line| line.trim_start().starts_with(':') || line.contains("Fil:"));
+    assert!(bad.is_none(), "{bad:?}");
+    let told = told.split_whitespace().collect::<Vec<_>>().join(" ");
+    // Where heads are from is told in the language of the page too.
+    assert!(told.contains("6 ans, moyenne des garçons et des filles, 50e percentile ; ANSUR"), "{told}");
+}
+
 #[test]
 fn the_tree_is_sound() {
     let document = laid_out(&example("slipway-sun-hat"), &Options::new(Paper::a4()));
@@ -274,8 +363,8 @@ fn a_wall_chart_fits_its_sheet_or_says_which_it_needs() {
         let document = wall::one_sheet(&plan, &wall, &Options::new(paper), &mut report);
         assert_inside(&document.unwrap_or_else(|| panic!("{name}: {report:#?}")), name);
     }
-    for (name, large) in [("A3", true), ("A2", true)] {
-        let options = Options { large, ..Options::new(Paper::by_name(name).unwrap()) };
+    for name in ["A4", "Letter", "A3", "A2"] {
+        let options = Options { large: true, ..Options::new(Paper::by_name(name).unwrap()) };
         for view in [ChartView::Whole, ChartView::Bands, ChartView::Sector] {
             let wall = wall_picture(&plan, 0, view, &options.paper, &options);
             let mut report = Report::new();

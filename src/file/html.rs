@@ -145,7 +145,7 @@ fn written_table(table: &Table, key: &str, words: &Words) -> Markup {
                                 @if at == 0 && table.row_heads {
                                     th scope="row" class=[kind(column)] role=[role("rowheader")] { (content) }
                                 } @else {
-                                    td class=[kind(column)] role=[role("cell")] data-label=[label] { (content) }
+                                    td class=[kind(column).or((cell.ticks > 0).then_some("ticks"))] role=[role("cell")] data-label=[label] { (content) }
                                 }
                             }
                         }

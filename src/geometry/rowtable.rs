@@ -178,6 +178,10 @@ fn say_once(part: &mut PartRows, writer: &Writer<'_>) {
             best = start..at + 1;
         }
     }
+    // The stretch is named after its first and last line, which therefore hold for every size.
+    let whole = |at: &usize| part.rows.get(*at).is_some_and(|row| row.numbers.iter().all(Option::is_some));
+    let (first, last) = (best.clone().find(whole), best.rev().find(whole));
+    let best = first.zip(last).map_or(0..0, |(first, last)| first..last + 1);
     if best.len() < 3 {
         return;
     }

@@ -1,5 +1,7 @@
 //! The booklet: cover, contents, and the sections of the pattern.
 
+use std::collections::BTreeMap;
+
 use kurbo::{Point, Rect};
 
 use crate::design::Design;
@@ -85,11 +87,15 @@ pub(super) fn title_of(design: &Design) -> String {
     if title.is_empty() { "Roundelay".to_owned() } else { title.to_owned() }
 }
 
-/// Warns of every character that the typeface lacks, after putting a question mark in its place.
+/// Warns of every text with characters that the typeface lacks, after putting question marks in their places.
 pub(super) fn complain_of_lost(document: &mut Document, design: &Design, report: &mut Report) {
+    let mut texts: BTreeMap<String, String> = BTreeMap::new();
     for (c, text) in printable(document) {
-        let message = format!("the typeface has no “{c}” (in “{}”): a question mark is printed", text.trim());
-        let place = design.title.place.filter(|_| design.title.value.contains(c));
+        texts.entry(text).or_default().push(c);
+    }
+    for (text, lost) in texts {
+        let message = format!("the typeface has no “{lost}” (in “{}”): question marks are printed", text.trim());
+        let place = design.title.place.filter(|_| lost.chars().any(|c| design.title.value.contains(c)));
         report.add(Diagnostic::warning("no-such-glyph", message).at(place).help("write it with Latin letters"));
     }
 }

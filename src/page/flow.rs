@@ -369,10 +369,15 @@ const KEY_GAP: f64 = 1.6;
 /// Height left for a picture on a page that it shares with its caption and its symbols, and where it is `headed` with a
 /// section's heading of one line.
 pub(super) fn room_for_picture(figure: &Figure, style: &Style, measure: f64, headed: bool) -> f64 {
-    let caption = caption_lines(figure, style, measure).len() as f64 * style.table * style.leading + style.text * 0.4;
+    let lines = caption_lines(figure, style, measure).len();
+    room_beside(style, lines, figure.key.as_ref().map(|key| key.bounds.height()), headed)
+}
+
+/// The same for a caption of so many lines and symbols of this height.
+pub(super) fn room_beside(style: &Style, lines: usize, key: Option<f64>, headed: bool) -> f64 {
+    let caption = lines as f64 * style.table * style.leading + style.text * 0.4;
     let heading = if headed { style.text * 2.2 + style.heads[1] * HEAD_LEADING } else { 0.0 };
-    let key = figure.key.as_ref().map_or(0.0, |key| key.bounds.height() + style.text * KEY_GAP);
-    style.height() - caption - key - heading
+    style.height() - caption - heading - key.map_or(0.0, |key| key + style.text * KEY_GAP)
 }
 
 fn caption_lines(figure: &Figure, style: &Style, measure: f64) -> Vec<Line> {

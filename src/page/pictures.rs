@@ -12,15 +12,18 @@ use crate::plan::Plan;
 use crate::units::Mm;
 use crate::words::Words;
 
+use super::flow::room_beside;
 use super::wall::{self, Wall};
 use super::{Options, Paper, Pictures, Print, Style};
 
 /// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
-/// Room between a chart's caption and its symbols, with a little to spare.
-const UNDER_GAP: Mm = Mm::new(8.0);
+/// Lines of caption that are reckoned with under a chart that shows every round, and under one that says why it doesn't.
+const CAPTION_LINES: [usize; 2] = [1, 3];
 /// Share of a page that the schematic of a booklet may fill; in large print it may fill a page but for its caption.
 const SCHEMATIC_SHARE: f64 = 0.76;
+/// Height that it has even where that is more of a small page.
+const LEAST_TALL: Mm = Mm::new(160.0);
 /// Sizes that can be told apart when they are nested in one schematic.
 const MOST_NESTED: usize = 6;
 /// Least share of the full size of a wall chart that the symbols below it may leave.
@@ -31,7 +34,7 @@ const KEY_SHARE: f64 = 0.88;
 const SHEETS: [[&str; 4]; 2] = [["A3", "A2", "A1", "A0"], ["Tabloid", "Arch C", "Arch D", "Arch E"]];
 
 /// Least share of its full height that a chart keeps to make room for its symbols under it.
-const LEAST_SHARE: f64 = 0.82;
+const LEAST_SHARE: f64 = 0.8;
 /// Sizes of a key under a chart: scale of the symbols, letters, and widths of a column, wide ones first.
 const UNDER_UNIT: Mm = Mm::new(3.7);
 const UNDER_LETTERS: Mm = Mm::new(3.2);
@@ -53,18 +56,30 @@ impl Pictures {
         };
         let charts: Vec<(Arc<Drawing>, String)> = charts;
         let page = Mm::new(style.height() - 3.0 * style.text);
-        let tall = if options.large { page } else { height * SCHEMATIC_SHARE };
+        let tall = if options.large { page } else { (height * SCHEMATIC_SHARE).max(page.min(LEAST_TALL)) };
         let room = SchematicOptions { width, height: tall, ..schematic_options(options) };
         let schematics = schematics(plan, shapes, &room);
         Self {
             cover: charts.get(middle).map(|(drawing, _)| drawing.clone()),
-            key: Some(Arc::new(chart_key(plan, middle, choose_view(plan, middle, width, height).0, width, options))),
+            key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
             schematics: schematics.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
             charts,
             keys,
             shapes: shapes.to_vec(),
         }
     }
+}
+
+/// The key for a page of a booklet, with smaller symbols and letters where it would be higher than a small page.
+fn key_of_page(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> Drawing {
+    let (view, _) = choose_view(plan, size, width, height);
+    let drawn = chart_key(plan, size, view, width, options);
+    if options.large || drawn.bounds.height() <= height.mm() {
+        return drawn;
+    }
+    let small =
+        KeyOptions { unit: UNDER_UNIT, letters: UNDER_LETTERS, column: width / 2.0, ..key_options(width, options) };
+    key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..small })
 }
 
 /// The chart of a size in the first view that can be read in the room, with its caption.
@@ -81,15 +96,21 @@ struct KeyedChart {
 }
 
 impl KeyedChart {
-    /// The same view as would be chosen for the whole room, and hardly smaller; nothing where that can't be.
+    /// The same view as would be chosen for the whole room, still to be read and hardly smaller; nothing where that can't
+    /// be.
     fn draw(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> Option<Self> {
+        let style = Style::new(&options.paper, options.print, options.large);
         let (view, _) = choose_view(plan, size, width, height);
+        let lines = CAPTION_LINES[usize::from(view != ChartView::Whole)];
         let tall = height.min(width);
         UNDER_COLUMNS.into_iter().find_map(|column| {
             let small = KeyOptions { unit: UNDER_UNIT, letters: UNDER_LETTERS, column, ..key_options(width, options) };
             let key = key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..small });
-            let left = height - Mm::new(key.bounds.height()) - UNDER_GAP;
-            let fits = !options.large && left >= tall * LEAST_SHARE && choose_view(plan, size, width, left).0 == view;
+            // The first chart stands under the section's heading. A little is left for rounding.
+            let left = Mm::new(room_beside(&style, lines, Some(key.bounds.height()), size == 0) - 0.1);
+            let cell = |height| least_cell(plan, size, &chart_options(view, width, height, options));
+            let readable = || cell(left) >= LEAST_CELL && choose_view(plan, size, width, left).0 == view;
+            let fits = !options.large && left >= tall * LEAST_SHARE && readable();
             fits.then(|| Self { chart: one_chart(plan, size, (width, left), options), key: Arc::new(key) })
         })
     }

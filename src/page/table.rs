@@ -30,6 +30,9 @@ const FEW_TICKS: u32 = 3;
 /// Side of boxes, mm, above which room is always scarce.
 const LARGE_TICK: f64 = 5.0;
 
+/// Lines of a row that can stand alone on a page.
+const LONELY: f64 = 4.0;
+
 /// Room between columns in ems, and where the long words stand below the others and these need what there is.
 const GAP: f64 = 1.1;
 const NARROW_GAP: f64 = 0.65;
@@ -98,6 +101,10 @@ impl Flow<'_> {
             slab.head = head.filter(|_| i > 0);
             slab.extent.repeat = slab.head.and_then(|head| self.heads.get(head)).map_or(0.0, |(height, _)| *height);
             self.slabs.push(slab);
+        }
+        // A last row of many lines is not lonely on a page.
+        if let [.., before, last] = self.slabs.as_mut_slice() {
+            before.extent.keep &= count < 3 || last.extent.height < LONELY * style.table * style.leading;
         }
     }
 
@@ -341,7 +348,7 @@ impl Flow<'_> {
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             let (word, line) = widths(&cell.runs, size);
             let across = cell.ticks.div_ceil(cell.ticks.div_ceil(most_ticks).max(1));
-            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(across.min(1)));
+            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(across.min(FEW_TICKS)));
             natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(across));
         }
         (least, natural.max(least))

@@ -364,8 +364,8 @@ page-chain-counts = Les mailles en l’air du début du tour comptent comme prem
 page-chain-counts-not = Les mailles en l’air du début du tour ne comptent pas.
 page-spiral = Les tours s’enchaînent en spirale, sans fermeture. Placer un marqueur dans la première maille de chaque tour et le monter.
 page-turned-never = L’ouvrage n’est jamais retourné : l’endroit reste face à vous.
-page-hand-right = Les grilles se lisent du centre vers l’extérieur, dans le sens inverse des aiguilles d’une montre.
-page-hand-left = Les grilles sont dessinées pour la main gauche : elles se lisent du centre vers l’extérieur, dans le sens des aiguilles d’une montre.
+page-hand-right = Les diagrammes se lisent du centre vers l’extérieur, dans le sens inverse des aiguilles d’une montre.
+page-hand-left = Les diagrammes sont dessinés pour la main gauche : ils se lisent du centre vers l’extérieur, dans le sens des aiguilles d’une montre.
 page-repeats = Les crochets [ ] entourent ce qui est répété ; le nombre qui suit est le nombre de fois en tout.
 page-counts = Le nombre de mailles est donné pour chaque tour. Compter à la fin de chacun.
 page-brackets = Quand les tailles diffèrent, les nombres se lisent { $sizes } ; un tiret veut dire : rien pour cette taille.
@@ -382,8 +382,8 @@ page-tog = ens = ensemble : tant de mailles rabattues en une
 page-tog-uk = ens = ensemble : tant de mailles rabattues en une
 page-skip = sauter = laisser la maille suivante
 page-key = Symboles
-page-chart = Grille
-page-chart-and-key = Grille et symboles
+page-chart = Diagramme
+page-chart-and-key = Diagramme et symboles
 page-of-size = Taille { $size }
 page-rounds = Tours
 page-round = Tour
@@ -421,7 +421,7 @@ page-tile-of = Feuille { $name } sur { $count }
 page-map = Assemblage des feuilles
 page-map-how = Imprimer à 100 % (sans ajuster à la page). Couper le long d’un des deux bords voisins, poser repère sur repère et coller ; les feuilles se recouvrent de { $overlap } mm.
 page-check-square = Ce carré mesure 50 mm à l’impression en vraie grandeur.
-page-wall-title = Grille murale : { $title }
+page-wall-title = Diagramme mural : { $title }
 
 ## file
 

@@ -12,6 +12,8 @@ use crate::words::Arg;
 
 /// Most sizes that stand side by side.
 const MOST_IN_BRACKETS: usize = 5;
+/// Most sizes whose numbers are held together on one line.
+const FEW_SIZES: usize = 3;
 /// Share of lines for some sizes only, above which sizes are too unlike to stand together.
 const SPLIT: f64 = 0.12;
 
@@ -101,8 +103,11 @@ impl Story<'_> {
         let short = row.label.matches(' ').count() == 1;
         let label = if short { row.label.replace(' ', "\u{a0}") } else { row.label.clone() };
         let mut cells = vec![Cell::bold(label), Cell { runs: instruction, ..Cell::default() }];
-        cells.push(Cell::bold(side_by_side(&row.counts, |count| count.to_string())));
-        cells.push(Cell::new(side_by_side(&row.changes, |change| signed(*change))));
+        // The numbers of a few sizes stay on one line.
+        let few = row.counts.len() <= FEW_SIZES;
+        let held = |numbers: String| if few { numbers.replace(' ', "\u{a0}") } else { numbers };
+        cells.push(Cell::bold(held(side_by_side(&row.counts, |count| count.to_string()))));
+        cells.push(Cell::new(held(side_by_side(&row.changes, |change| signed(*change)))));
         if measures {
             let reached = row.reached.map(|reached| bare(reached, self.plan.design.units, self.words.language));
             cells.push(Cell::new(reached.unwrap_or("–".to_owned())));
