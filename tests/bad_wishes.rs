@@ -62,6 +62,31 @@ fn wishes_that_can_t_be_end_with_2_and_say_what_can() {
 }
 
 #[test]
+fn a_chart_that_can_t_be_read_names_what_can() {
+    let folder = with_hat(HAT);
+    let draw = |more: &[&str]| {
+        let arguments: Vec<&str> = ["draw", "hat.yaml", "chart", "-o", "x.svg"].iter().chain(more).copied().collect();
+        run(folder.path(), &arguments)
+    };
+    for asked in [&["--paper", "A6"][..], &["--paper", "A6", "--view", "whole"], &["--paper", "A5", "--view", "whole"]]
+    {
+        let (status, said) = draw(asked);
+        assert!(status == 0 && said.contains("too small to read"), "{asked:?}: {said}");
+        let help = said.split("it can be read with").nth(1).unwrap();
+        let offers: Vec<&str> = help.split('`').skip(1).step_by(2).collect();
+        assert!(offers.len() > 1, "{help}");
+        for offer in offers {
+            let mut wish: Vec<&str> = offer.split_whitespace().collect();
+            if !wish.contains(&"--paper") {
+                wish.extend(&asked[..2]);
+            }
+            let (status, said) = draw(&wish);
+            assert!(status == 0 && !said.contains("too-small"), "{offer}: {said}");
+        }
+    }
+}
+
+#[test]
 fn what_was_read_is_never_replaced() {
     let folder = with_hat(HAT);
     let rounds = "Rnd 1: 6 sc in ring (6)\nRnd 2: 2 sc in each st around (12)\n";

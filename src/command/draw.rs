@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
 use roundelay::drawing::{
-    ChartOptions, ChartView, LEAST_CELL, SchematicOptions, chart, choose_view, least_cell, schematic,
+    ChartOptions, ChartView, LEAST_CELL, SchematicOptions, chart, choose_view, least_cell, readable, schematic,
 };
 use roundelay::file::png::{self, PngOptions};
 use roundelay::file::{Output, pdf, svg};
@@ -262,7 +262,9 @@ fn view(plan: &Plan, size: usize, wish: &Draw, report: &mut Report) -> Option<Ch
     };
     let Some(view) = asked else {
         let (view, reason) = choose_view(plan, size, width, height);
-        if view != ChartView::Whole || least(plan, size, view, wish) < LEAST_CELL {
+        if least(plan, size, view, wish) < LEAST_CELL {
+            report.add(too_small(plan, size, view, wish));
+        } else if view != ChartView::Whole {
             report.add(Diagnostic::note("view-chosen", reason.trim_end_matches('.')));
         }
         return Some(view);
@@ -272,12 +274,43 @@ fn view(plan: &Plan, size: usize, wish: &Draw, report: &mut Report) -> Option<Ch
         let message = "the piece has no repeat that every round shares, so all of it is drawn";
         report.add(Diagnostic::warning("no-repeat", message).help("`--view bands` draws alike rounds as one"));
     } else if cell < LEAST_CELL {
-        let message =
-            format!("the smallest stitch is {:.1} mm on {} paper, too small to read", cell.mm(), wish.paper.name);
-        let help = "choose larger paper with --paper, or leave the view to the tool";
-        report.add(Diagnostic::warning("too-small", message).help(help));
+        report.add(too_small(plan, size, view, wish));
     }
     Some(view)
+}
+
+/// The warning that a chart can't be read, with what to add to the command for one that can.
+fn too_small(plan: &Plan, size: usize, view: ChartView, wish: &Draw) -> Diagnostic {
+    let (width, height) = wish.paper.printable();
+    let cell = least(plan, size, view, wish);
+    let readable = readable(plan, size, width, height);
+    let mut ways: Vec<String> = Vec::new();
+    for (paper, view) in readable.papers {
+        ways.push(format!("`--paper {paper}{}`", flag(plan, size, view)));
+    }
+    ways.extend(readable.views.iter().map(|view| format!("`{}`", flag(plan, size, *view).trim())));
+    let message = format!("the smallest stitch is {:.1} mm on {} paper, too small to read", cell.mm(), wish.paper.name);
+    let help = match ways.split_last() {
+        None => "no single sheet is large enough, not for one repeat: draw fewer rounds with --up-to".to_owned(),
+        Some((only, [])) => format!("it can be read with {only}"),
+        Some((last, ways)) => format!("it can be read with {} or {last}", ways.join(", ")),
+    };
+    Diagnostic::warning("too-small", message).help(help)
+}
+
+/// A view as it is asked for on the command line, a space before it.
+fn flag(plan: &Plan, size: usize, view: ChartView) -> String {
+    match view {
+        ChartView::Whole => String::new(),
+        ChartView::Bands => " --view bands".to_owned(),
+        ChartView::Sector => " --view sector".to_owned(),
+        ChartView::UpTo(round) => format!(" --up-to {round}"),
+        ChartView::Part(part) => {
+            let name = plan.sizes.get(size).and_then(|size| size.parts.get(part)).map_or("", |part| part.name.as_str());
+            let quote = if name.contains(char::is_whitespace) { "\"" } else { "" };
+            format!(" --part {quote}{name}{quote}")
+        }
+    }
 }
 
 fn least(plan: &Plan, size: usize, view: ChartView, wish: &Draw) -> Mm {

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use kurbo::{Affine, BezPath, Point, Rect, Shape, Vec2};
 
-use super::chart::{FOLD, PARTING, dashes, yarn_inks};
+use super::chart::{FOLD, dashes, parting, yarn_inks};
 use super::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Stroke, Symbol, SymbolItem, TextItem};
 use crate::design::{Finish, Hand, Terms};
 use crate::font::Face;
@@ -179,22 +179,36 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
         lines.push(label("band", format!("{from}–{to} · {count}"), words.with("key-band", &args)));
     }
     if size.parts.len() > 1 {
-        lines.push(stroke_line("parting", PARTING, 0.25, &[], words.say("key-parting")));
+        let (ink, width, dashes) = parting(options.tints);
+        lines.push(stroke_line("parting", ink, width, dashes, words.say("key-parting")));
     }
     if size.rounds.iter().any(|round| round.before > 0 && round.loops() != Loops::Both) {
         let (width, dashes) = FOLD;
         lines.push(stroke_line("fold", Ink::BLACK, width, dashes, words.say("key-fold")));
     }
+    lines.extend(colour_lines(plan, size, options));
+    lines
+}
+
+/// The colours of the yarn with the line that tells each; without tints the lines alone, black.
+fn colour_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions) -> Vec<Line> {
     let colours = &plan.design.yarn.colours;
-    for (index, colour) in colours.iter().enumerate().filter(|_| options.tints && colours.len() > 1) {
+    let mut lines = Vec::new();
+    for (index, colour) in colours.iter().enumerate().filter(|_| colours.len() > 1) {
         let (ground, shade) = yarn_inks(colour.rgb, 1);
-        let mut line = stroke_line(&format!("colour-{}", index + 1), shade, 0.5, &[], colour.name.clone());
         let dashes = dashes(plan, size, index).map(|dashes| dashes.iter().map(|dash| dash * 0.5).collect());
+        let shade = if options.tints { shade } else { Ink::BLACK };
+        let mut line = stroke_line(&format!("colour-{}", index + 1), shade, 0.5, &[], colour.name.clone());
+        let seen: Vec<Item> = line.picture.drain(..).filter_map(|item| with_dashes(item, dashes.as_ref())).collect();
         let fill = Rect::new(-6.0, -2.2, 6.0, 2.2);
         let area = PathItem { path: fill.to_path(0.01), fill: Some(ground), stroke: None };
-        let seen = line.picture.drain(..).filter_map(|item| with_dashes(item, dashes.as_ref()));
-        line.picture = std::iter::once(Item::Path(area)).chain(seen).collect();
-        line.ink = fill;
+        if options.tints {
+            line.ink = fill;
+            line.picture.push(Item::Path(area));
+        } else if seen.is_empty() {
+            continue;
+        }
+        line.picture.extend(seen);
         lines.push(line);
     }
     lines

@@ -12,7 +12,10 @@ mod rowtable;
 pub mod schematic;
 pub mod symbols;
 
-pub use chart::{ChartOptions, ChartView, Demerit, DemeritKind, LEAST_CELL, chart, choose_view, demerits, least_cell};
+pub use chart::{
+    ChartOptions, ChartView, Demerit, DemeritKind, LEAST_CELL, Readable, chart, choose_view, demerits, least_cell,
+    readable,
+};
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};

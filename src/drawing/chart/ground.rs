@@ -18,6 +18,11 @@ const TINTS: [f64; 2] = [0.87, 0.75];
 /// Line between two parts: a grey of contrast 4.5 on white.
 pub(crate) const PARTING: Ink = Ink([0x70, 0x70, 0x70]);
 
+/// The line between two parts, its width in mm and its dashes; black and narrower where there are no tints.
+pub(crate) const fn parting(tints: bool) -> (Ink, f64, &'static [f64]) {
+    if tints { (PARTING, 0.25, &[]) } else { (Ink::BLACK, 0.18, &[]) }
+}
+
 /// Line of a fold: its width, its dashes and gaps, mm.
 pub(crate) const FOLD: (f64, &[f64]) = (0.35, &[4.0, 1.0, 0.4, 1.0]);
 
@@ -25,9 +30,7 @@ pub(crate) const FOLD: (f64, &[f64]) = (0.35, &[4.0, 1.0, 0.4, 1.0]);
 pub(super) fn draw(scene: &Scene<'_>) -> Item {
     let mut items = Vec::new();
     for (index, ring) in scene.rings.rings.iter().enumerate() {
-        if scene.options.tints {
-            tints(scene, index, ring, &mut items);
-        }
+        tints(scene, index, ring, &mut items);
     }
     for index in 0..scene.rings.rings.len() {
         lines(scene, index, &mut items);
@@ -51,17 +54,22 @@ pub(crate) fn yarn_inks(rgb: [u8; 3], index: usize) -> (Ink, Ink) {
     (ground, line(Ink(rgb), ground, 3.0))
 }
 
+/// The tint of a ring and the line that tells its colour; without tints the line alone, black.
 fn tints(scene: &Scene<'_>, index: usize, ring: &Ring, items: &mut Vec<Item>) {
     let colours = &scene.plan.design.yarn.colours;
     let colour = scene.round_of(ring.row).and_then(|round| round.colour);
     let Some((colour, yarn)) = colour.and_then(|at| Some((at, colours.get(at)?))).filter(|_| colours.len() > 1) else {
-        if index % 2 == 1 {
+        if index % 2 == 1 && scene.options.tints {
             items.push(Item::Path(area(scene, ring, TINT)));
         }
         return;
     };
-    let (ground, shade) = yarn_inks(yarn.rgb, index);
-    items.push(Item::Path(area(scene, ring, ground)));
+    let (ground, mut shade) = yarn_inks(yarn.rgb, index);
+    if scene.options.tints {
+        items.push(Item::Path(area(scene, ring, ground)));
+    } else {
+        shade = Ink::BLACK;
+    }
     let Some(dashes) = dashes(scene.plan, scene.size, colour) else { return };
     let next = scene.ring(index + 1).and_then(|ring| scene.round_of(ring.row));
     if folds(scene, ring) && next.is_some_and(|next| next.colour == Some(colour)) {
@@ -93,8 +101,7 @@ fn lines(scene: &Scene<'_>, index: usize, items: &mut Vec<Item>) {
     }
     let foot = |along: f64| ring.foot_at(along) - ring.margin;
     let path = edge(scene, ring, foot);
-    let (width, dashes) = if fold { FOLD } else { (0.25, &[][..]) };
-    let ink = if fold { Ink::BLACK } else { PARTING };
+    let (ink, width, dashes) = if fold { (Ink::BLACK, FOLD.0, FOLD.1) } else { parting(scene.options.tints) };
     let dashes = dashes.to_vec();
     let stroke = Stroke { width, ink, ends: Ends::Butt, dashes };
     items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));

@@ -136,30 +136,41 @@ pub(super) fn part_names(scene: &Scene<'_>) -> Vec<Item> {
     items
 }
 
-/// A part's name in its zone of the lane, set along the way the lane takes there.
+/// A part's name in its zone of the lane, set along the way the lane takes there, in the middle between the counts and
+/// the joins beside it.
 fn along_lane(scene: &Scene<'_>, span: PartSpan, name: &str) -> Option<Item> {
     let size = scene.letters;
     let width = Face::Italic.width(name, size);
     let middle = (span.inner + span.outer) / 2.0;
-    let half = width / scene.unit / 2.0;
-    // Clear of the longest label beside it, so that it runs straight.
+    let half = width / scene.unit / 2.0 + 0.5;
     let beside = |ring: &Ring| ring.head.0 > middle - half && ring.foot.0 < middle + half;
-    let lanes = scene.rings.rings.iter().zip(&scene.lanes).filter(|(ring, _)| beside(ring));
-    let from_first = lanes.map(|(_, lane)| lane.chain + lane.label + lane.part / 2.0).fold(0.0, f64::max);
-    let near = |radius: f64| {
-        let off = |ring: &&Ring| ((ring.foot.0 + ring.head.0) / 2.0 - radius).abs();
-        let found = scene.rings.rings.iter().min_by(|a, b| off(a).total_cmp(&off(b)))?;
-        Some(scene.at(found.from() - from_first / radius, radius))
+    let edges = |(ring, lane): (&Ring, &Lane)| {
+        let radius = ring.middle();
+        let counts = ring.from() - (lane.chain + lane.label) / radius;
+        let joins = ring.from() - ring.lane_width + lane.join / radius;
+        (scene.at(counts, radius), scene.at(joins, radius))
     };
-    let (inner, outer) = (near(middle - half)?, near(middle + half)?);
-    let way = outer - inner;
+    let lanes = scene.rings.rings.iter().zip(&scene.lanes).filter(|(ring, _)| beside(ring));
+    let edges: Vec<(Point, Point)> = lanes.map(edges).collect();
+    let (first, last) = (edges.first()?, edges.last()?);
+    let (inner, outer) = (first.0.midpoint(first.1), last.0.midpoint(last.1));
+    let way = if edges.len() > 1 { outer - inner } else { outer.to_vec2() };
+    let across = {
+        let across = Vec2::new(-way.y, way.x) / way.hypot().max(1e-9);
+        if across.dot(first.1 - first.0) < 0.0 { -across } else { across }
+    };
+    let off = |point: Point| across.dot(point - inner);
+    let counts = edges.iter().map(|(counts, _)| off(*counts)).fold(f64::NEG_INFINITY, f64::max);
+    let joins = edges.iter().map(|(_, joins)| off(*joins)).fold(f64::INFINITY, f64::min);
+    let centre = inner.midpoint(outer) + across * ((counts + joins) / 2.0);
     let mut turn = Angle::of_vector(way.x, way.y);
-    if turn.degrees() > 90.0 || turn.degrees() < -90.0 - 1e-6 {
+    // Names that stand nearly upright all read from below.
+    if turn.degrees() > 75.0 || turn.degrees() < -105.0 {
         turn = turn + Angle::from_degrees(180.0);
     }
     let drop = Face::Italic.cap_height(size) / 2.0;
     let start = turn.rotation() * Point::new(-width / 2.0, drop);
-    let at = inner.midpoint(outer) + Vec2::new(start.x, start.y);
+    let at = centre + Vec2::new(start.x, start.y);
     Some(Item::Text(TextItem { face: Face::Italic, turn: turn.degrees(), ..TextItem::new(name, at, size) }))
 }
 

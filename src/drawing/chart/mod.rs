@@ -15,10 +15,11 @@ use std::collections::BTreeMap;
 
 use kurbo::{BezPath, Point, Rect};
 
-pub(super) use ground::{FOLD, PARTING, dashes, yarn_inks};
+use ground::PARTING;
+pub(super) use ground::{FOLD, dashes, parting, yarn_inks};
 
 pub use demerits::{Demerit, DemeritKind, demerits};
-pub use options::{ChartOptions, ChartView, LEAST_CELL, choose_view};
+pub use options::{ChartOptions, ChartView, LEAST_CELL, Readable, choose_view, readable};
 
 use crate::design::Hand;
 use crate::drawing::{Drawing, Group, Item, Origin, Role, Sign, Symbol, SymbolItem};
@@ -67,13 +68,23 @@ pub fn chart(plan: &Plan, size: usize, options: &ChartOptions) -> Drawing {
 
 /// Least height or width of a stitch's cell as a chart would be drawn; nothing at all for a size that isn't there.
 pub fn least_cell(plan: &Plan, size: usize, options: &ChartOptions) -> Mm {
-    let Some(sized) = plan.sizes.get(size) else { return Mm::ZERO };
-    let scene = Scene::scaled(plan, sized, options, Words::of(plan.design.language));
-    if options.view == ChartView::Sector && scene.share.is_none() {
-        return Mm::ZERO;
-    }
-    let least = scene.rings.rings.iter().map(Ring::least_cell).fold(f64::INFINITY, f64::min);
-    if least.is_finite() { Mm::new(least * scene.unit) } else { Mm::ZERO }
+    let cells = least_cells(plan, size, options.view, &[(options.width, options.height)]);
+    cells.first().copied().unwrap_or(Mm::ZERO)
+}
+
+/// The same for several rooms, across and down, of one view.
+fn least_cells(plan: &Plan, size: usize, view: ChartView, rooms: &[(Mm, Mm)]) -> Vec<Mm> {
+    let Some(sized) = plan.sizes.get(size) else { return vec![Mm::ZERO; rooms.len()] };
+    let options = ChartOptions { view, ..ChartOptions::default() };
+    let mut scene = Scene::begun(plan, sized, &options, Words::of(plan.design.language));
+    let mut cell = |(width, height): &(Mm, Mm)| {
+        scene.room = (width.mm(), height.mm());
+        scene.scale();
+        let least = scene.rings.rings.iter().map(Ring::least_cell).fold(f64::INFINITY, f64::min);
+        let missing = view == ChartView::Sector && scene.share.is_none();
+        if least.is_finite() && !missing { Mm::new(least * scene.unit) } else { Mm::ZERO }
+    };
+    rooms.iter().map(&mut cell).collect()
 }
 
 /// Everything one chart is drawn from.
@@ -85,6 +96,8 @@ struct Scene<'a> {
     rings: Rings,
     lanes: Vec<Lane>,
     frame: Frame,
+    /// Room across and down, mm.
+    room: (f64, f64),
     /// Millimetres of one stitch unit.
     unit: f64,
     /// Em height of labels, mm.
@@ -98,7 +111,8 @@ struct Scene<'a> {
 impl<'a> Scene<'a> {
     /// A scene with every stitch in its place.
     fn new(plan: &'a Plan, size: &'a SizePlan, options: &'a ChartOptions, words: Words) -> Self {
-        let mut scene = Self::scaled(plan, size, options, words);
+        let mut scene = Self::begun(plan, size, options, words);
+        scene.scale();
         if scene.share.is_none() {
             let widths = scene.lane_widths();
             scene.rings = layout(size, &options.view.rows(size), &widths);
@@ -106,45 +120,51 @@ impl<'a> Scene<'a> {
         scene
     }
 
-    /// A scene whose scale, letters, lanes and radii are found; its angles only where the scale hangs on them.
-    fn scaled(plan: &'a Plan, size: &'a SizePlan, options: &'a ChartOptions, words: Words) -> Self {
+    /// A scene whose scale is still to be found. One repeat has its lane beside it, so that its rings are settled; of
+    /// all other views they are rough.
+    fn begun(plan: &'a Plan, size: &'a SizePlan, options: &'a ChartOptions, words: Words) -> Self {
         let rows = options.view.rows(size);
         let share = match options.view {
             ChartView::Sector => Some(repeats(size)).filter(|repeats| *repeats > 1),
             ChartView::Whole | ChartView::Bands | ChartView::Part(_) | ChartView::UpTo(_) => None,
         };
-        let frame = Frame { start: options.start, hand: plan.design.hand };
         let place = if share.is_some() { layout } else { rough };
-        let mut scene = Self {
+        Self {
             plan,
             size,
             options,
             words,
             rings: place(size, &rows, &[]),
             lanes: Vec::new(),
-            frame,
+            frame: Frame { start: options.start, hand: plan.design.hand },
+            room: (options.width.mm(), options.height.mm()),
             unit: 1.0,
             letters: 1.0,
             share,
             symbols: BTreeMap::new(),
             inks: squeeze::Inks::new(),
-        };
-        // The lanes' width hangs on the size of the letters, that on the scale, and that on the lanes: two rounds do.
-        for _ in 0..2 {
-            scene.unit = scene.fitting_unit();
-            scene.letters = (0.62 * scene.unit).max(LEAST_LETTERS);
-            scene.lanes = rows.iter().enumerate().map(|(index, row)| Lane::of(&scene, index, row)).collect();
-            scene.rings = place(size, &rows, &scene.lane_widths());
-            scene.aim();
         }
-        scene.unit = scene.fitting_unit();
-        scene
     }
 
-    /// Widths of the lanes, in stitch units. One repeat has its lane beside it: the stitches have the ring to themselves.
+    /// Finds scale, letters, lanes and radii. The lanes' width hangs on the size of the letters, that on the scale, and
+    /// that on the lanes: two rounds do.
+    fn scale(&mut self) {
+        let rows = self.options.view.rows(self.size);
+        for _ in 0..2 {
+            self.unit = self.fitting_unit();
+            self.letters = (0.62 * self.unit).max(LEAST_LETTERS);
+            self.lanes = rows.iter().enumerate().map(|(index, row)| Lane::of(self, index, row)).collect();
+            if self.share.is_none() {
+                self.rings = rough(self.size, &rows, &self.lane_widths());
+            }
+            self.aim();
+        }
+        self.unit = self.fitting_unit();
+    }
+
+    /// Widths of the lanes, in stitch units.
     fn lane_widths(&self) -> Vec<f64> {
-        let wide = |lane: &Lane| if self.share.is_some() { 0.0 } else { lane.width() };
-        let mut widths: Vec<f64> = self.lanes.iter().map(wide).collect();
+        let mut widths: Vec<f64> = self.lanes.iter().map(Lane::width).collect();
         lane::taper(&mut widths);
         widths
     }
@@ -164,7 +184,7 @@ impl<'a> Scene<'a> {
 
     fn fitting_unit(&self) -> f64 {
         let extent = self.extent();
-        let (across, down) = (self.options.width.mm() / extent.width(), self.options.height.mm() / extent.height());
+        let (across, down) = (self.room.0 / extent.width(), self.room.1 / extent.height());
         across.min(down).min(LARGEST_UNIT)
     }
 

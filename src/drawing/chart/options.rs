@@ -1,6 +1,6 @@
 //! What a chart shows, and how.
 
-use super::least_cell;
+use super::{least_cell, least_cells};
 use crate::geometry::rings::Row;
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Angle, Mm};
@@ -68,8 +68,18 @@ impl Default for ChartOptions {
 }
 
 /// Papers a chart may be printed on, smallest first: ISO 216, less 10 mm on three sides and 15 mm at the foot.
-const PAPERS: [(&str, f64, f64); 5] =
-    [("A4", 190.0, 272.0), ("A3", 277.0, 395.0), ("A2", 400.0, 569.0), ("A1", 574.0, 816.0), ("A0", 821.0, 1164.0)];
+const PAPERS: [(&str, f64, f64); 6] = [
+    ("A5", 128.0, 185.0),
+    ("A4", 190.0, 272.0),
+    ("A3", 277.0, 395.0),
+    ("A2", 400.0, 569.0),
+    ("A1", 574.0, 816.0),
+    ("A0", 821.0, 1164.0),
+];
+
+fn room((_, across, down): (&str, f64, f64)) -> (Mm, Mm) {
+    (Mm::new(across), Mm::new(down))
+}
 
 /// Least height and width of a stitch's cell that is printed.
 pub const LEAST_CELL: Mm = Mm::new(2.0);
@@ -98,13 +108,53 @@ pub fn choose_view(plan: &Plan, size: usize, width: Mm, height: Mm) -> (ChartVie
             nearest = (view, cell);
         }
     }
-    let fits = |(_, width, height): &&(&str, f64, f64)| {
-        least(ChartView::Whole, Mm::new(*width), Mm::new(*height)) >= LEAST_CELL
-    };
+    let whole = least_cells(plan, size, ChartView::Whole, &PAPERS.map(room));
+    let paper = PAPERS.iter().zip(whole).find(|(_, cell)| *cell >= LEAST_CELL);
     let small = millimetres(nearest.1);
-    let reason = match PAPERS.iter().find(fits) {
-        Some((paper, ..)) => words.with("view-paper", &[("cell", Arg::Text(&small)), ("paper", Arg::Text(paper))]),
+    let reason = match paper {
+        Some(((paper, ..), _)) => words.with("view-paper", &[("cell", Arg::Text(&small)), ("paper", Arg::Text(paper))]),
         None => words.with("view-none", &[("cell", Arg::Text(&small))]),
     };
     (nearest.0, reason)
+}
+
+/// What can be read of a size, where a chart can't.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Readable {
+    /// Views that can be read in the room there is: bands, one repeat, single parts, and as many rounds as there may be.
+    pub views: Vec<ChartView>,
+    /// Larger papers, smallest first, with the fullest view of each that no smaller one has.
+    pub papers: Vec<(&'static str, ChartView)>,
+}
+
+/// Looks for views and papers on which no cell is under [`LEAST_CELL`].
+pub fn readable(plan: &Plan, size: usize, width: Mm, height: Mm) -> Readable {
+    let Some(sized) = plan.sizes.get(size) else { return Readable::default() };
+    let here =
+        |view: &ChartView| least_cells(plan, size, *view, &[(width, height)]).iter().all(|cell| *cell >= LEAST_CELL);
+    let mut views: Vec<ChartView> = [ChartView::Bands, ChartView::Sector].into_iter().filter(here).collect();
+    if sized.parts.len() > 1 {
+        views.extend((0..sized.parts.len()).map(ChartView::Part).filter(here));
+    }
+    // Cells only shrink as rounds are added: the last number of rounds that fits lies between one that does and one not.
+    let (mut most, mut over) = (0, sized.rounds.len() as u32);
+    while most + 1 < over {
+        let middle = most.midpoint(over);
+        if here(&ChartView::UpTo(middle)) { most = middle } else { over = middle }
+    }
+    views.extend((most > 0).then_some(ChartView::UpTo(most)));
+    let larger = |(_, across, down): &(&str, f64, f64)| *across > width.mm() && *down > height.mm();
+    let larger: Vec<(&'static str, f64, f64)> = PAPERS.into_iter().filter(larger).collect();
+    let rooms: Vec<(Mm, Mm)> = larger.iter().copied().map(room).collect();
+    let fullest = [ChartView::Whole, ChartView::Bands, ChartView::Sector];
+    let cells = fullest.map(|view| (view, least_cells(plan, size, view, &rooms)));
+    let mut papers: Vec<(&'static str, ChartView)> = Vec::new();
+    for (index, (paper, ..)) in larger.iter().enumerate() {
+        let fits = |(_, cells): &&(ChartView, Vec<Mm>)| cells.get(index).is_some_and(|cell| *cell >= LEAST_CELL);
+        let Some((view, _)) = cells.iter().find(fits) else { continue };
+        if papers.iter().all(|(_, told)| told != view) {
+            papers.push((paper, *view));
+        }
+    }
+    Readable { views, papers }
 }
