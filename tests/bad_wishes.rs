@@ -42,9 +42,11 @@ fn with_hat(text: &str) -> tempfile::TempDir {
 #[test]
 fn wishes_that_can_t_be_end_with_2_and_say_what_can() {
     let folder = with_hat(HAT);
-    let cases: [(&[&str], &str); 9] = [
+    let cases: [(&[&str], &str); 11] = [
         (&["chart", "-o", "x.svg", "--part", "nose"], "its parts are crown, side"),
         (&["chart", "-o", "x.svg", "--up-to", "9999"], "there is no round 9999"),
+        (&["chart", "-o", "x.svg", "--start", "13"], "13 is not in 1..=12"),
+        (&["table", "-o", "x.svg", "--start", "6"], "--start has no meaning"),
         (&["chart", "-o", "x.svg", "--size", "XL"], "its sizes are S"),
         (&["chart", "-o", "x.svg", "--tiles", "A4"], "--tiles has no meaning"),
         (&["table", "-o", "x.pdf", "--tiles", "A4"], "--tiles has no meaning"),

@@ -4,15 +4,15 @@ mod scenes;
 
 use roundelay::design::Hand;
 use roundelay::drawing::{
-    ChartOptions, ChartView, DemeritKind, Drawing, Item, LEAST_CELL, Origin, Sign, chart, choose_view, demerits,
-    least_cell,
+    ChartOptions, ChartView, Demerit, DemeritKind, Drawing, Item, LEAST_CELL, Origin, Sign, chart, choose_view,
+    demerits, least_cell,
 };
 use roundelay::file::{pdf, png, svg};
 use roundelay::geometry::rings::{Row, layout};
 use roundelay::plan::{Begin, Close, Plan};
 use roundelay::report::Report;
 use roundelay::stitch::Stitch;
-use roundelay::units::Mm;
+use roundelay::units::{Angle, Mm};
 
 #[test]
 fn a_chart_names_every_round_for_readers_who_can_not_see_it() {
@@ -186,6 +186,23 @@ fn places(item: &Item, feet: &mut Vec<(f64, f64)>) {
         Item::Group(group) => group.items.iter().for_each(|item| places(item, feet)),
         Item::Path(_) | Item::Text(_) => {}
     }
+}
+
+#[test]
+fn rounds_start_at_any_hour_and_repeats_are_parted() {
+    for plan in [scenes::cap(), scenes::mandala()] {
+        for hour in 1..=12 {
+            let start = Angle::from_degrees(30.0 * f64::from(hour));
+            let drawing = chart(&plan, 0, &ChartOptions { start, repeats: true, ..ChartOptions::default() });
+            assert!(drawing.description.contains(&format!("start at {hour} o'clock")), "{}", drawing.description);
+            let ill = |d: &&Demerit| matches!(d.kind, DemeritKind::Overlap | DemeritKind::LabelOnInk);
+            let bad: Vec<_> = demerits(&drawing).into_iter().filter(|d| ill(&d)).collect();
+            assert!(bad.is_empty(), "hour {hour}: {bad:?}");
+        }
+    }
+    let parted = |repeats| chart(&scenes::mandala(), 0, &ChartOptions { repeats, ..ChartOptions::default() });
+    assert!(svg::write(&parted(true)).contains("Dotted lines: 12 repeats"));
+    assert!(!svg::write(&parted(false)).contains("Dotted lines"));
 }
 
 #[test]

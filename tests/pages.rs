@@ -366,7 +366,8 @@ fn a_wall_chart_fits_its_sheet_or_says_which_it_needs() {
     for name in ["A4", "Letter", "A3", "A2"] {
         let options = Options { large: true, ..Options::new(Paper::by_name(name).unwrap()) };
         for view in [ChartView::Whole, ChartView::Bands, ChartView::Sector] {
-            let wall = wall_picture(&plan, 0, view, &options.paper, &options);
+            let wall =
+                wall_picture(&plan, 0, &ChartOptions { view, ..ChartOptions::default() }, &options.paper, &options);
             let mut report = Report::new();
             let document = wall::one_sheet(&plan, &wall, &options, &mut report);
             assert_inside(&document.unwrap_or_else(|| panic!("{name} {view:?}: {report:#?}")), name);
@@ -374,7 +375,8 @@ fn a_wall_chart_fits_its_sheet_or_says_which_it_needs() {
     }
     // The key alone fills a post card.
     let post_card = Options::new(Paper::by_name("A6").unwrap());
-    let wall = wall_picture(&plan, 0, ChartView::Bands, &post_card.paper, &post_card);
+    let bands = ChartOptions { view: ChartView::Bands, ..ChartOptions::default() };
+    let wall = wall_picture(&plan, 0, &bands, &post_card.paper, &post_card);
     let mut report = Report::new();
     assert!(wall::one_sheet(&plan, &wall, &post_card, &mut report).is_none());
     assert!(report.diagnostics.iter().any(|d| d.code == "wall-too-large"), "{report:#?}");

@@ -9,11 +9,12 @@ use roundelay::drawing::{
 use roundelay::file::png::{self, PngOptions};
 use roundelay::file::{Output, pdf, svg};
 use roundelay::geometry::SideShape;
+use roundelay::geometry::rings::repeats;
 use roundelay::page::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, wall_picture};
 use roundelay::page::{Options, Paper, wall};
 use roundelay::plan::Plan;
 use roundelay::report::{Diagnostic, Report};
-use roundelay::units::Mm;
+use roundelay::units::{Angle, Mm};
 
 use super::input::{self, Solved};
 use super::output::{failure, files};
@@ -59,6 +60,12 @@ pub(super) struct Draw {
     /// Chart of the rounds up to and with this number
     #[arg(long, value_name = "ROUND", conflicts_with = "view", value_parser = clap::value_parser!(u32).range(1..))]
     pub(super) up_to: Option<u32>,
+    /// Chart whose rounds start at this hour of the clock, 1 to 12 [default: 12]
+    #[arg(long, value_name = "HOUR", value_parser = clap::value_parser!(u8).range(1..=12))]
+    pub(super) start: Option<u8>,
+    /// Chart with dotted lines between the repeats
+    #[arg(long)]
+    pub(super) repeats: bool,
     /// Chart with marks where stitches lean, crowd or touch
     #[arg(long)]
     pub(super) demerits: bool,
@@ -168,6 +175,8 @@ fn misplaced(wish: &Draw, ending: Ending) -> Option<(String, &'static str)> {
         (wish.view.is_some() && !chart, "--view", "it says what a chart shows"),
         (wish.part.is_some() && !chart, "--part", "it says what a chart shows"),
         (wish.up_to.is_some() && !chart, "--up-to", "it says what a chart shows"),
+        (wish.start.is_some() && !chart, "--start", "it turns a chart"),
+        (wish.repeats && !chart, "--repeats", "it marks the repeats of a chart"),
         (wish.demerits && !chart, "--demerits", "it marks the stitches of a chart"),
         (wish.tiles.is_some() && !(chart && ending == Ending::Pdf), "--tiles", "it cuts a chart as .pdf"),
         (wish.all_sizes && wish.picture != Picture::Schematic, "--all-sizes", "it nests the sizes of a schematic"),
@@ -208,10 +217,21 @@ fn picture(solved: &Solved, wish: &Draw, ending: Ending, report: &mut Report) ->
     let drawing = match wish.picture {
         Picture::Chart => {
             let view = view(plan, size, wish, report)?;
-            if ending == Ending::Pdf {
-                return wall_chart(plan, size, view, wish, &options, report);
+            if wish.repeats && plan.sizes.get(size).is_some_and(|size| repeats(size) < 2) {
+                let message = "the piece has no repeat that every round shares, so none is marked";
+                report.add(Diagnostic::warning("no-repeat", message));
             }
-            chart(plan, size, &ChartOptions { demerits: wish.demerits, ..chart_options(view, width, height, &options) })
+            let hour = f64::from(wish.start.unwrap_or(12) % 12);
+            let shown = ChartOptions {
+                start: Angle::from_degrees(30.0 * hour),
+                repeats: wish.repeats,
+                demerits: wish.demerits,
+                ..chart_options(view, width, height, &options)
+            };
+            if ending == Ending::Pdf {
+                return wall_chart(plan, size, &shown, wish, &options, report);
+            }
+            chart(plan, size, &shown)
         }
         Picture::Schematic => {
             let sizes: Vec<usize> = if wish.all_sizes { (0..plan.sizes.len()).collect() } else { vec![size] };
@@ -322,12 +342,12 @@ fn least(plan: &Plan, size: usize, view: ChartView, wish: &Draw) -> Mm {
 fn wall_chart(
     plan: &Plan,
     size: usize,
-    view: ChartView,
+    shown: &ChartOptions,
     wish: &Draw,
     options: &Options,
     report: &mut Report,
 ) -> Option<Vec<u8>> {
-    let wall = wall_picture(plan, size, view, &wish.paper, options);
+    let wall = wall_picture(plan, size, shown, &wish.paper, options);
     let document = match &wish.tiles {
         Some(home) => wall::tiled(plan, &wall, &Options { paper: home.clone(), ..options.clone() }, report)?,
         None => wall::one_sheet(plan, &wall, options, report)?,

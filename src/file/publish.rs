@@ -3,7 +3,7 @@
 use std::cell::LazyCell;
 use std::sync::Arc;
 
-use crate::drawing::{ChartView, Drawing, SchematicOptions, schematic};
+use crate::drawing::{ChartOptions, Drawing, SchematicOptions, schematic};
 use crate::geometry::SideShape;
 use crate::page::pictures::{schematic_options, table_picture, wall_picture, wall_sheet};
 use crate::page::{Options, Pictures, booklet, wall};
@@ -74,7 +74,7 @@ pub fn publish(
             Kind::Wall => {
                 for (index, size) in sizes.iter().enumerate() {
                     let sheet = wall_sheet(plan, index, options);
-                    let wall = wall_picture(plan, index, ChartView::Whole, &sheet, options);
+                    let wall = wall_picture(plan, index, &ChartOptions::default(), &sheet, options);
                     let document = wall::tiled(plan, &wall, options, report)?;
                     let bytes = pdf::write(&document).map_err(|complaint| report.add(complaint)).ok()?;
                     outputs.push(file(format!("-{size}-wall-chart.pdf"), bytes));

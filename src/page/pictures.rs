@@ -171,8 +171,10 @@ pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &O
     Some(row_table(plan, &table, if options.large { &large } else { &plain }))
 }
 
-/// A wall chart for one sheet of `paper`: the key is drawn first, and the chart fills what it leaves.
-pub fn wall_picture(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: &Options) -> Wall {
+/// A wall chart for one sheet of `paper`: the key is drawn first, and the chart fills what it leaves, whatever room `shown`
+/// speaks of.
+pub fn wall_picture(plan: &Plan, size: usize, shown: &ChartOptions, paper: &Paper, options: &Options) -> Wall {
+    let view = shown.view;
     let (width, _) = paper.printable();
     let beside = KeyOptions { bands: view == ChartView::Bands, ..key_options(width - wall::KEY_INSET, options) };
     let below = key(plan, size, &grown(beside, wall::growth(paper)));
@@ -180,7 +182,8 @@ pub fn wall_picture(plan: &Plan, size: usize, view: ChartView, paper: &Paper, op
     let whole = wall::chart_room(plan, size, paper, Mm::ZERO, options);
     let apart = left.1 < whole.1.min(whole.0) * LEAST_BESIDE_KEY;
     let (room, key) = if apart { (whole, key_alone(plan, size, view, paper, options)) } else { (left, below) };
-    let chart = chart(plan, size, &chart_options(view, room.0, room.1, options));
+    let tints = options.print == Print::Colour;
+    let chart = chart(plan, size, &ChartOptions { width: room.0, height: room.1, tints, ..shown.clone() });
     Wall { size, chart: Arc::new(chart), key: Some(Arc::new(key)), apart }
 }
 

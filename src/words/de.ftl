@@ -237,6 +237,7 @@ chart-back-loop = Nur ins hintere Maschenglied.
 chart-front-loop = Nur ins vordere Maschenglied.
 chart-colour = Farbe: { $colour }.
 chart-repeat = Ein Rapport von { $count }
+chart-repeats = Gepunktete Linien: { $count } Rapporte
 view-whole = Jede Runde ist gezeichnet; die kleinste Masche misst { $cell } mm.
 view-bands = Gleiche Runden sind als ein Band gezeichnet, weil die kleinste Masche sonst { $small } mm mäße; so misst sie { $cell } mm.
 view-sector = Ein Rapport ist groß gezeichnet, weil die kleinste Masche des Ganzen { $small } mm mäße; so misst sie { $cell } mm.

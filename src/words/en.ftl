@@ -322,6 +322,7 @@ chart-back-loop = In the back loop only.
 chart-front-loop = In the front loop only.
 chart-colour = Colour: { $colour }.
 chart-repeat = One repeat of { $count }
+chart-repeats = Dotted lines: { $count } repeats
 view-whole = Every round is drawn; the smallest stitch is { $cell } mm.
 view-bands = Rounds that are alike are drawn as one band, because the smallest stitch would be { $small } mm otherwise; so it is { $cell } mm.
 view-sector = One repeat is drawn large, because the smallest stitch of the whole would be { $small } mm; so it is { $cell } mm.

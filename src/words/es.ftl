@@ -225,6 +225,7 @@ chart-back-loop = Solo en la hebra de atrás.
 chart-front-loop = Solo en la hebra de delante.
 chart-colour = Color: { $colour }.
 chart-repeat = Una repetición de { $count }
+chart-repeats = Líneas de puntos: { $count } repeticiones
 view-whole = Están dibujadas todas las vueltas; el punto más pequeño mide { $cell } mm.
 view-bands = Las vueltas iguales se dibujan como una banda, porque el punto más pequeño mediría { $small } mm; así mide { $cell } mm.
 view-sector = Una repetición se dibuja en grande, porque el punto más pequeño del conjunto mediría { $small } mm; así mide { $cell } mm.

@@ -225,6 +225,7 @@ chart-back-loop = Dans le brin arrière seulement.
 chart-front-loop = Dans le brin avant seulement.
 chart-colour = Couleur : { $colour }.
 chart-repeat = Un motif sur { $count }
+chart-repeats = Lignes pointillées : { $count } motifs
 view-whole = Chaque tour est dessiné ; la plus petite maille mesure { $cell } mm.
 view-bands = Les tours semblables sont dessinés en une bande, car la plus petite maille mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.
 view-sector = Un motif est dessiné en grand, car la plus petite maille de l’ensemble mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.

@@ -237,6 +237,7 @@ chart-back-loop = Alleen in de achterste lus.
 chart-front-loop = Alleen in de voorste lus.
 chart-colour = Kleur: { $colour }.
 chart-repeat = Eén herhaling van { $count }
+chart-repeats = Stippellijnen: { $count } herhalingen
 view-whole = Elke toer is getekend; de kleinste steek is { $cell } mm.
 view-bands = Gelijke toeren zijn als één band getekend, omdat de kleinste steek anders { $small } mm zou zijn; zo is hij { $cell } mm.
 view-sector = Eén herhaling is groot getekend, omdat de kleinste steek van het geheel { $small } mm zou zijn; zo is hij { $cell } mm.

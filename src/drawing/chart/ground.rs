@@ -35,6 +35,7 @@ pub(super) fn draw(scene: &Scene<'_>) -> Item {
     for index in 0..scene.rings.rings.len() {
         lines(scene, index, &mut items);
     }
+    items.extend(repeats(scene));
     Item::Group(Group { id: "ground".to_owned(), role: Role::Decoration, origin: Origin::None, items })
 }
 
@@ -131,4 +132,32 @@ fn area(scene: &Scene<'_>, ring: &Ring, ink: Ink) -> PathItem {
 /// A line round a ring from its first cell to its last, at a radius that may change along it.
 fn edge(scene: &Scene<'_>, ring: &Ring, radius: impl Fn(f64) -> f64) -> BezPath {
     scene.arc(ring.from(), scene.until(ring), radius)
+}
+
+/// Dotted lines between the repeats, from ring to ring between the stitches.
+fn repeats(scene: &Scene<'_>) -> Option<Item> {
+    let count = scene.parted()? as usize;
+    let mut path = BezPath::new();
+    for repeat in 1..count {
+        for (index, ring) in scene.rings.rings.iter().enumerate() {
+            let Some(head) = between(&ring.heads, repeat, count) else { continue };
+            let foot = between(scene.rings.parents(index), repeat, count).unwrap_or(head);
+            let (foot, head) = (scene.at(foot, ring.foot_at(foot)), scene.at(head, ring.head_at(head)));
+            if index == 0 {
+                path.move_to(foot);
+            } else {
+                path.line_to(foot);
+            }
+            path.line_to(head);
+        }
+    }
+    let width = 0.3;
+    let stroke = Stroke { width, ink: Ink::BLACK, ends: Ends::Round, dashes: vec![0.01, 1.1] };
+    Some(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }))
+}
+
+/// The angle between the last stitch of a repeat and the first of the next; nothing where they are not shared out.
+fn between(angles: &[f64], repeat: usize, count: usize) -> Option<f64> {
+    let next = angles.len().is_multiple_of(count).then_some(repeat * angles.len() / count)?;
+    Some((angles.get(next.checked_sub(1)?)? + angles.get(next)?) / 2.0)
 }

@@ -128,6 +128,9 @@ pub(super) fn part_names(scene: &Scene<'_>) -> Vec<Item> {
     if let Some(repeats) = scene.share {
         left_over.push(scene.words.with("chart-repeat", &[("count", Arg::Count(repeats))]));
     }
+    if let Some(count) = scene.parted() {
+        left_over.push(scene.words.with("chart-repeats", &[("count", Arg::Count(count))]));
+    }
     let corner = scene.bounds();
     for (line, text) in left_over.into_iter().rev().enumerate() {
         let at = Point::new(corner.x0 + 0.5, corner.y1 - (0.4 + 1.3 * line as f64) * scene.letters);

@@ -232,6 +232,12 @@ impl<'a> Scene<'a> {
         items
     }
 
+    /// How many repeats are parted by lines, where that is asked for and there are several.
+    fn parted(&self) -> Option<u32> {
+        let asked = self.options.repeats && self.share.is_none();
+        asked.then(|| repeats(self.size)).filter(|repeats| *repeats > 1)
+    }
+
     /// A point of the drawing, from an angle along the work and a radius in stitch units.
     fn at(&self, along: f64, radius: f64) -> Point {
         let point = self.frame.point(along, radius);

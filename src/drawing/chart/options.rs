@@ -50,6 +50,8 @@ pub struct ChartOptions {
     pub start: Angle,
     /// True for a tint on every other round, or the colour of the yarn where there are several.
     pub tints: bool,
+    /// True for dotted lines between the repeats, where there are several.
+    pub repeats: bool,
     /// True for an overlay of what is wrong with the placement.
     pub demerits: bool,
 }
@@ -62,6 +64,7 @@ impl Default for ChartOptions {
             height: Mm::new(190.0),
             start: Angle::ZERO,
             tints: true,
+            repeats: false,
             demerits: false,
         }
     }

@@ -27,8 +27,9 @@ pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
         Foundation::Chain(chains) => Sign::TurningChain(chains.min(20) as u8),
     };
     let fit = sign.fit();
-    let foot = Point::new(0.0, fit.height / 2.0 * scene.unit);
-    vec![scene.symbol(sign, fit, foot, Point::new(0.0, -foot.y))]
+    // Turned with the start, so that the tail of a ring hangs out away from it.
+    let head = scene.at(0.0, fit.height / 2.0);
+    vec![scene.symbol(sign, fit, (-head.to_vec2()).to_point(), head)]
 }
 
 /// The tops of the stitches before the first round shown, as short lines: they are there already.
