@@ -10,7 +10,7 @@ use kurbo::{Affine, Rect, Shape};
 use roundelay::drawing::{ChartOptions, ChartView, Drawing, Item, KeyOptions, chart, key};
 use roundelay::file::{pdf, text};
 use roundelay::geometry::predict;
-use roundelay::page::pictures::wall_picture;
+use roundelay::page::pictures::{wall_picture, wall_sheet};
 use roundelay::page::{
     Content, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Print, RoundsForm, Tag, booklet,
     wall,
@@ -422,6 +422,23 @@ fn the_tiles_together_show_the_whole_chart() {
         assert!(shown, "the chart's ink at {at:?} is on no tile");
     }
     assert!(dark > 1000, "only {dark} dark dots");
+}
+
+/// A chart drawn for home tiles leaves less than a tile's overlap and a margin of them empty at its sides.
+#[test]
+fn a_tiled_chart_fills_its_tiles() {
+    let plan = example("ember-beanie");
+    for home in [Paper::a4(), Paper::letter()] {
+        let options = Options::new(home.clone());
+        let sheet = wall::filling(&wall_sheet(&plan, 0, &options), &home);
+        let wall = wall_picture(&plan, 0, ChartView::Whole, &sheet, &options);
+        let document = wall::tiled(&plan, &wall, &options, &mut Report::new()).unwrap();
+        assert_inside(&document, &home.name);
+        let (width, _) = sheet.printable();
+        assert!(wall.chart.bounds.width() > 0.9 * width.mm(), "{} on {home:?}", wall.chart.bounds);
+        let tiles = wall::tiling(width, sheet.printable().1, &home);
+        assert!(document.pages.len() <= 1 + tiles.columns * tiles.rows);
+    }
 }
 
 #[test]

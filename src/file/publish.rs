@@ -73,7 +73,7 @@ pub fn publish(
             }
             Kind::Wall => {
                 for (index, size) in sizes.iter().enumerate() {
-                    let sheet = wall_sheet(plan, index, options);
+                    let sheet = wall::filling(&wall_sheet(plan, index, options), &options.paper);
                     let wall = wall_picture(plan, index, &ChartOptions::default(), &sheet, options);
                     let document = wall::tiled(plan, &wall, options, report)?;
                     let bytes = pdf::write(&document).map_err(|complaint| report.add(complaint)).ok()?;

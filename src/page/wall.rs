@@ -20,7 +20,7 @@ use super::story::Story;
 use super::{Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Piece};
 use super::{Run, Style, Tag, Target};
 
-pub use tiles::{OVERLAP, Tiling, tiling};
+pub use tiles::{OVERLAP, Tiling, filling, tiling};
 
 /// Room between title, chart and key.
 const GAP: f64 = 6.0;

@@ -108,6 +108,9 @@ pub(super) fn draw(scene: &Scene<'_>, index: usize) -> Vec<Item> {
     vec![Item::Text(number), Item::Text(turned(&lane.count, start + bold))]
 }
 
+/// Least em height of what stands in a corner, mm: there is room there whatever the size of the stitches.
+const CORNER_LETTERS: f64 = 3.2;
+
 /// Names of the parts, along the lane; those that find no room there stand in a corner, with their rounds.
 pub(super) fn part_names(scene: &Scene<'_>) -> Vec<Item> {
     let mut items = Vec::new();
@@ -131,10 +134,10 @@ pub(super) fn part_names(scene: &Scene<'_>) -> Vec<Item> {
     if let Some(count) = scene.parted() {
         left_over.push(scene.words.with("chart-repeats", &[("count", Arg::Count(count))]));
     }
-    let corner = scene.bounds();
+    let (corner, size) = (scene.bounds(), scene.letters.max(CORNER_LETTERS));
     for (line, text) in left_over.into_iter().rev().enumerate() {
-        let at = Point::new(corner.x0 + 0.5, corner.y1 - (0.4 + 1.3 * line as f64) * scene.letters);
-        items.push(Item::Text(TextItem { face: Face::Italic, ..TextItem::new(text, at, scene.letters) }));
+        let at = Point::new(corner.x0 + 0.5, corner.y1 - (0.4 + 1.3 * line as f64) * size);
+        items.push(Item::Text(TextItem { face: Face::Italic, ..TextItem::new(text, at, size) }));
     }
     items
 }

@@ -8,7 +8,9 @@ use crate::drawing::{Anchor, Drawing, Item, TextItem};
 use crate::font::Face;
 use crate::page::flow::{baseline, frame};
 use crate::page::lines::wrap;
-use crate::page::{Artifact, Bookmark, Document, MARGIN, Options, Owner, Page, Paper, Piece, Run, Style, Tag, Target};
+use crate::page::{
+    Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Piece, Run, Style, Tag, Target,
+};
 use crate::plan::Plan;
 use crate::units::Mm;
 use crate::words::{Arg, Words};
@@ -45,6 +47,16 @@ pub fn tiling(width: Mm, height: Mm, paper: &Paper) -> Tiling {
         width: tile_width,
         height: tile_height,
     }
+}
+
+/// The sheet that as many tiles of home paper make as the printable area of `sheet` takes: drawn for it, a chart fills
+/// the tiles.
+pub fn filling(sheet: &Paper, home: &Paper) -> Paper {
+    let (width, height) = sheet.printable();
+    let tiling = tiling(width, height, home);
+    let last = tiling.area(tiling.rows - 1, tiling.columns - 1);
+    let (width, height) = (Mm::new(last.x1) + MARGIN * 2.0, Mm::new(last.y1) + MARGIN + FOOT_MARGIN);
+    Paper { name: sheet.name.clone(), width, height }
 }
 
 impl Tiling {
@@ -193,7 +205,8 @@ fn map_page(
     let text_left = style.left + CHECK + 8.0;
     let mut put = |runs: &[Run], size: f64, left: f64, ink, element: usize, y: &mut f64| {
         let height = size * style.leading;
-        let lines = wrap(runs, size, (style.right - left).min(style.measure));
+        let widest = if size > style.text { f64::INFINITY } else { style.measure };
+        let lines = wrap(runs, size, (style.right - left).min(widest));
         for (i, line) in lines.iter().enumerate() {
             let at = Point::new(left, *y + baseline(size, height));
             let items = line.items(at, size, ink, i + 1 == lines.len()).into_iter().map(|(_, item)| item).collect();
