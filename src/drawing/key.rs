@@ -261,7 +261,8 @@ fn lay_out(title: String, lines: Vec<Line>, symbols: Symbols, words: &Words, opt
     };
     let entries: Vec<Entry> = lines.into_iter().map(entry).collect();
     let names = entries.iter().map(|entry| full_name(&entry.line));
-    let description = names.collect::<Vec<_>>().join(words.semicolon());
+    let names = names.collect::<Vec<_>>().join(words.semicolon());
+    let description = format!("{title}{}{names}", words.colon());
     let rows = entries.len().div_ceil(columns as usize);
     let mut items = Vec::new();
     let mut bottom = 0.0_f64;
