@@ -431,7 +431,7 @@ fn a_tiled_chart_fills_its_tiles() {
     for home in [Paper::a4(), Paper::letter()] {
         let options = Options::new(home.clone());
         let sheet = wall::filling(&wall_sheet(&plan, 0, &options), &home);
-        let wall = wall_picture(&plan, 0, ChartView::Whole, &sheet, &options);
+        let wall = wall_picture(&plan, 0, &ChartOptions::default(), &sheet, &options);
         let document = wall::tiled(&plan, &wall, &options, &mut Report::new()).unwrap();
         assert_inside(&document, &home.name);
         let (width, _) = sheet.printable();
