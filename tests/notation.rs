@@ -116,12 +116,38 @@ fn rounds_name_their_yarn() {
     let rounds = "        Rnd 1: 6 sc in ring (6)\n        Rnd 2: with sea-green, 2 sc in each st around (12)\n\
         \x20       Rnds 3-4: sc in each st around, change to sand in last st (12)\n        Rnd 5: sc in each st around (12)\n\
         \x20       Rnd 6: using yarn Sea-green, sc in each st around (12)\n  - side:\n      written: |\n\
-        \x20       Rnd 7: with a 4 mm hook, sc in each st around (12)\n";
+        \x20       Rnd 7: with a 4 mm hook, sc in each st around (12)\n\
+        \x20       Rnd 8: join sand with sl st in any st, sc in each st around (12)\n\
+        \x20       Rnd 9: Join colour sea-green, sc in each st around (12)\n\
+        \x20       Rnd 10: join with sl st in first st, sc in each st around (12)\n";
     let (plan, report) = coloured(rounds);
     assert_eq!(report.diagnostics, []);
     let rounds = plan.iter().flat_map(|plan| &plan.sizes[0].rounds);
     let colours: Vec<Option<usize>> = rounds.map(|round| round.colour).collect();
-    assert_eq!(colours, [0, 1, 1, 1, 0, 1, 1].map(Some));
+    assert_eq!(colours, [0, 1, 1, 1, 0, 1, 1, 0, 1, 1].map(Some));
+}
+
+/// Yarns may be called by a letter, as the trade does; where the design has no colours at all, the counts hold.
+#[test]
+fn yarns_are_called_by_letters_and_may_be_unknown_altogether() {
+    let rounds = "        Rnd 1: with A, 6 sc in ring (6)\n        Rnd 2: join yarn B, 2 sc in each st around (12)\n\
+        \x20       Rnd 3: with color A, sc in each st around (12)\n";
+    let named = |colours: &str| {
+        let text = format!(
+            "title: Stripes\nkind: basket\nyarn: {{weight: 4{colours}}}\n\
+             swatch: {{stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1}}\nsizes: {{one: {{across: 5}}}}\n\
+             work: spiral\nparts:\n  - base:\n      written: |\n{rounds}"
+        );
+        let mut report = Report::new();
+        let plan = read_design(&text, &mut report).and_then(|design| solve(&design, &mut report));
+        let rounds = plan.iter().flat_map(|plan| &plan.sizes[0].rounds);
+        let codes: Vec<&str> = report.diagnostics.iter().map(|found| found.code).collect();
+        (rounds.map(|round| round.colour).collect::<Vec<_>>(), codes)
+    };
+    assert_eq!(named(", colours: {A: \"#d9c39a\", B: \"#2f8f6f\"}").0, [0, 1, 0].map(Some));
+    let (colours, codes) = named("");
+    assert_eq!(colours.len(), 3);
+    assert!(codes.contains(&"unknown-colour"), "{codes:?}");
 }
 
 #[test]

@@ -3,6 +3,7 @@
 use roundelay::design::{Terms, Work};
 use roundelay::notation::write::instruction;
 use roundelay::notation::{Source, read};
+use roundelay::plan::Below;
 use roundelay::plan::recount::{Recounted, Rules, rounds};
 use roundelay::report::Report;
 use roundelay::stitch::Stitch;
@@ -81,6 +82,13 @@ const PIECES: &[&str] = &[
     "counts as dc2tog",
     "ch-3 picot",
     "ch-4 picot",
+    "sl st in next 2 sts",
+    "sl st in next ch-2 sp",
+    "(2 dc, ch 2, 3 dc) in same sp",
+    "sl st in first ch-2 sp",
+    "join tide with sl st",
+    "Next rnd:",
+    "3rd rnd:",
     "5-dc popcorn in next st",
     "3-dc cl",
     "5-dc shell",
@@ -209,14 +217,12 @@ fn check(text: &str, terms: Terms, work: Work) -> Option<Recounted> {
 /// Rounds that were read are written, read again, and are the same.
 fn again(counted: &Recounted, terms: Terms, work: Work) {
     let words = Words::of(Language::En);
-    let line = |round| {
-        format!(
-            "Rnd {}: {}\n",
-            round,
-            instruction(&counted.rounds[round as usize - 1], counted.foundation, &words, terms)
-        )
-    };
-    let text: String = (1..=counted.rounds.len() as u32).map(line).collect();
+    let mut text = String::new();
+    let mut below = Below::Foundation(counted.foundation);
+    for round in &counted.rounds {
+        text += &format!("Rnd {}: {}\n", round.number, instruction(round, below, &words, terms));
+        below = Below::Round(round);
+    }
     let Some(back) = check(&text, terms, work) else { panic!("{text}") };
     let ops = |counted: &Recounted| counted.rounds.iter().map(|round| round.ops.clone()).collect::<Vec<_>>();
     assert_eq!(ops(&back), ops(counted), "{text}");

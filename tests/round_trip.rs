@@ -5,7 +5,7 @@ use roundelay::design::{Terms, Work};
 use roundelay::notation::write::instruction;
 use roundelay::notation::{Source, read};
 use roundelay::plan::recount::{Rules, rounds};
-use roundelay::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
+use roundelay::plan::{Begin, Below, Close, Foundation, Made, Op, Round, Spot};
 use roundelay::report::Report;
 use roundelay::stitch::{Build, Loops, Side, Stitch};
 use roundelay::words::{Language, Words};
@@ -84,12 +84,12 @@ fn begin() -> impl Strategy<Value = (Begin, Close)> {
 fn round(number: u32, ops: Vec<Op>, (begin, close): (Begin, Close)) -> Round {
     let sums = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
     let (part, stitch, colour, target, place) = (0, Stitch::SC, None, None, None);
-    Round { number, part, stitch, before: sums.0, after: sums.1, ops, colour, begin, close, target, place }
+    Round { number, part, stitch, before: sums.0, after: sums.1, slipped: 0, ops, colour, begin, close, target, place }
 }
 
 /// Reads the round from its own instruction.
 fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, Foundation), String> {
-    let text = instruction(round, foundation, &Words::of(Language::En), terms);
+    let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::En), terms);
     let mut report = Report::new();
     let work = match round.close {
         Close::Join => Work::Joined { chain_counts: false },
@@ -104,13 +104,14 @@ fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, F
 
 fn assert_same(round: &Round, foundation: Foundation) {
     for terms in [Terms::Us, Terms::Uk] {
-        let text = instruction(round, foundation, &Words::of(Language::En), terms);
+        let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::En), terms);
         match back(round, foundation, terms) {
             Err(complaint) => panic!("{complaint}"),
             Ok((read, from)) => {
                 assert_eq!(read.ops, round.ops, "{text}");
                 assert_eq!((read.before, read.after), (round.before, round.after), "{text}");
                 assert_eq!((read.begin, read.close), (round.begin, round.close), "{text}");
+                assert_eq!(read.slipped, round.slipped, "{text}");
                 assert!(round.before > 0 || from == foundation, "{text}");
             }
         }
@@ -133,6 +134,10 @@ fn can_begin(ops: &[Op]) -> bool {
     })
 }
 
+fn can_begin_in_space(op: &Op) -> bool {
+    can_begin(&[Op { into: Spot::Stitch, ..op.clone() }])
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(400) })]
 
@@ -141,6 +146,18 @@ proptest! {
         prop_assume!(is_a_round(&ops));
         prop_assume!(!matches!(begin.0, Begin::Chain { counts: true, .. }) || can_begin(&ops));
         assert_same(&round(7, ops, begin), Foundation::Ring);
+    }
+
+    /// Rounds that begin further on than the one below, in a stitch or in a space.
+    #[test]
+    fn random_rounds_after_slip_stitches_read_back(
+        ops in ops(op()), chains in 1..5_u8, counts in any::<bool>(), slipped in 1..9_u32
+    ) {
+        prop_assume!(is_a_round(&ops));
+        prop_assume!(!counts || can_begin(&ops) || ops[0].into == Spot::Space && can_begin_in_space(&ops[0]));
+        let round = round(7, ops, (Begin::Chain { chains, counts }, Close::Join));
+        prop_assume!(slipped < round.before);
+        assert_same(&Round { slipped, ..round }, Foundation::Ring);
     }
 
     #[test]
@@ -201,7 +218,7 @@ fn examples_read_back() {
         let words = Words::of(Language::En);
         for (size, terms) in plan.sizes.iter().flat_map(|size| [(size, Terms::Us), (size, Terms::Uk)]) {
             let line = |round: &Round| {
-                format!("Rnd {}: {}\n", round.number, instruction(round, size.foundation, &words, terms))
+                format!("Rnd {}: {}\n", round.number, instruction(round, size.below(round), &words, terms))
             };
             let text: String = size.rounds.iter().map(line).collect();
             let mut report = Report::new();

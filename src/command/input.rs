@@ -8,7 +8,7 @@ use roundelay::design::{self, Design, MOST_BYTES};
 use roundelay::geometry::{self, SideShape};
 use roundelay::notation::text;
 use roundelay::plan::{self, Plan};
-use roundelay::report::{Diagnostic, Report};
+use roundelay::report::{Diagnostic, Place, Report};
 
 /// A file as read, with its complaints.
 pub(super) struct Source {
@@ -96,21 +96,22 @@ pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Path>) -> (Sourc
     (source, solved)
 }
 
-/// What the predicted shape has to say becomes warnings at the part it is about; sizes that share a sentence share a
+/// What the predicted shape has to say becomes warnings at the round or the part it is about; sizes that share a sentence share a
 /// warning.
 fn findings(plan: &Plan, shapes: &[SideShape], report: &mut Report) {
-    let mut told: Vec<(&str, usize, Vec<&str>)> = Vec::new();
+    let mut told: Vec<(&str, Option<Place>, Vec<&str>)> = Vec::new();
     for (size, shape) in plan.sizes.iter().zip(shapes) {
         for finding in &shape.findings {
-            let part = size.rounds.iter().find(|round| round.number == finding.first).map_or(0, |round| round.part);
-            match told.iter_mut().find(|(sentence, of, _)| (*sentence, *of) == (&finding.sentence, part)) {
+            let round = size.rounds.iter().find(|round| round.number == finding.first);
+            let part = plan.design.parts.get(round.map_or(0, |round| round.part));
+            let place = round.and_then(|round| round.place).or(part.and_then(|part| part.name.place));
+            match told.iter_mut().find(|(sentence, at, _)| (*sentence, *at) == (&finding.sentence, place)) {
                 Some((.., sizes)) => sizes.push(&size.name),
-                None => told.push((&finding.sentence, part, vec![&size.name])),
+                None => told.push((&finding.sentence, place, vec![&size.name])),
             }
         }
     }
-    for (sentence, part, sizes) in told {
-        let place = plan.design.parts.get(part).and_then(|part| part.name.place);
+    for (sentence, place, sizes) in told {
         let of = if sizes.len() == plan.sizes.len() { String::new() } else { format!("size {}: ", sizes.join(", ")) };
         let message = format!("{of}{}", sentence.trim_end_matches('.'));
         report.add(Diagnostic::warning("shape", message).at(place));

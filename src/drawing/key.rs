@@ -101,6 +101,9 @@ fn round_signs(round: &Round, signs: &mut BTreeSet<Sign>) {
     if round.close == Close::Join {
         signs.insert(Sign::Join);
     }
+    if round.slipped > 0 {
+        signs.insert(Sign::Stitch(Stitch::SL_ST, Loops::Both));
+    }
 }
 
 /// What a sign means: its short name, where it has one, and its name.

@@ -47,7 +47,7 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
                 round.before.to_string(),
                 round.after.to_string(),
                 round.change().to_string(),
-                instruction(round, size.foundation, &words, plan.design.terms),
+                instruction(round, size.below(round), &words, plan.design.terms),
                 colour.map_or_else(String::new, |colour| colour.name.clone()),
                 tidy(plan.gauge(round.stitch).circumference(round.after).mm(), 1).to_string(),
                 tidy(at.radius.mm(), 1).to_string(),

@@ -46,6 +46,8 @@ struct RoundJson<'a> {
     stitches_in: u32,
     stitches_out: u32,
     instruction: String,
+    #[serde(skip_serializing_if = "is_zero")]
+    slipped: u32,
     worked: Vec<[u32; 2]>,
     colour: Option<&'a str>,
     circumference_mm: f64,
@@ -134,6 +136,12 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
     }
 }
 
+/// Most rounds begin where the one before began, and say nothing of slip stitches.
+#[allow(clippy::trivially_copy_pass_by_ref)]
+const fn is_zero(slipped: &u32) -> bool {
+    *slipped == 0
+}
+
 /// A round without its predicted shape.
 fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, words: &Words) -> RoundJson<'a> {
     RoundJson {
@@ -143,7 +151,8 @@ fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, words: &Words) -
         r#loop: loop_word(round.loops()),
         stitches_in: round.before,
         stitches_out: round.after,
-        instruction: instruction(round, size.foundation, words, plan.design.terms),
+        instruction: instruction(round, size.below(round), words, plan.design.terms),
+        slipped: round.slipped,
         worked: round.ops.iter().map(|op| [op.consumed, op.count()]).collect(),
         colour: colour(plan, round.colour),
         circumference_mm: mm(plan.gauge(round.stitch).circumference(round.after)),

@@ -19,6 +19,8 @@ pub struct WrittenRound {
     pub foundation: Option<Foundation>,
     /// The chain from the hook that the first stitch goes into, for a start from a chain.
     pub from_hook: Option<u32>,
+    /// Slip stitches before that chain, to begin further on.
+    pub slipped: Vec<Item>,
     /// The chain it begins with.
     pub begin: Option<Turning>,
     /// Loops said for the whole round.
@@ -71,14 +73,32 @@ pub struct Turning {
 /// The count stated for a round.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Stated {
-    /// Stitches, and chains where `spaces` says so.
+    /// How many.
     pub count: u32,
-    /// True where chain spaces are counted among them.
-    pub spaces: bool,
+    /// Of what.
+    pub covers: Covers,
     /// How many of which stitch, where it names them.
     pub kinds: Vec<(Stitch, u32)>,
     /// Where it stands.
     pub place: Place,
+}
+
+/// What a stated count counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Covers {
+    /// Stitches, and chains or not: chain spaces are often left out (common practice).
+    Stitches,
+    /// Stitches and the chains of spaces.
+    All,
+    /// The chains of spaces alone.
+    Spaces,
+}
+
+impl Stated {
+    /// Stitches of the round, where it states them.
+    pub(crate) fn stitches(&self) -> Option<u32> {
+        (self.covers != Covers::Spaces).then_some(self.count)
+    }
 }
 
 /// Items in the making, with the asterisks seen so far.
@@ -133,8 +153,18 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
                 }
             }
             Clause::Aside => {}
-            Clause::FromHook(..) | Clause::Ring | Clause::FormRing | Clause::Join(_) | Clause::Loops(_) => return None,
-            Clause::Colour(_) | Clause::Counts(_) | Clause::Count(_) | Clause::As(_) | Clause::Turn => return None,
+            Clause::SlipIntoSpace(_)
+            | Clause::FromHook(..)
+            | Clause::Ring
+            | Clause::FormRing
+            | Clause::Join(_)
+            | Clause::Loops(_) => return None,
+            Clause::Colour(_)
+            | Clause::JoinYarn(_)
+            | Clause::Counts(_)
+            | Clause::Count(_)
+            | Clause::As(_)
+            | Clause::Turn => return None,
         }
     }
     (!collector.items.is_empty()).then_some(collector.items)
@@ -162,6 +192,7 @@ impl<'r> Builder<'r> {
             numbered,
             foundation: None,
             from_hook: None,
+            slipped: Vec::new(),
             begin: None,
             loops: Loops::Both,
             items: Vec::new(),
@@ -224,12 +255,19 @@ impl<'r> Builder<'r> {
                     self.round.joined = Some(joins);
                 }
             }
+            Clause::SlipIntoSpace(chains) if self.round.begin.is_none() && self.only_slips() => {
+                let op = Op { into: Spot::Space, consumed: chains, ..Op::plain(Stitch::SL_ST) };
+                self.collector.items.push(Item { act: Act::Run(op, Times::Exactly(1)), place });
+            }
+            Clause::SlipIntoSpace(_) => self.round.joined = Some(true),
             Clause::Loops(loops) => {
                 self.loops = loops;
                 if self.nothing_yet() {
                     self.round.loops = loops;
                 }
             }
+            Clause::JoinYarn(name) if self.nothing_yet() => self.round.colour = Some((name, place)),
+            Clause::JoinYarn(_) => self.round.joined = Some(true),
             Clause::Colour(name) if self.has_work() => self.round.next_colour = Some((name, place)),
             Clause::Colour(name) => self.round.colour = Some((name, place)),
             Clause::Counts(counting) => self.counts(counting, place),
@@ -252,16 +290,30 @@ impl<'r> Builder<'r> {
     }
 
     fn work(&mut self, items: Vec<Item>, place: Place) {
-        if self.nothing_yet()
+        if self.round.begin.is_none()
+            && self.only_slips()
             && let [Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), .. }] =
                 items[..]
         {
+            self.round.slipped = std::mem::take(&mut self.collector.items);
             let (counts, stitch, loops, included) = (None, None, self.loops, false);
             self.round.begin = Some(Turning { chains, counts, stitch, loops, included, place });
             return;
         }
         let loops = self.loops;
         self.collector.items.extend(items.into_iter().map(|item| under(item, loops)));
+    }
+
+    /// True where nothing was worked yet but slip stitches into one stitch or space after another.
+    fn only_slips(&self) -> bool {
+        let slip = Made::Same(Stitch::SL_ST, 1);
+        let slips = |item: &Item| match &item.act {
+            Act::Run(op, Times::Exactly(_)) if op.made == slip => {
+                op.into == Spot::Space || (op.into == Spot::Stitch && op.consumed == 1)
+            }
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => false,
+        };
+        self.collector.star.is_none() && self.collector.items.iter().all(slips)
     }
 
     fn start_in_chain(&mut self, nth: u32, items: Vec<Item>) {
@@ -302,6 +354,8 @@ impl<'r> Builder<'r> {
                     begin.loops = loops;
                 }
                 if chains > 0 {
+                    // `ch 4 (counts as dc and ch 1)` is three chains and one more.
+                    begin.chains = begin.chains.checked_sub(chains).filter(|left| *left > 0).unwrap_or(begin.chains);
                     let act = Act::Run(Op::chains(chains).under(self.loops), Times::Exactly(1));
                     self.collector.items.push(Item { act, place });
                 }
@@ -334,13 +388,18 @@ impl<'r> Builder<'r> {
             Counted::Stitches | Counted::Of(_) => *count,
         };
         let count = list.iter().map(of).fold(0, u32::saturating_add);
-        let spaces = list.iter().any(|(_, what)| matches!(what, Counted::Spaces(_) | Counted::Of(Stitch::CH)));
+        let space = |(_, what): &(u32, Counted)| matches!(what, Counted::Spaces(_) | Counted::Of(Stitch::CH));
+        let covers = match (list.iter().all(space), list.iter().any(space)) {
+            (true, _) => Covers::Spaces,
+            (false, true) => Covers::All,
+            (false, false) => Covers::Stitches,
+        };
         let kind = |(count, what): &(u32, Counted)| match what {
             Counted::Of(stitch) if *stitch != Stitch::CH => Some((*stitch, *count)),
             Counted::Of(_) | Counted::Stitches | Counted::Spaces(_) => None,
         };
         let kinds = list.iter().filter_map(kind).collect();
-        self.round.stated = Some(Stated { count, spaces, kinds, place });
+        self.round.stated = Some(Stated { count, covers, kinds, place });
     }
 }
 
@@ -352,7 +411,7 @@ fn under(item: Item, loops: Loops) -> Item {
     let act = match item.act {
         Act::Run(op, times) if op.loops == Loops::Both => Act::Run(op.under(loops), times),
         Act::Repeat(body, times) => Act::Repeat(body.into_iter().map(|item| under(item, loops)).collect(), times),
-        act @ (Act::Run(..) | Act::SameStitch(_)) => act,
+        act @ (Act::Run(..) | Act::Same { .. }) => act,
     };
     Item { act, ..item }
 }

@@ -24,9 +24,9 @@ pub(crate) enum Kind {
     Ordinal(u32),
     /// Letters, maybe with digits among them, in lower case: `sc2tog`.
     Word(String),
-    /// `(`, `[` or `{`.
+    /// `(`, `[`, `{` or `<`.
     Open(char),
-    /// `)`, `]` or `}`.
+    /// `)`, `]`, `}` or `>`.
     Close(char),
     /// `,`, `;`, `.`, `:`, `=`, `*`, `/` and whatever else.
     Sign(char),
@@ -47,19 +47,23 @@ pub(crate) struct Token {
 
 type Text<'i> = LocatingSlice<&'i str>;
 
-fn number(input: &mut Text<'_>) -> winnow::Result<Kind> {
-    let digits = take_while(1.., AsChar::is_dec_digit).parse_next(input)?;
-    let value = digits.parse().unwrap_or(u32::MAX);
-    let ending = match (value % 100, value % 10) {
+/// The ending of an ordinal number: 2nd, 12th.
+const fn ending(number: u32) -> &'static str {
+    match (number % 100, number % 10) {
         (11..=13, _) => "th",
         (_, 1) => "st",
         (_, 2) => "nd",
         (_, 3) => "rd",
         _ => "th",
-    };
+    }
+}
+
+fn number(input: &mut Text<'_>) -> winnow::Result<Kind> {
+    let digits = take_while(1.., AsChar::is_dec_digit).parse_next(input)?;
+    let value = digits.parse().unwrap_or(u32::MAX);
     let start = input.checkpoint();
     let letters: &str = take_while(0.., char::is_alphabetic).parse_next(input)?;
-    if letters.eq_ignore_ascii_case(ending) {
+    if letters.eq_ignore_ascii_case(ending(value)) {
         return Ok(Kind::Ordinal(value));
     }
     input.reset(&start);
@@ -83,8 +87,8 @@ fn word(input: &mut Text<'_>) -> winnow::Result<Kind> {
 
 fn sign(input: &mut Text<'_>) -> winnow::Result<Kind> {
     any.map(|c: char| match c {
-        '(' | '[' | '{' => Kind::Open(c),
-        ')' | ']' | '}' => Kind::Close(c),
+        '(' | '[' | '{' | '<' => Kind::Open(c),
+        ')' | ']' | '}' | '>' => Kind::Close(c),
         '×' => Kind::Word("x".to_owned()),
         '-' | '‐' | '‑' | '–' | '—' | '−' => Kind::Dash(false),
         _ => Kind::Sign(c),
@@ -173,7 +177,7 @@ impl Token {
     pub(crate) fn show(&self) -> String {
         match &self.kind {
             Kind::Number(number) => number.to_string(),
-            Kind::Ordinal(number) => format!("{number}th"),
+            Kind::Ordinal(number) => format!("{number}{}", ending(*number)),
             Kind::Word(word) => word.clone(),
             Kind::Open(sign) | Kind::Close(sign) | Kind::Sign(sign) => sign.to_string(),
             Kind::Dash(_) => "–".to_owned(),

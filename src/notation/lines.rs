@@ -1,5 +1,6 @@
 //! Written rounds as the lines of a pattern: even rounds gathered into ranges, several sizes side by side.
 
+use super::aligned::rows;
 use super::write::{Sheet, Writer, across};
 use crate::plan::{Plan, Round, SizePlan};
 use crate::words::Arg;
@@ -55,7 +56,7 @@ pub(super) struct Stretch {
 impl Stretch {
     fn of(round: &Round, size: &SizePlan) -> Self {
         let Round { number, part, colour, after, .. } = *round;
-        Self { first: number, last: number, part, colour, count: after, sheet: Sheet::of(round, size.foundation) }
+        Self { first: number, last: number, part, colour, count: after, sheet: Sheet::of(round, size.below(round)) }
     }
 
     /// True where the other goes on with just the same round.
@@ -65,7 +66,7 @@ impl Stretch {
     }
 
     /// True where the other says the same in another size.
-    fn alike(&self, other: &Self) -> bool {
+    pub(super) fn alike(&self, other: &Self) -> bool {
         let several = |stretch: &Self| stretch.first < stretch.last;
         (self.part, self.colour, several(self)) == (other.part, other.colour, several(other))
             && self.sheet.alike(&other.sheet)
@@ -101,17 +102,8 @@ impl Writer<'_> {
     /// size is kept, and part follows part.
     pub fn sizes(&self, plan: &Plan) -> Vec<SizedLine> {
         let sizes: Vec<Vec<Stretch>> = plan.sizes.iter().map(stretches).collect();
-        let mut at = vec![0; sizes.len()];
-        let mut lines = Vec::new();
-        loop {
-            let heads: Vec<Option<&Stretch>> = sizes.iter().zip(&at).map(|(size, at)| size.get(*at)).collect();
-            let Some(group) = next_group(&heads) else { return lines };
-            for (at, taken) in at.iter_mut().zip(&group) {
-                *at += usize::from(taken.is_some());
-            }
-            let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
-            lines.extend(self.sized(&group, &names));
-        }
+        let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
+        rows(&sizes).iter().filter_map(|row| self.sized(row, &names)).collect()
     }
 
     /// Numbers stand in the order of the sizes that have the line; where others don't, the label says which do.
@@ -138,19 +130,6 @@ impl Writer<'_> {
     }
 }
 
-/// The stretches to write next as one line: of the earliest part, the largest group that is alike.
-fn next_group<'a>(heads: &[Option<&'a Stretch>]) -> Option<Vec<Option<&'a Stretch>>> {
-    let part = heads.iter().flatten().map(|stretch| stretch.part).min()?;
-    let leads = heads.iter().flatten().filter(|stretch| stretch.part == part);
-    let group = |lead: &&Stretch| -> Vec<Option<&'a Stretch>> {
-        heads.iter().map(|head| head.filter(|stretch| stretch.alike(lead))).collect()
-    };
-    let groups: Vec<_> = leads.map(group).collect();
-    let size = |group: &Vec<Option<&Stretch>>| group.iter().flatten().count();
-    let most = groups.iter().map(size).max()?;
-    groups.into_iter().find(|group| size(group) == most)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -160,36 +139,31 @@ mod tests {
     use crate::units::Mm;
     use crate::words::{Language, Words};
 
-    fn size(crown_repeats: u32, even: u32) -> SizePlan {
-        let mut rounds = Vec::new();
-        let mut add = |ops: Vec<Op>, part| {
-            let sums = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
-            let number = rounds.len() as u32 + 1;
-            rounds.push(Round {
-                number,
-                part,
-                stitch: Stitch::SC,
-                before: sums.0,
-                after: sums.1,
-                ops,
-                colour: None,
-                begin: Begin::Spiral,
-                close: Close::Spiral,
-                target: None,
-                place: None,
-            });
+    fn piece(rounds: Vec<(Vec<Op>, usize)>) -> SizePlan {
+        let round = |(number, (ops, part)): (u32, (Vec<Op>, usize))| {
+            let (before, after) = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
+            let (stitch, begin, close) = (Stitch::SC, Begin::Spiral, Close::Spiral);
+            let (colour, target, place) = (None, None, None);
+            Round { number, part, stitch, before, after, slipped: 0, ops, colour, begin, close, target, place }
         };
-        add(vec![Op::into_ring(Stitch::SC); crown_repeats as usize], 0);
-        add(vec![Op::increase(Stitch::SC, 2); crown_repeats as usize], 0);
-        let repeat = [Op::plain(Stitch::SC), Op::increase(Stitch::SC, 2)];
-        add(repeat.iter().cycle().take(2 * crown_repeats as usize).cloned().collect(), 0);
-        for _ in 0..even {
-            add(vec![Op::plain(Stitch::SC); 3 * crown_repeats as usize], 1);
-        }
+        let rounds = (1..).zip(rounds).map(round).collect();
         let (finished, foundation, finish) = (Mm::ZERO, Foundation::Ring, Finish::FastenOff);
         let name = String::new();
         let (parts, step_down, yarn, warnings) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
         SizePlan { name, head: None, finished, foundation, rounds, parts, finish, step_down, yarn, warnings }
+    }
+
+    fn size(crown_repeats: u32, even: u32) -> SizePlan {
+        let repeats = crown_repeats as usize;
+        let repeat = [Op::plain(Stitch::SC), Op::increase(Stitch::SC, 2)];
+        let crown = [
+            vec![Op::into_ring(Stitch::SC); repeats],
+            vec![Op::increase(Stitch::SC, 2); repeats],
+            repeat.iter().cycle().take(2 * repeats).cloned().collect(),
+        ];
+        let side = vec![vec![Op::plain(Stitch::SC); 3 * repeats]; even as usize];
+        let (crown, side) = (crown.into_iter().map(|ops| (ops, 0)), side.into_iter().map(|ops| (ops, 1)));
+        piece(crown.chain(side).collect())
     }
 
     #[test]
@@ -224,5 +198,34 @@ mod tests {
         let line = line.map(|line| format!("{}: {}", line.label, line.text));
         let expected = "Size M only: Rnd 3: [sc in next st, 2 sc in next st] 7 times (21)";
         assert_eq!(line.as_deref(), Some(expected));
+    }
+
+    /// Told apart by the stitch of each round: `sd|h` is a round of sc and one of dc, then one of hdc in the next part.
+    fn shown(sizes: &[&str]) -> Vec<String> {
+        let size = |letters: &&str| {
+            let mut part = 0;
+            let mut rounds = Vec::new();
+            for letter in letters.chars() {
+                match letter {
+                    's' => rounds.push((vec![Op::plain(Stitch::SC); 2], part)),
+                    'd' => rounds.push((vec![Op::plain(Stitch::DC); 2], part)),
+                    'h' => rounds.push((vec![Op::plain(Stitch::HDC); 2], part)),
+                    _ => part += 1,
+                }
+            }
+            stretches(&piece(rounds))
+        };
+        let sizes: Vec<Vec<Stretch>> = sizes.iter().map(size).collect();
+        let cell = |stretch: &Option<&Stretch>| stretch.map_or("-".to_owned(), |stretch| stretch.first.to_string());
+        rows(&sizes).iter().map(|row| row.iter().map(cell).collect()).collect()
+    }
+
+    #[test]
+    fn sizes_are_lined_up_in_as_few_lines_as_they_take() {
+        assert_eq!(shown(&["sdh", "dhs"]), ["1-", "21", "32", "-3"]);
+        assert_eq!(shown(&["sdsh", "hdsh"]), ["1-", "-1", "22", "33", "44"]);
+        assert_eq!(shown(&["sd", "d", "sd"]), ["1-1", "212"]);
+        assert_eq!(shown(&["sd|h", "s|dh"]), ["11", "2-", "-2", "33"]);
+        assert!(shown(&[]).is_empty());
     }
 }

@@ -3,11 +3,15 @@
 //! Reads rounds in the trade's published notation, each token with its place, and writes a plan as instructions: short
 //! and exact, in US or UK terms and in any of the languages. Reading back what was written gives the same operations.
 
+mod aligned;
+
 mod shorten;
 
 mod assemble;
 
 mod grammar;
+
+mod header;
 
 mod lex;
 
@@ -27,7 +31,7 @@ pub mod tree;
 
 pub mod write;
 
-pub use assemble::{Stated, Turning, WrittenRound};
+pub use assemble::{Covers, Stated, Turning, WrittenRound};
 pub use lex::Source;
 pub use lines::{SizedLine, WrittenLine};
 pub use read::{LONGEST_TEXT, MOST_ROUNDS, read};

@@ -7,13 +7,13 @@
 use super::tree::{Act, Item, Times};
 use super::write::{Sheet, Writer, without_first};
 use crate::design::Terms;
-use crate::plan::{Begin, Close, Foundation, Made, Op, Round, SizePlan, Spot};
+use crate::plan::{Begin, Below, Close, Foundation, Made, Op, Round, SizePlan, Spot};
 use crate::stitch::{Build, Loops, Stitch};
 use crate::words::{Arg, Words};
 
-/// One round in sentences, its number first and its count last. The foundation is what the first round is worked into.
-pub fn steps(round: &Round, foundation: Foundation, words: &Words, terms: Terms) -> Vec<String> {
-    let sheet = Sheet::of(round, foundation);
+/// One round in sentences, its number first and its count last, worked into what is `below` it.
+pub fn steps(round: &Round, below: Below<'_>, words: &Words, terms: Terms) -> Vec<String> {
+    let sheet = Sheet::of(round, below);
     let teller = Teller { writer: Writer { words, terms }, sequences: Vec::new() };
     teller.round(&sheet, (round.number, round.number), round.after)
 }
@@ -84,6 +84,7 @@ impl Teller<'_> {
             Loops::Back => said.push(sentence(&self.say("say-all-back", &[]))),
             Loops::Front => said.push(sentence(&self.say("say-all-front", &[]))),
         }
+        said.extend(self.slips(sheet));
         said.extend(self.begin(sheet));
         let steps = self.body(sheet);
         said.append(&mut self.sequences);
@@ -107,6 +108,20 @@ impl Teller<'_> {
         }
     }
 
+    /// The slip stitches that lead to where the round begins, as one sentence.
+    fn slips(&mut self, sheet: &Sheet) -> Option<String> {
+        let (stitches, space) = &sheet.slips;
+        let slip = Op::plain(Stitch::SL_ST);
+        let mut clauses = Vec::new();
+        if *stitches > 0 {
+            clauses.push(self.run(&slip, *stitches, false, None));
+        }
+        if let Some(space) = space {
+            clauses.push(self.run(space, 1, false, None));
+        }
+        (!clauses.is_empty()).then(|| sentence(&self.then(clauses)))
+    }
+
     fn begin(&mut self, sheet: &Sheet) -> Vec<String> {
         let Begin::Chain { chains, counts } = sheet.begin else { return Vec::new() };
         let made = self.writer.several(Stitch::CH, u32::from(chains));
@@ -128,7 +143,8 @@ impl Teller<'_> {
         let mut said = vec![sentence(&self.writer.say("say-chain-counts", &args))];
         let rest = without_first(&first.made);
         if rest.runs().next().is_some() {
-            said.push(sentence(&self.say("say-same", &[("made", &self.made(&rest))])));
+            let key = if first.into == Spot::Space { "say-same-space" } else { "say-same" };
+            said.push(sentence(&self.say(key, &[("made", &self.made(&rest))])));
         }
         said
     }
@@ -151,7 +167,7 @@ impl Teller<'_> {
                     }
                 }
                 Act::Run(op, Times::Exactly(times)) => said.push(sentence(&self.run(op, *times, even, chain))),
-                Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => said.push(sentence(&self.clause(item, chain))),
+                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => said.push(sentence(&self.clause(item, chain))),
             }
         }
         said
@@ -169,7 +185,7 @@ impl Teller<'_> {
         match &item.act {
             Act::Run(op, Times::Exactly(times)) => self.run(op, *times, false, chain),
             Act::Run(op, Times::Around { .. }) => self.run(op, 1, true, chain),
-            Act::SameStitch(made) => self.say("say-same", &[("made", &self.made(made))]),
+            Act::Same { made, .. } => self.say("say-same", &[("made", &self.made(made))]),
             Act::Repeat(body, times) => {
                 let clauses: Vec<String> = body.iter().map(|item| self.clause(item, chain)).collect();
                 let what = self.then(clauses);
@@ -196,7 +212,12 @@ impl Teller<'_> {
         match op.into {
             Spot::Skip => {
                 let skipped = op.consumed.saturating_mul(times);
-                let key = if skipped == 1 { "say-skip" } else { "say-skip-run" };
+                let key = match (skipped, &op.made) {
+                    (1, Made::Same(Stitch::CH, _)) => "say-skip-chain",
+                    (_, Made::Same(Stitch::CH, _)) => "say-skip-chains",
+                    (1, Made::Nothing | Made::Same(..) | Made::Mixed(_)) => "say-skip",
+                    (_, Made::Nothing | Made::Same(..) | Made::Mixed(_)) => "say-skip-run",
+                };
                 self.say(key, &[("number", &self.writer.number(skipped))])
             }
             Spot::Air => self.often(self.say("say-make", &[("made", &made)]), times),
@@ -272,11 +293,24 @@ mod tests {
     fn round(number: u32, begin: Begin, close: Close, ops: Vec<Op>) -> Round {
         let sums = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
         let (part, stitch, colour, target, place) = (0, Stitch::SC, None, None, None);
-        Round { number, part, stitch, before: sums.0, after: sums.1, ops, colour, begin, close, target, place }
+        Round {
+            number,
+            part,
+            stitch,
+            before: sums.0,
+            after: sums.1,
+            slipped: 0,
+            ops,
+            colour,
+            begin,
+            close,
+            target,
+            place,
+        }
     }
 
     fn told(round: &Round, language: Language) -> String {
-        steps(round, Foundation::Ring, &Words::of(language), Terms::Us).join(" ")
+        steps(round, Below::Foundation(Foundation::Ring), &Words::of(language), Terms::Us).join(" ")
     }
 
     fn shaped() -> Round {

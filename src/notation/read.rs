@@ -5,6 +5,7 @@
 
 use super::assemble::{Builder, WrittenRound};
 use super::grammar::{self, Context, DEEPEST, Input};
+use super::header::{Header, Numbers, header};
 use super::lex::{Kind, Source, Token, tokens};
 use super::vocabulary::Vocabulary;
 use crate::design::Terms;
@@ -74,51 +75,6 @@ struct Chunk<'t> {
     tokens: &'t [Token],
 }
 
-#[derive(Clone, Copy)]
-struct Header {
-    numbers: Option<(u32, u32)>,
-    row: bool,
-    place: Place,
-    /// Tokens of the header.
-    length: usize,
-}
-
-const ROUND_WORDS: &[&str] = &["rnd", "rnds", "round", "rounds", "rd", "rds", "r"];
-const ROW_WORDS: &[&str] = &["row", "rows"];
-
-/// The header at the start of the tokens: `Rnd 3:`, `Rounds 8–14.`, `Foundation:`.
-fn header(tokens: &[Token]) -> Option<Header> {
-    let first = tokens.first()?;
-    let lead = first.word()?;
-    let sign =
-        |at: usize| matches!(tokens.get(at).map(|token| &token.kind), Some(Kind::Sign(':' | '.') | Kind::Close(_)));
-    let dash = |at: usize| matches!(tokens.get(at).map(|token| &token.kind), Some(Kind::Dash(_)));
-    if matches!(lead, "foundation" | "setup" | "start" | "beginning") {
-        let length = (1..=3).find(|at| sign(*at))? + 1;
-        return Some(Header { numbers: None, row: false, place: first.place, length });
-    }
-    let row = ROW_WORDS.contains(&lead);
-    if !row && !ROUND_WORDS.contains(&lead) {
-        return None;
-    }
-    let from = tokens.get(1)?.number()?;
-    let range = tokens.get(2).is_some_and(|token| {
-        dash(2) || matches!(token.word(), Some("to" | "and" | "through")) || token.kind == Kind::Sign('&')
-    });
-    let to = tokens.get(3).and_then(Token::number).filter(|_| range);
-    let mut length = if to.is_some() { 4 } else { 2 };
-    let side = |at: usize| matches!(tokens.get(at).and_then(Token::word), Some("rs" | "ws"));
-    if side(length + 1) {
-        length += 3;
-    }
-    if sign(length) || (to.is_none() && dash(length)) {
-        length += 1;
-    } else if lead == "r" {
-        return None;
-    }
-    Some(Header { numbers: Some((from, to.unwrap_or(from))), row, place: first.place, length })
-}
-
 /// Cuts the tokens at their headers, or at their lines where there are no headers.
 fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
     let mut starts: Vec<(usize, Option<Header>)> = Vec::new();
@@ -162,7 +118,12 @@ impl Reader<'_> {
     fn round(&mut self, chunk: Chunk<'_>) -> Option<WrittenRound> {
         let place = chunk.header.map(|header| header.place).or(chunk.tokens.first().map(|token| token.place))?;
         let row = chunk.header.is_some_and(|header| header.row);
-        let (first, last) = chunk.header.and_then(|header| header.numbers).unwrap_or((self.next, self.next));
+        let numbers = chunk.header.map_or(Numbers::Start, |header| header.numbers);
+        let (first, last) = match numbers {
+            Numbers::Start => (self.next, self.next),
+            Numbers::These(first, last) => (first, last),
+            Numbers::Next(count) => (self.next, self.next.saturating_add(count.saturating_sub(1))),
+        };
         if first == 0 || last < first || last - first >= MOST_ROUNDS {
             let message =
                 format!("rounds {first}–{last} are no range of at most {MOST_ROUNDS} rounds that counts up from 1");
@@ -179,7 +140,7 @@ impl Reader<'_> {
             return None;
         }
         let main = self.main_stitch(chunk.tokens);
-        let numbered = chunk.header.is_some_and(|header| header.numbers.is_some());
+        let numbered = numbers != Numbers::Start;
         let mut builder = Builder::new((first, last), numbered, row, place, &mut *self.report);
         let (furthest, too_deep) = (Cell::new(usize::MAX), Cell::new(false));
         let context = Context { vocabulary: self.vocabulary, main, furthest: &furthest, too_deep: &too_deep };
@@ -355,7 +316,9 @@ fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bo
         let open = tokens.iter().filter(|token| matches!(token.kind, Kind::Open(_))).count();
         let closed = tokens.iter().filter(|token| matches!(token.kind, Kind::Close(_))).count();
         return if open > closed {
-            Diagnostic::error("bracket-open", "a bracket is opened but never closed").at(last)
+            Diagnostic::error("bracket-open", "a bracket is opened but never closed").at(last).help(
+                "close it after the last stitch of the repeat and say how often: `[sc in next 4 sts, inc] 6 times`",
+            )
         } else {
             Diagnostic::error("unfinished", "the round breaks off here: something should follow").at(last).help(
                 "after brackets say how often, `[sc, inc] 6 times`, or where, `(2 dc, ch 2, 2 dc) in next ch-2 sp`",
@@ -386,7 +349,8 @@ fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bo
 fn unknown(word: &str, place: Place, vocabulary: &Vocabulary) -> Diagnostic {
     let all = vocabulary.words().chain(KNOWN.iter().copied()).filter(|known| known.len() > 1);
     let near = all.map(|known| (strsim::damerau_levenshtein(word, known), known)).min();
-    let near = near.filter(|(distance, known)| *distance <= 2 && *distance < known.len().max(2));
+    // A slip of the finger, not another word: short words differ by one letter.
+    let near = near.filter(|(distance, known)| *distance <= if known.len().min(word.len()) > 4 { 2 } else { 1 });
     let complaint = Diagnostic::error("unknown-word", format!("`{word}` is not a word of the notation")).at(place);
     match near {
         Some((_, known)) if word.len() < 40 => complaint.help(format!("did you mean `{known}`?")),

@@ -197,7 +197,7 @@ mod tests {
                 format!("{letter}{times}")
             }
             Act::Repeat(body, Times::Exactly(times)) => format!("[{}]{times}", show(body)),
-            Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => String::new(),
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => String::new(),
         };
         items.iter().map(one).collect::<Vec<_>>().join(" ")
     }

@@ -23,7 +23,12 @@ pub enum Act {
     /// Several things in order, so often.
     Repeat(Vec<Item>, Times),
     /// More stitches in the stitch (or space) that was worked last.
-    SameStitch(Made),
+    Same {
+        /// What to make.
+        made: Made,
+        /// True where it says space, and not stitch.
+        space: bool,
+    },
 }
 
 /// One thing to do and where it was written; the place is empty for what the writer makes.

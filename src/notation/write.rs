@@ -8,7 +8,7 @@
 use super::shorten::shorten;
 use super::tree::{Act, Item, Times};
 use crate::design::Terms;
-use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
+use crate::plan::{Begin, Below, Close, Foundation, Made, Op, Round, Spot};
 use crate::stitch::{Build, Loops, Stitch};
 use crate::words::{Arg, Words};
 
@@ -21,10 +21,10 @@ pub struct Writer<'a> {
     pub terms: Terms,
 }
 
-/// The instruction of one round, with its count: `[sc in next 4 sts, 2 sc in next st] 6 times (36)`. The foundation is
-/// what the first round is worked into; other rounds don't look at it.
-pub fn instruction(round: &Round, foundation: Foundation, words: &Words, terms: Terms) -> String {
-    let sheet = Sheet::of(round, foundation);
+/// The instruction of one round worked into what is `below` it, with its count:
+/// `[sc in next 4 sts, 2 sc in next st] 6 times (36)`.
+pub fn instruction(round: &Round, below: Below<'_>, words: &Words, terms: Terms) -> String {
+    let sheet = Sheet::of(round, below);
     let text = Writer { words, terms }.sheets(&[Some(&sheet)]);
     format!("{text} ({})", round.after)
 }
@@ -36,6 +36,8 @@ pub(crate) struct Sheet {
     pub(crate) foundation: Option<Foundation>,
     /// Loops said once for the whole round.
     pub(crate) loops: Loops,
+    /// Slip stitches that lead to where it begins: how many into stitches, and the one into a space.
+    pub(crate) slips: (u32, Option<Op>),
     pub(crate) begin: Begin,
     /// The operation that the turning chain begins, where it counts.
     pub(crate) first: Option<Op>,
@@ -46,10 +48,13 @@ pub(crate) struct Sheet {
 }
 
 impl Sheet {
-    pub(crate) fn of(round: &Round, foundation: Foundation) -> Self {
+    pub(crate) fn of(round: &Round, below: Below<'_>) -> Self {
         let loops = round.loops();
         let plain = |op: &Op| if loops == Loops::Both { op.clone() } else { op.clone().under(Loops::Both) };
-        let ops: Vec<Op> = round.ops.iter().map(plain).collect();
+        let mut ops: Vec<Op> = round.ops.iter().map(plain).collect();
+        if let Below::Round(below) = below {
+            name_skipped_chains(&mut ops, below, round.slipped as usize);
+        }
         let counts = matches!(round.begin, Begin::Chain { counts: true, .. });
         let (first, rest) = match ops.split_first() {
             Some((first, rest)) if counts => (Some(first.clone()), rest),
@@ -62,10 +67,15 @@ impl Sheet {
         if !turning && (first_round || round.close == Close::Join) {
             bracket_first_chains(&mut body);
         }
-        let made = ops.iter().flat_map(|op| op.made.runs()).next();
+        let made = round.ops.iter().flat_map(|op| op.made.runs()).next();
+        let foundation = match below {
+            Below::Foundation(foundation) if first_round => Some(foundation),
+            Below::Foundation(_) | Below::Round(_) => None,
+        };
         Self {
-            foundation: first_round.then_some(foundation),
+            foundation,
             loops,
+            slips: slips(round),
             begin: round.begin,
             first,
             body,
@@ -79,6 +89,7 @@ impl Sheet {
         self.foundation.is_some() == other.foundation.is_some()
             && (self.foundation == other.foundation || self.foundation.is_none())
             && (self.loops, self.begin, &self.first) == (other.loops, other.begin, &other.first)
+            && self.slips == other.slips
             && (self.close, self.join_into) == (other.close, other.join_into)
             && alike(&self.body, &other.body)
     }
@@ -89,9 +100,38 @@ impl Sheet {
     }
 }
 
+/// Gives the skips that pass over nothing but chains those chains as what they make: so the writer tells them from
+/// skipped stitches.
+fn name_skipped_chains(ops: &mut [Op], below: &Round, slipped: usize) {
+    let runs = below.ops.iter().flat_map(|op| op.made.runs());
+    let stitches: Vec<Stitch> = runs
+        .flat_map(|(stitch, count)| std::iter::repeat_n(stitch, count as usize * usize::from(stitch.row().counts)))
+        .collect();
+    let mut stitches = stitches.iter().cycle().skip(slipped).take(stitches.len()).copied();
+    for op in ops {
+        let used: Vec<Stitch> = stitches.by_ref().take(op.consumed as usize).collect();
+        if op.into == Spot::Skip && !used.is_empty() && used.iter().all(|stitch| *stitch == Stitch::CH) {
+            op.made = Made::Same(Stitch::CH, op.consumed);
+        }
+    }
+}
+
+/// The slip stitches at the start of a round: how many go into stitches, and the one into a space, where it begins there.
+fn slips(round: &Round) -> (u32, Option<Op>) {
+    let slip = Op::plain(Stitch::SL_ST);
+    match round.ops.first() {
+        Some(Op { into: Spot::Space, consumed, .. }) if round.slipped > 0 => {
+            (round.slipped - 1, Some(Op { into: Spot::Space, consumed: *consumed, ..slip }))
+        }
+        _ => (round.slipped, None),
+    }
+}
+
+/// The same holds for chains after nothing but slip stitches.
 fn bracket_first_chains(body: &mut [Item]) {
+    let slips = |item: &&mut Item| matches!(&item.act, Act::Run(op, _) if op.made == Made::Same(Stitch::SL_ST, 1));
     if let Some(item @ Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, _), .. }, _), .. }) =
-        body.first_mut()
+        body.iter_mut().find(|item| !slips(item))
     {
         *item = Item::unplaced(Act::Repeat(vec![item.clone()], Times::Exactly(1)));
     }
@@ -101,8 +141,8 @@ fn alike(a: &[Item], b: &[Item]) -> bool {
     let same = |(a, b): (&Item, &Item)| match (&a.act, &b.act) {
         (Act::Run(a, n), Act::Run(b, m)) => a == b && (*n == Times::Exactly(1)) == (*m == Times::Exactly(1)),
         (Act::Repeat(a, _), Act::Repeat(b, _)) => alike(a, b),
-        (Act::SameStitch(a), Act::SameStitch(b)) => a == b,
-        (Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_), _) => false,
+        (Act::Same { made: a, .. }, Act::Same { made: b, .. }) => a == b,
+        (Act::Run(..) | Act::Repeat(..) | Act::Same { .. }, _) => false,
     };
     a.len() == b.len() && a.iter().zip(b).all(same)
 }
@@ -172,6 +212,7 @@ impl Writer<'_> {
             Loops::Back => pieces.push(self.say("write-all-back", &[])),
             Loops::Front => pieces.push(self.say("write-all-front", &[])),
         }
+        pieces.extend(self.slips(lead));
         pieces.extend(self.begin(lead));
         let bodies: Vec<Option<&[Item]>> = sheets.iter().map(|sheet| sheet.map(|sheet| &sheet.body[..])).collect();
         if !lead.body.is_empty() {
@@ -203,6 +244,15 @@ impl Writer<'_> {
         self.say("write-chain-counts", &[number, stitch, ("count", Arg::Count(chains.into()))])
     }
 
+    /// The slip stitches that lead to where the round begins.
+    fn slips(&self, sheet: &Sheet) -> Vec<String> {
+        let (stitches, space) = &sheet.slips;
+        let slip = Op::plain(Stitch::SL_ST);
+        let stitches = (*stitches > 0).then(|| self.run(&slip, &[Some(*stitches)], false, Hook::Ring));
+        let space = space.as_ref().map(|space| self.run(space, &[Some(1)], false, Hook::Ring));
+        stitches.into_iter().chain(space).collect()
+    }
+
     /// The turning chain, and what is left of the operation it begins.
     fn begin(&self, sheet: &Sheet) -> Vec<String> {
         let Begin::Chain { chains, counts } = sheet.begin else { return Vec::new() };
@@ -223,7 +273,8 @@ impl Writer<'_> {
         let mut pieces = vec![self.chain_counts(chains, &self.looped(self.short(stitch), first.loops))];
         let rest = without_first(&first.made);
         if rest.count() > 0 || rest.runs().next().is_some() {
-            pieces.push(self.with_what("write-same", &self.made(&rest), ""));
+            let key = if first.into == Spot::Space { "write-same-space" } else { "write-same" };
+            pieces.push(self.with_what(key, &self.made(&rest), ""));
         }
         pieces
     }
@@ -261,7 +312,7 @@ impl Writer<'_> {
         let Some(lead) = items.iter().flatten().next() else { return String::new() };
         match &lead.act {
             Act::Run(op, _) => self.run(op, &times, even, hook),
-            Act::SameStitch(made) => self.with_what("write-same", &self.made(made), ""),
+            Act::Same { made, .. } => self.with_what("write-same", &self.made(made), ""),
             Act::Repeat(..) => {
                 let bodies: Vec<Option<&[Item]>> = items.iter().map(|item| item.and_then(|i| body(&i.act))).collect();
                 let what = self.list_from(&bodies, false, hook);
@@ -283,7 +334,12 @@ impl Writer<'_> {
         match op.into {
             Spot::Skip => {
                 let skipped: Vec<Option<u32>> = times.iter().map(|n| n.map(|n| n * op.consumed)).collect();
-                let key = if op.consumed == 1 && once { "write-skip" } else { "write-skip-run" };
+                let key = match (op.consumed == 1 && once, &op.made) {
+                    (true, Made::Same(Stitch::CH, _)) => "write-skip-chain",
+                    (false, Made::Same(Stitch::CH, _)) => "write-skip-chains",
+                    (true, Made::Nothing | Made::Same(..) | Made::Mixed(_)) => "write-skip",
+                    (false, Made::Nothing | Made::Same(..) | Made::Mixed(_)) => "write-skip-run",
+                };
                 self.with_what(key, "", &across(&skipped))
             }
             Spot::Air if once => what,
@@ -378,14 +434,14 @@ enum Hook {
 fn exact_times(act: &Act) -> Option<u32> {
     match act {
         Act::Run(_, Times::Exactly(times)) | Act::Repeat(_, Times::Exactly(times)) => Some(*times),
-        Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => None,
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => None,
     }
 }
 
 fn body(act: &Act) -> Option<&[Item]> {
     match act {
         Act::Repeat(body, _) => Some(body),
-        Act::Run(..) | Act::SameStitch(_) => None,
+        Act::Run(..) | Act::Same { .. } => None,
     }
 }
 
@@ -412,11 +468,24 @@ mod tests {
         let sums = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
         let stitch = Stitch::SC;
         let (part, colour, target, place) = (0, None, None, None);
-        Round { number, part, stitch, before: sums.0, after: sums.1, ops, colour, begin, close, target, place }
+        Round {
+            number,
+            part,
+            stitch,
+            before: sums.0,
+            after: sums.1,
+            slipped: 0,
+            ops,
+            colour,
+            begin,
+            close,
+            target,
+            place,
+        }
     }
 
     fn us(round: &Round) -> String {
-        instruction(round, Foundation::Ring, &Words::of(Language::En), Terms::Us)
+        instruction(round, Below::Foundation(Foundation::Ring), &Words::of(Language::En), Terms::Us)
     }
 
     fn spiral(ops: Vec<Op>) -> String {
@@ -444,9 +513,9 @@ mod tests {
         let first = round(1, Begin::Spiral, Close::Spiral, times(6, &[Op::into_ring(Stitch::SC)]));
         assert_eq!(us(&first), "make an adjustable ring, 6 sc in ring (6)");
         let words = Words::of(Language::En);
-        let chain = instruction(&first, Foundation::Chain(2), &words, Terms::Uk);
+        let chain = instruction(&first, Below::Foundation(Foundation::Chain(2)), &words, Terms::Uk);
         assert_eq!(chain, "ch 2, 6 dc in 2nd ch from hook (6)");
-        let ring = instruction(&first, Foundation::ChainRing(4), &words, Terms::Us);
+        let ring = instruction(&first, Below::Foundation(Foundation::ChainRing(4)), &words, Terms::Us);
         assert_eq!(ring, "ch 4, sl st to first ch to form a ring, 6 sc in ring (6)");
     }
 

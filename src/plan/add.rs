@@ -41,6 +41,7 @@ impl Solver<'_> {
                 stitch: part.stitch,
                 before,
                 after: count,
+                slipped: 0,
                 ops: ops.into_iter().map(|op| op.under(loops)).collect(),
                 colour,
                 begin: self.begin(part.stitch, before == 0),

@@ -82,6 +82,15 @@ pub enum Foundation {
     Chain(u32),
 }
 
+/// What a round is worked into.
+#[derive(Clone, Copy, Debug)]
+pub enum Below<'a> {
+    /// What the piece starts from.
+    Foundation(Foundation),
+    /// The round before.
+    Round(&'a Round),
+}
+
 /// One part of a size.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PartPlan {
@@ -145,6 +154,12 @@ impl SizePlan {
     /// The part of this index in [`Round::part`].
     pub fn part_of(&self, round: &Round) -> &PartPlan {
         &self.parts[round.part]
+    }
+
+    /// What a round of this size is worked into.
+    pub fn below(&self, round: &Round) -> Below<'_> {
+        let before = (round.number as usize).checked_sub(2).and_then(|before| self.rounds.get(before));
+        before.map_or(Below::Foundation(self.foundation), Below::Round)
     }
 
     /// All stitches of all rounds.

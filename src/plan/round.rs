@@ -17,6 +17,9 @@ pub struct Round {
     pub before: u32,
     /// Stitches of this round.
     pub after: u32,
+    /// Stitches of the round before that slip stitches pass over at its start, to begin further on: they are the last
+    /// that the operations use up.
+    pub slipped: u32,
     /// Everything done, in working order.
     pub ops: Vec<Op>,
     /// Index into the design's colours.

@@ -214,12 +214,16 @@ impl<'a> Solver<'a> {
                 }
                 None => {
                     let message = format!("the yarn has no colour `{}`", shortened(name));
-                    let help = match (&known[..], nearest(name, &known)) {
-                        ([], _) => {
-                            format!("name it in the design: `yarn: {{colours: {{{}: \"#2f6f8f\"}}}}`", shortened(name))
-                        }
-                        (_, Some(near)) => format!("did you mean `{near}`? Its colours are {}", listed(&known)),
-                        (_, None) => format!("its colours are {}", listed(&known)),
+                    // Without any colours the piece is drawn in one, which takes nothing from its counts.
+                    if known.is_empty() {
+                        let help =
+                            format!("name it in the design: `yarn: {{colours: {{{}: \"#2f6f8f\"}}}}`", shortened(name));
+                        self.report.add(Diagnostic::warning("unknown-colour", message).at(*place).help(help));
+                        continue;
+                    }
+                    let help = match nearest(name, &known) {
+                        Some(near) => format!("did you mean `{near}`? Its colours are {}", listed(&known)),
+                        None => format!("its colours are {}", listed(&known)),
                     };
                     self.report.add(Diagnostic::error("unknown-colour", message).at(*place).help(help));
                     fine = false;
@@ -247,6 +251,7 @@ impl<'a> Solver<'a> {
                     number,
                     stitch: Stitch::SL_ST,
                     before: last.after,
+                    slipped: 0,
                     ops,
                     begin,
                     place: None,

@@ -43,11 +43,13 @@ impl Polygon {
 /// Share of the shaping of `above` that stands on stitches which shaping of `below` made; nothing where `above` has no
 /// shaping or `below` no plain stitch.
 pub fn share_stacked(below: &Round, above: &Round) -> Option<f64> {
-    let made: Vec<bool> =
+    let mut made: Vec<bool> =
         below.ops.iter().flat_map(|op| std::iter::repeat_n(op.shapes(), op.count() as usize)).collect();
     if made.iter().all(|shaped| *shaped) {
         return None;
     }
+    let slipped = above.slipped as usize % made.len().max(1);
+    made.rotate_left(slipped);
     let (mut at, mut all, mut on) = (0_usize, 0_u32, 0_u32);
     for op in &above.ops {
         let end = at + op.consumed as usize;

@@ -78,7 +78,7 @@ impl Rate {
         self.stitches.iter().find(|(of, _)| *of == stitch).map_or(0.0, |(_, amount)| *amount)
     }
 
-    /// A round's stitches, its turning chain where that doesn't count, and its joining slip stitch.
+    /// A round's stitches, its turning chain where that doesn't count, and its slip stitches.
     fn round(&self, round: &Round) -> f64 {
         let runs = round.ops.iter().flat_map(|op| op.made.runs());
         let worked: f64 = runs.map(|(stitch, count)| self.stitch(stitch) * f64::from(count)).sum();
@@ -90,7 +90,7 @@ impl Rate {
             Close::Join => self.stitch(Stitch::SL_ST),
             Close::Spiral => 0.0,
         };
-        worked + chain + join
+        worked + chain + join + self.stitch(Stitch::SL_ST) * f64::from(round.slipped)
     }
 }
 

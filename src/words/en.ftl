@@ -119,8 +119,17 @@ write-skip-run = { $terms ->
         [UK] miss next { $number } sts
        *[US] sk next { $number } sts
     }
+write-skip-chain = { $terms ->
+        [UK] miss next ch
+       *[US] sk next ch
+    }
+write-skip-chains = { $terms ->
+        [UK] miss next { $number } ch
+       *[US] sk next { $number } ch
+    }
 write-repeat = [{ $what }] { $number } times
 write-same = { $what } in same st
+write-same-space = { $what } in same sp
 write-ring = { $what } in ring
 write-nth-chain = { $what } in { $number ->
         [2] 2nd
@@ -279,7 +288,10 @@ say-together-around = { $what }, and so on all the way round
 say-often = { $what }, and do so { $number } times in all
 say-skip = pass over the next stitch
 say-skip-run = pass over the next { $number } stitches
+say-skip-chain = pass over the next chain
+say-skip-chains = pass over the next { $number } chains
 say-same = work { $made } in the same stitch
+say-same-space = work { $made } in the same space
 say-ring = work { $made } into the ring
 say-nth-chain = work { $made } into the { $count ->
         [1] first

@@ -103,6 +103,7 @@ fn round(number: u32, part: usize, piece: &Piece, before: u32, after: u32) -> Ro
         stitch,
         before,
         after,
+        slipped: 0,
         ops: ops.into_iter().map(|op| op.under(piece.loops)).collect(),
         colour: None,
         begin: Begin::Spiral,

@@ -84,6 +84,7 @@ impl Builder {
             stitch,
             before,
             after: 0,
+            slipped: 0,
             ops,
             colour: self.colour,
             begin: self.begin,

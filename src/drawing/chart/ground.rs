@@ -141,7 +141,7 @@ fn repeats(scene: &Scene<'_>) -> Option<Item> {
     for repeat in 1..count {
         for (index, ring) in scene.rings.rings.iter().enumerate() {
             let Some(head) = between(&ring.heads, repeat, count) else { continue };
-            let foot = between(scene.rings.parents(index), repeat, count).unwrap_or(head);
+            let foot = between(&scene.rings.parents(index), repeat, count).unwrap_or(head);
             let (foot, head) = (scene.at(foot, ring.foot_at(foot)), scene.at(head, ring.head_at(head)));
             if index == 0 {
                 path.move_to(foot);

@@ -5,7 +5,7 @@ use kurbo::{Point, Vec2};
 use super::Scene;
 use crate::drawing::{Item, TextItem};
 use crate::font::Face;
-use crate::geometry::rings::{Ring, Row};
+use crate::geometry::rings::{Ring, Row, SLIP};
 use crate::plan::{Begin, Close, Round};
 use crate::units::Angle;
 use crate::words::Arg;
@@ -19,6 +19,19 @@ pub(super) struct Lane {
     join: f64,
     number: String,
     count: String,
+    place: Label,
+}
+
+/// Where number and count of a ring stand.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+enum Label {
+    /// In the lane.
+    #[default]
+    Lane,
+    /// In the gap above the ring that slip stitches leave, before its start.
+    Above,
+    /// In the gap below the ring, past the slip stitches that lead to its start.
+    Below,
 }
 
 impl Lane {
@@ -28,15 +41,22 @@ impl Lane {
             if row.is_band() { format!("{}–{}", round.number, row.last + 1) } else { round.number.to_string() };
         let count = format!(" · {}", round.after);
         let width = Face::Bold.width(&number, scene.letters) + Face::Regular.width(&count, scene.letters);
+        let shifted = |index: usize| scene.ring(index).is_some_and(|ring| ring.shift.is_some());
+        let place = match (shifted(index), shifted(index + 1)) {
+            (true, _) => Label::Below,
+            (false, true) => Label::Above,
+            (false, false) => Label::Lane,
+        };
         let outside = |span: PartSpan| scene.ring(index).is_some_and(|ring| ring.head.0 >= span.inner);
         let named = scene.part_span(round).is_some_and(|span| span.named && outside(span));
         Self {
             chain: if matches!(round.begin, Begin::Chain { counts: false, .. }) { 0.6 } else { 0.0 },
-            label: width / scene.unit + 0.5,
+            label: if place == Label::Lane { width / scene.unit + 0.5 } else { 0.0 },
             part: if named { 1.5 * scene.letters / scene.unit } else { 0.0 },
             join: if round.close == Close::Join { 1.0 } else { 0.0 },
             number,
             count,
+            place,
         }
     }
 
@@ -49,12 +69,14 @@ impl Lane {
 const TAPER: f64 = 0.5;
 
 /// Widens lanes so that none is much narrower than its neighbours, and a long label leaves the stitches of its round
-/// upright.
-pub(super) fn taper(widths: &mut [f64]) {
-    for i in 1..widths.len() {
+/// upright. Lanes without a label have no part in it.
+pub(super) fn taper(widths: &mut [f64], lanes: &[Lane]) {
+    let labelled = |i: usize| lanes.get(i).is_none_or(|lane| lane.place == Label::Lane);
+    let meet = |i: usize| labelled(i) && labelled(i - 1);
+    for i in (1..widths.len()).filter(|i| meet(*i)) {
         widths[i] = widths[i].max(widths[i - 1] - TAPER);
     }
-    for i in (1..widths.len()).rev() {
+    for i in (1..widths.len()).rev().filter(|i| meet(*i)) {
         widths[i - 1] = widths[i - 1].max(widths[i] - TAPER);
     }
 }
@@ -80,12 +102,6 @@ impl Scene<'_> {
         let room = Face::Italic.width(&part.name, self.letters) / self.unit + 0.8;
         Some(PartSpan { inner, outer, named: outer - inner >= room })
     }
-
-    /// A point of the lane of a ring, so many stitch units from its first cell on, at half height.
-    fn in_lane(&self, ring: &Ring, from_first: f64) -> Point {
-        let radius = (ring.foot.0 + ring.head.0) / 2.0;
-        self.at(ring.from() - from_first / radius, radius)
-    }
 }
 
 /// Number and count of a ring.
@@ -97,9 +113,20 @@ pub(super) fn draw(scene: &Scene<'_>, index: usize) -> Vec<Item> {
     let share = room.min(1.0);
     let size = scene.letters * share.max(0.8);
     let from_first = share * (lane.chain + lane.label / 2.0);
-    let turn = upright(scene.frame.clock(ring.from() - from_first / radius));
-    let middle = scene.in_lane(ring, from_first);
     let (bold, rest) = (Face::Bold.width(&lane.number, size), Face::Regular.width(&lane.count, size));
+    let half = (bold + rest) / 2.0 / scene.unit;
+    let (along, radius) = match lane.place {
+        Label::Lane => (ring.from() - from_first / radius, radius),
+        Label::Above => {
+            let gap = ring.head.0 + ring.crest - SLIP;
+            (ring.from() - half / gap, gap)
+        }
+        Label::Below => {
+            let gap = ring.foot.0 - SLIP;
+            (scene.rings.begins_over(index) + (half + 0.55) / gap, gap)
+        }
+    };
+    let (turn, middle) = (upright(scene.frame.clock(along)), scene.at(along, radius));
     let drop = Face::Regular.cap_height(size) / 2.0;
     let place = |x: f64| middle + (turn.rotation() * Point::new(x, drop)).to_vec2();
     let turned = |text: &str, x: f64| TextItem { turn: turn.degrees(), ..TextItem::new(text, place(x), size) };

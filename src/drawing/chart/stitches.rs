@@ -6,9 +6,10 @@ use super::placed::Placed;
 use super::{PARTING, Scene, squeeze};
 use crate::drawing::symbols::Fit;
 use crate::drawing::{Ends, Item, PathItem, Sign, Stroke};
-use crate::geometry::rings::{Mark, NEARER, Ring};
+use crate::geometry::rings::{Mark, NEARER, Ring, SLIP};
 use crate::plan::{Begin, Close, Foundation, Op, Round, Spot};
 use crate::stitch::{Build, Loops, Stitch};
+use crate::units::TURN;
 
 /// Tangent of the lean up to which a tall stitch is drawn leaning as it is.
 const UPRIGHT: f64 = 0.1;
@@ -49,7 +50,7 @@ fn tops(scene: &Scene<'_>) -> Option<Item> {
 pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
     let Some(ring) = scene.ring(index).cloned() else { return Vec::new() };
     let Some(round) = scene.round_of(ring.row) else { return Vec::new() };
-    let parents = scene.rings.parents(index).to_vec();
+    let parents = scene.rings.parents(index);
     let mut pass = Pass { scene, ring: &ring, parents: &parents, items: Vec::with_capacity(ring.marks.len()) };
     let shown = pass.scene.share.map_or(round.ops.len(), |repeats| round.ops.len() / repeats as usize);
     for mark in ring.marks.iter().take_while(|mark| mark.op < shown) {
@@ -59,6 +60,7 @@ pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
         }
     }
     pass.ends(round);
+    pass.slips();
     pass.finish()
 }
 
@@ -246,12 +248,44 @@ impl Pass<'_, '_> {
         self.stand(Sign::Stitch(picot, Loops::Both), fit, foot, head);
     }
 
+    /// The slip stitches that lead from the join to where the round begins, on the heads of the ring below.
+    fn slips(&mut self) {
+        let Some(shift) = self.ring.shift else { return };
+        // The first stitch is where the join went; the last slip stitch goes into what the round begins on.
+        let over = self.parents.iter().rev().take(shift.passed.saturating_sub(1)).map(|along| along - TURN);
+        let under = self.parents.get(..shift.under).unwrap_or_default();
+        let into = under.iter().sum::<f64>() / under.len().max(1) as f64;
+        let spots: Vec<f64> = over.chain([into]).collect();
+        let fit = Fit::of(Stitch::SL_ST);
+        for along in spots {
+            let radius = self.ring.foot_at(along) - SLIP;
+            let half = fit.height / 2.0;
+            let (foot, head) = (self.scene.at(along, radius - half), self.scene.at(along, radius + half));
+            self.stand(Sign::Stitch(Stitch::SL_ST, Loops::Both), fit, foot, head);
+        }
+    }
+
+    /// Angle of the foot of the first stitch.
+    fn first_foot(&self, round: &Round) -> Option<f64> {
+        let mark = self.ring.marks.first()?;
+        let op = round.ops.get(mark.op)?;
+        let under = self.under(op, mark)?;
+        let feet: u32 = op.made.runs().map(|(_, count)| count).sum();
+        Some(match op.into {
+            Spot::Space => under - f64::from(feet.saturating_sub(1)) / 2.0 * self.within(op, mark, feet),
+            Spot::Together => self.parents.get(mark.parent).copied()?,
+            Spot::Stitch | Spot::Air | Spot::Skip => under,
+        })
+    }
+
     /// What stands in the lane: a turning chain that counts for nothing, the join.
     fn ends(&mut self, round: &Round) {
         let radius = self.ring.middle();
         if let Begin::Chain { chains, counts: false } = round.begin {
             let along = self.ring.from() - 0.3 / radius;
-            self.put(Sign::TurningChain(chains), self.foot(along), self.head(along), 1.0);
+            // It leans with the first stitch.
+            let foot = self.first_foot(round).map_or(along, |first| along.min(first - 0.55 / self.ring.foot.0));
+            self.put(Sign::TurningChain(chains), self.foot(foot), self.head(along), 1.0);
         }
         if round.close == Close::Join && self.scene.share.is_none() {
             let along = self.ring.to() + 0.5 / radius;

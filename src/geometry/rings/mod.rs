@@ -14,7 +14,7 @@ mod settle;
 
 use kurbo::Point;
 
-pub use radii::{cell_width, ring_height};
+pub use radii::{SLIP, cell_width, ring_height};
 pub use repeats::repeats;
 pub use rows::Row;
 
@@ -85,12 +85,25 @@ pub struct Ring {
     pub margin: f64,
     /// Height of what stands on the heads and is no stitch of its own: picots.
     pub crest: f64,
+    /// How it begins further on than the ring below, where it does.
+    pub shift: Option<Shift>,
     /// Angle that a stitch one unit wide takes.
     pub unit: f64,
     /// Angle of every counted stitch of the round, in working order.
     pub heads: Vec<f64>,
     /// Every operation that makes something.
     pub marks: Vec<Mark>,
+}
+
+/// The beginning of a ring to which slip stitches lead.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Shift {
+    /// Stitches of the ring below that are passed over.
+    pub passed: usize,
+    /// Stitches that the first operation uses up.
+    pub under: usize,
+    /// Width of what it makes, in stitch units.
+    pub width: f64,
 }
 
 /// An operation in its place.
@@ -150,11 +163,36 @@ impl Rings {
         self.rings.last().map_or(self.centre, |ring| ring.head.1.max(ring.head.0) + ring.margin + ring.crest)
     }
 
-    /// The angles that ring `index` is worked into.
-    pub fn parents(&self, index: usize) -> &[f64] {
-        match index.checked_sub(1).and_then(|below| self.rings.get(below)) {
+    /// The angles that ring `index` is worked into, from where it begins: those passed over come last.
+    pub fn parents(&self, index: usize) -> Vec<f64> {
+        let own = match index.checked_sub(1).and_then(|below| self.rings.get(below)) {
             Some(below) => &below.heads,
             None => &self.base,
+        };
+        let passed = self.rings.get(index).and_then(|ring| ring.shift).map_or(0, |shift| shift.passed);
+        let (first, rest) = own.split_at(passed.min(own.len()));
+        rest.iter().copied().chain(first.iter().map(|angle| angle + TURN)).collect()
+    }
+
+    /// Angle of the lane of ring `index` as the ring below has it: its own lane, or half of what the ring begins with
+    /// before the stitches that this is worked into.
+    fn start_on_below(&self, index: usize) -> f64 {
+        let Some(below) = index.checked_sub(1).and_then(|below| self.rings.get(below)) else { return 0.0 };
+        let Some((shift, ring)) = self.rings.get(index).and_then(|ring| Some((ring.shift?, ring))) else {
+            return below.lane;
+        };
+        self.begins_over(index) - shift.width * ring.unit / 2.0
+    }
+
+    /// Angle of the middle of what ring `index` begins on, where it begins further on than the one below; else that of
+    /// the lane.
+    pub fn begins_over(&self, index: usize) -> f64 {
+        let Some(below) = index.checked_sub(1).and_then(|below| self.rings.get(below)) else { return 0.0 };
+        let shift = self.rings.get(index).and_then(|ring| ring.shift);
+        let under = shift.and_then(|shift| below.heads.get(shift.passed..shift.passed + shift.under));
+        match (under.and_then(<[f64]>::first), under.and_then(<[f64]>::last)) {
+            (Some(first), Some(last)) => (first + last) / 2.0,
+            _ => below.lane,
         }
     }
 }

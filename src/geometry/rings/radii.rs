@@ -1,12 +1,16 @@
 //! Radii of the rings, and the room a stitch takes.
 
-use super::{Ring, Row, foundation_radius, spirals};
+use super::{Ring, Row, Shift, foundation_radius, spirals};
 use crate::plan::{Op, Round, SizePlan, Spot};
 use crate::stitch::{Build, Stitch};
 use crate::units::TURN;
 
 /// Least width of a stitch's cell along its ring, in stitch units: below this a ring is pushed outward.
 pub(super) const LEAST_WIDTH: f64 = 0.86;
+
+/// How far below the feet of a ring the slip stitches stand that lead to its start: half of the gap that they and a label
+/// have there.
+pub const SLIP: f64 = 0.45;
 
 /// Height of a ring of this stitch, in stitch units: the table's ratio, with the shortest raised and the tallest
 /// lowered so that both can be read.
@@ -108,7 +112,14 @@ fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Optio
         (foot.1 + own, foot.1 + own)
     };
     let picots = round.ops.iter().flat_map(|op| op.made.runs()).any(|(stitch, _)| stitch.row().build == Build::Picot);
-    let crest = if picots { ring_height(Stitch::PICOT) + 0.1 } else { 0.0 };
+    let slips = next.is_some_and(|next| next.slipped > 0);
+    let picots = if picots { ring_height(Stitch::PICOT) + 0.1 } else { 0.0 };
+    let crest = picots + if slips { 2.0 * SLIP } else { 0.0 };
     let (heads, marks) = (Vec::new(), Vec::new());
-    Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, crest, unit: 0.0, heads, marks }
+    let shift = round.ops.first().filter(|_| round.slipped > 0 && below.is_some()).map(|op| Shift {
+        passed: round.slipped as usize,
+        under: op.consumed as usize,
+        width: op_width(op),
+    });
+    Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, crest, shift, unit: 0.0, heads, marks }
 }

@@ -3,8 +3,11 @@
 use crate::plan::{Op, SizePlan};
 
 /// Into how many equal shares every round of a size can be cut, each share worked the same; 1 where there is none.
-/// Linear in the stitches.
+/// A round that begins further on than the one below is not cut. Linear in the stitches.
 pub fn repeats(size: &SizePlan) -> u32 {
+    if size.rounds.iter().any(|round| round.slipped > 0) {
+        return 1;
+    }
     size.rounds.iter().fold(0, |all, round| divisor(all, times(&round.ops))).max(1)
 }
 

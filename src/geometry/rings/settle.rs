@@ -4,6 +4,7 @@ use super::angles::{Node, solve};
 use super::radii::{cell_width, op_width};
 use super::{Mark, NEARER, Ring, Rings};
 use crate::plan::{Made, Op, Round, Spot};
+use crate::units::TURN;
 
 /// Passes inward and outward again, after the first outward.
 const PASSES: usize = 3;
@@ -43,40 +44,53 @@ pub(super) fn all(rings: &mut Rings, rounds: &[&Round]) {
     }
 }
 
-/// Where the angles of one ring would be on another. A lane takes a smaller share of a wider ring: what it gives up goes
-/// to all stitches alike and not to those beside it alone.
+/// Where the angles of two neighbours would be on one another. A lane takes a smaller share of a wider ring: what it gives
+/// up goes to all stitches alike and not to those beside it alone.
 #[derive(Clone, Copy)]
 struct Onto {
+    /// Angle on the lower ring at which the upper one begins.
+    start: f64,
+    /// Where the lane of the lower ring begins, and its width.
+    lane: (f64, f64),
+    /// Angle at which the first cell of the upper ring begins.
     from: f64,
+    /// Angles of the upper ring for one of the lower.
     stretch: f64,
-    to: f64,
 }
 
 impl Onto {
-    fn new(from: &Ring, to: &Ring) -> Self {
-        Self { from: from.from(), stretch: (to.to() - to.from()) / (from.to() - from.from()), to: to.from() }
+    /// Between ring `index` and the one below it.
+    fn below(rings: &Rings, index: usize) -> Option<Self> {
+        let (below, ring) = (rings.rings.get(index.checked_sub(1)?)?, rings.rings.get(index)?);
+        let start = ring.shift.map_or(below.from(), |_| rings.start_on_below(index));
+        let stretch = (ring.to() - ring.from()) / (below.to() - below.from());
+        Some(Self { start, lane: (below.to(), below.lane_width), from: ring.from(), stretch })
     }
 
-    fn map(self, angle: f64) -> f64 {
-        self.to + (angle - self.from) * self.stretch
+    fn up(&self, angle: f64) -> f64 {
+        // Angles beyond the lane of the lower ring lie nearer by its width.
+        let lane = if angle > self.lane.0 { self.lane.1 } else { 0.0 };
+        self.from + (angle - self.start - lane) * self.stretch
+    }
+
+    fn down(&self, angle: f64) -> f64 {
+        let angle = self.start + (angle - self.from) / self.stretch;
+        if angle > self.lane.0 { angle + self.lane.1 } else { angle }
     }
 }
 
 /// Angles of the parents as the ring sees them.
-fn parents(rings: &Rings, ring: &Ring, index: usize) -> Vec<f64> {
+fn parents(rings: &Rings, index: usize) -> Vec<f64> {
     let own = rings.parents(index);
-    match index.checked_sub(1).and_then(|below| rings.rings.get(below)) {
-        Some(below) => {
-            let onto = Onto::new(below, ring);
-            own.iter().map(|parent| onto.map(*parent)).collect()
-        }
-        None => own.to_vec(),
+    match Onto::below(rings, index) {
+        Some(onto) => own.iter().map(|parent| onto.up(*parent)).collect(),
+        None => own,
     }
 }
 
 /// Stands a ring on its parents for the first time.
 fn begin(rings: &mut Rings, rounds: &[&Round], index: usize) {
-    let lane = index.checked_sub(1).and_then(|below| rings.rings.get(below)).map_or(0.0, |below| below.lane);
+    let lane = rings.start_on_below(index);
     let (Some(ring), Some(round)) = (rings.rings.get_mut(index), rounds.get(index)) else { return };
     ring.lane = lane;
     let mut parent = 0;
@@ -113,15 +127,20 @@ fn drawn(rings: &Rings, rounds: &[&Round], index: usize) -> Vec<Option<f64>> {
     else {
         return Vec::new();
     };
-    let onto = Onto::new(above, ring);
-    let mut wishes = vec![None; ring.heads.len()];
+    let Some(onto) = Onto::below(rings, index + 1) else { return Vec::new() };
+    let (count, passed) = (ring.heads.len(), above.shift.map_or(0, |shift| shift.passed));
+    let mut wishes = vec![None; count];
     for mark in &above.marks {
         let Some(op) = round.ops.get(mark.op) else { continue };
         let used = op.consumed as usize;
         let near = used.saturating_sub(1) as f64 / 2.0;
         let step = NEARER / above.foot_at(mark.at);
-        for (i, wish) in wishes.iter_mut().skip(mark.parent).take(used).enumerate() {
-            *wish = Some(onto.map(mark.at) + (i as f64 - near) * step);
+        for (i, head) in (mark.parent + passed..).take(used).enumerate() {
+            // What was passed over is worked last, a turn further on.
+            let (head, turn) = if head < count { (head, 0.0) } else { (head - count, TURN) };
+            if let Some(wish) = wishes.get_mut(head) {
+                *wish = Some(onto.down(mark.at) - turn + (i as f64 - near) * step);
+            }
         }
     }
     wishes
@@ -130,9 +149,10 @@ fn drawn(rings: &Rings, rounds: &[&Round], index: usize) -> Vec<Option<f64>> {
 /// Finds the angles of one ring.
 fn settle(rings: &mut Rings, rounds: &[&Round], index: usize, above: &[Option<f64>], below: f64) {
     let (Some(ring), Some(round)) = (rings.rings.get(index), rounds.get(index)) else { return };
-    let parents = parents(rings, ring, index);
-    let lanes = [index.checked_sub(1), Some(index + 1).filter(|_| !above.is_empty())];
-    let lanes: Vec<f64> = lanes.into_iter().flatten().filter_map(|at| Some(rings.rings.get(at)?.lane)).collect();
+    let parents = parents(rings, index);
+    let lane_below = index.checked_sub(1).map(|_| rings.start_on_below(index));
+    let next = rings.rings.get(index + 1).filter(|next| !above.is_empty() && next.shift.is_none());
+    let lanes: Vec<f64> = lane_below.into_iter().chain(next.map(|next| next.lane)).collect();
     let wish = if index == 0 { 0.0 } else { lanes.iter().sum::<f64>() / lanes.len().max(1) as f64 };
     let pull = if index == 0 { PINNED } else { HOLD * ring.heads.len() as f64 };
     let mut nodes = vec![Node { width: ring.lane_width, wish: Some(wish), pull, edge: 0.0 }];

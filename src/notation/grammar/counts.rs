@@ -60,7 +60,8 @@ pub(super) fn count_follows(input: &mut Input<'_>) -> Res<()> {
 
 /// `(counts as dc)`, `(does not count as a st)`, with or without brackets.
 pub(super) fn counting(input: &mut Input<'_>) -> Res<Clause> {
-    let throughout = opt((opt(sign(',')), word(&["here", "now"]), word(&["and"]), word(&["throughout"])));
+    let here = (opt(sign(',')), word(&["here", "now"]), word(&["and"])).void();
+    let throughout = opt((opt(here), word(&["throughout"])));
     let bracketed = (open, counting_words, throughout, close).map(|(_, counting, ..)| counting);
     let bare =
         (counting_words, opt((word(&["here"]), word(&["and"]), word(&["throughout"])))).map(|(counting, _)| counting);
@@ -100,9 +101,13 @@ pub(super) fn counts_yes(input: &mut Input<'_>) -> Res<Counting> {
     let named = alt((stitch.map(Some), stitches_word.value(None)));
     let (stitch, _, through) = (named, opt(stitches_word), opt((opt(preposition), loops))).parse_next(input)?;
     let loops = through.map_or(Loops::Both, |(_, loops)| loops);
-    let chains = opt((alt((sign(','), word(&["and"]), sign('+'))), word(&["ch", "chain"]), opt(dash), number))
-        .parse_next(input)?;
-    Ok(Counting::Yes(stitch, loops, chains.map_or(0, |(_, _, _, number)| number)))
+    let chain = || word(&["ch", "chain"]);
+    let chains = alt((
+        (chain(), opt(dash), number).map(|(_, _, number)| number),
+        (number, opt(dash), chain()).map(|(number, ..)| number),
+    ));
+    let chains = opt((alt((sign(','), word(&["and"]), sign('+'))), chains)).parse_next(input)?;
+    Ok(Counting::Yes(stitch, loops, chains.map_or(0, |(_, number)| number)))
 }
 
 /// A count after a full stop at the very end: `18 sc.`

@@ -62,10 +62,15 @@ pub(crate) enum Clause {
     FormRing,
     /// Joins the round; false says not to.
     Join(bool),
+    /// A slip stitch into the first space under so many chains (0: whatever comes): the join of a round, or the way to
+    /// the start of the next.
+    SlipIntoSpace(u32),
     /// Loops for the whole round.
     Loops(Loops),
     /// The yarn to use.
     Colour(String),
+    /// Joins in this yarn, or closes the round where something was worked before.
+    JoinYarn(String),
     /// What the chain before counts as.
     Counts(Counting),
     /// The count at the end.
@@ -115,7 +120,7 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
     let more = alt((
         (number, word(&["times", "time"]), word(&["in"]), word(&["all", "total"])).map(|(number, ..)| number),
         (opt(word(&["a"])), opt(word(&["total"])), opt(word(&["of"])), word_more)
-            .map(|(_, _, _, more)| more.saturating_add(1)),
+            .map(|(_, _, _, (more, _))| more.saturating_add(1)),
     ));
     alt((more.map(Times::Exactly), around)).map(Clause::Again).parse_next(input)
 }
@@ -154,13 +159,36 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
     if has(&["ring", "circle"]) && (sure || first || has(&["first", "form", "forming", "make"])) {
         return Ok(Clause::FormRing);
     }
-    if sure || first || has(&["first", "top", "beg", "beginning", "join"]) { Ok(Clause::Join(true)) } else { Err(()) }
+    if !sure && !has(&["join"]) && first_space(&rest).is_some() {
+        return Ok(Clause::SlipIntoSpace(first_space(&rest).unwrap_or_default()));
+    }
+    // `sl st in 3rd of 4 ch`, but a stitch in the 2nd chain from the hook is worked.
+    let chain = rest.iter().any(|token| matches!(token.kind, Kind::Ordinal(_))) && has(&["ch", "chain"]);
+    let into_chain = chain && !has(&["hook"]);
+    let joins = sure || first || into_chain || has(&["first", "top", "beg", "beginning", "join"]);
+    if joins { Ok(Clause::Join(true)) } else { Err(()) }
+}
+
+/// The chains of `first ch-2 sp`, 0 where they aren't told.
+fn first_space(tokens: &[Token]) -> Option<u32> {
+    let is = |token: &Token, words: &[&str]| token.word().is_some_and(|word| words.contains(&word));
+    let from = tokens.iter().position(|token| is(token, &["first"]) || token.kind == Kind::Ordinal(1))?;
+    let own: Vec<&Token> = tokens.iter().skip(from + 1).filter(|token| !matches!(token.kind, Kind::Dash(_))).collect();
+    match own[..] {
+        [chain, space] if is(chain, &["ch", "chain"]) && is(space, &["sp", "space"]) => Some(0),
+        [chain, number, space] if is(chain, &["ch", "chain"]) && is(space, &["sp", "space"]) => number.number(),
+        [number, chain, space] if is(chain, &["ch", "chain"]) && is(space, &["sp", "space"]) => number.number(),
+        _ => None,
+    }
 }
 
 fn aside(input: &mut Input<'_>) -> Res<Clause> {
     let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"])).value(Clause::Join(false));
     let not_turn = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["turn"])).value(Clause::Aside);
-    let hands = word(&["fasten", "cut", "break", "end", "weave", "place", "pm", "move", "mark", "finish", "stuff"]);
+    let hands = word(&[
+        "fasten", "fo", "cut", "break", "end", "weave", "place", "pm", "move", "mark", "finish", "stuff", "leave",
+        "leaving", "sew", "sewing", "pull", "pulling", "draw", "thread", "secure", "close", "hide", "trim",
+    ]);
     let mut hands = (hands, rest_of_clause_parser).value(Clause::Aside);
     if let Some(found) = opt(alt((not_join, not_turn, word(&["turn"]).value(Clause::Turn)))).parse_next(input)? {
         return Ok(found);
@@ -176,21 +204,49 @@ fn rest_of_clause_parser(input: &mut Input<'_>) -> Res<()> {
 fn colour(input: &mut Input<'_>) -> Res<Clause> {
     let change = (word(&["change", "switch"]), word(&["to"])).void();
     alt((word(&["with", "using"]), change)).parse_next(input)?;
-    // The name ends where the next step is tied on: `with tide and sc in each st`.
-    let inside = take(|token: &Token| {
-        let stop = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
-        (!stop && !matches!(token.word(), Some("and" | "then"))).then(|| token.show())
-    });
-    let words: Vec<String> = repeat(0.., inside).parse_next(input)?;
+    let words = yarn_words(input)?;
     // `with a 4 mm hook` and `using a marker` speak of tools.
     if words.iter().any(|word| ["hook", "marker", "markers", "needle"].contains(&word.as_str())) {
         return Ok(Clause::Aside);
     }
+    yarn_name(&words).map(Clause::Colour).ok_or(())
+}
+
+/// `join tide with sl st in any st`, `join yarn B`.
+fn joining_yarn(input: &mut Input<'_>) -> Res<Clause> {
+    const ELSE: [&str; 12] =
+        ["to", "into", "rnd", "round", "rounds", "rd", "ring", "circle", "ends", "last", "first", "seam"];
+    word(&["join"]).parse_next(input)?;
+    let mut words = yarn_words(input)?;
+    words.truncate(words.iter().position(|word| word == "with" || word == "in").unwrap_or(words.len()));
+    if words.iter().any(|word| ELSE.contains(&word.as_str())) {
+        return Err(());
+    }
+    yarn_name(&words).map(Clause::JoinYarn).ok_or(())
+}
+
+/// Words that may name a yarn: up to the next stop, or where the next step is tied on: `with tide and sc in each st`.
+fn yarn_words(input: &mut Input<'_>) -> Res<Vec<String>> {
+    let inside = take(|token: &Token| {
+        let stop = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        (!stop && !matches!(token.word(), Some("and" | "then"))).then(|| token.show())
+    });
+    repeat(0.., inside).parse_next(input)
+}
+
+/// The name of a yarn without the words around it: `the colour tide in last st` is `tide`, `yarn A` is `a`.
+fn yarn_name(words: &[String]) -> Option<String> {
+    const AROUND: [&str; 6] = ["the", "a", "new", "yarn", "colour", "color"];
     // `change to tide in last st` tells where the change is made.
-    let around = |word: &&str| ["the", "a", "yarn", "colour", "color"].contains(word);
-    let before = words.iter().map(String::as_str).take_while(|word| *word != "in");
-    let name: Vec<&str> = before.filter(|word| !around(word)).collect();
-    if name.is_empty() { Err(()) } else { Ok(Clause::Colour(name.join(" "))) }
+    let before: Vec<&str> = words.iter().map(String::as_str).take_while(|word| *word != "in").collect();
+    let lead = before.iter().take_while(|word| AROUND.contains(word)).count();
+    let name = match before.get(lead..).unwrap_or_default() {
+        // Nothing but words around a name; but yarns are called A and B.
+        [] => before.last().filter(|last| **last == "a").copied().into_iter().collect(),
+        [name @ .., "yarn" | "colour" | "color"] => name.to_vec(),
+        name => name.to_vec(),
+    };
+    (!name.is_empty()).then(|| name.join(" "))
 }
 
 fn round_loops(input: &mut Input<'_>) -> Res<Clause> {
@@ -213,7 +269,7 @@ fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
 fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let star = opt(times).map(|often| often.map_or(Clause::Star, Clause::Again));
     let star = (sign('*'), star).map(|(_, clause)| clause);
-    let about = alt((count, counting, ring_start, joining, round_loops));
+    let about = alt((count, counting, ring_start, joining_yarn, joining, round_loops));
     let simple = alt((about, aside, as_round, again, star, colour));
     if let Some(found) = opt(simple).parse_next(input)? {
         return Ok(found);

@@ -2,6 +2,7 @@
 
 use super::words::*;
 use super::{Input, Res};
+use crate::notation::lex::Kind;
 use crate::notation::tree::Times;
 use crate::stitch::Loops;
 use winnow::combinator::{alt, opt};
@@ -12,7 +13,10 @@ use winnow::prelude::*;
 pub(super) enum Target {
     /// In so many stitches or spaces, one after another; true where it says each.
     Next(Unit, Times, bool),
-    Same,
+    /// Where the last stitch went; true where it says space.
+    Same {
+        space: bool,
+    },
     Ring,
     FromHook(u32),
 }
@@ -55,7 +59,9 @@ pub(super) fn next(input: &mut Input<'_>) -> Res<Target> {
 pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     let lead = (articles, opt((word(&["center", "centre", "middle"]), word(&["of"]), articles)));
     let ring = alt((magic, word(&["ring", "circle"])));
-    let same = (word(&["same"]), opt(unit), opt((word(&["as"]), word(&["join", "joining"])))).value(Target::Same);
+    let as_join = opt((word(&["as"]), opt(word(&["last"])), word(&["join", "joining"])));
+    let same = (word(&["same"]), opt(unit), as_join)
+        .map(|(_, unit, _)| Target::Same { space: matches!(unit, Some(Unit::Space(_))) });
     let hook = (ordinal, word(&["ch", "chain"]), word(&["from"]), opt(word(&["the"])), word(&["hook"]));
     (
         lead,
@@ -89,25 +95,36 @@ pub(super) fn place(input: &mut Input<'_>) -> Res<(Target, Option<Loops>)> {
     Ok((target, loops.or(after)))
 }
 
+/// `* 6` after brackets; before a stitch the asterisk begins a repeat of its own.
+fn starred(input: &mut Input<'_>) -> Res<u32> {
+    let (_, number) = (sign('*'), number).parse_next(input)?;
+    let goes_on = input.peek_token().is_some_and(|token| token.word().is_some() || token.kind == Kind::Dash(false));
+    if goes_on { Err(()) } else { Ok(number) }
+}
+
 /// How often something in brackets or together is done.
 pub(super) fn times(input: &mut Input<'_>) -> Res<Times> {
     let word_times = alt((word(&["once"]).value(1), word(&["twice"]).value(2), word(&["thrice"]).value(3)));
     let counted = (opt(word(&["x"])), number, opt(word(&["x"])), opt(word(&["more"])), word(&["times", "time"]));
-    let short =
-        alt(((word(&["x"]), number).map(|(_, number)| number), (number, word(&["x"])).map(|(number, _)| number)));
+    let before = (word(&["x"]), number).map(|(_, number)| number);
+    let short = alt((before, starred, (number, word(&["x"])).map(|(number, _)| number)));
     let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
     let exact = (alt((word_times, counted.map(|(_, number, ..)| number), short)), total);
+    // `[sc, inc] repeat 6 times` is 6 in all, `repeat 5 more times` as well.
+    let again = (word(&["rep", "repeat"]), opt(word(&["for"])), word_more);
     alt((
+        again.map(|(_, _, (number, more))| Times::Exactly(number.saturating_add(u32::from(more)))),
         exact.map(|(number, _)| Times::Exactly(number)),
         (opt(word(&["rep", "repeat", "all"])), around).map(|(_, times)| times),
     ))
     .parse_next(input)
 }
 
-/// `5 more times`, `5 times more`, `twice`, `once more`.
-pub(super) fn word_more(input: &mut Input<'_>) -> Res<u32> {
+/// `5 times`, `5 more times`, `5 times more`, `twice`, `once more`; true where it says more.
+pub(super) fn word_more(input: &mut Input<'_>) -> Res<(u32, bool)> {
+    let more = || opt(word(&["more"])).map(|more| more.is_some());
     let counted =
-        (number, opt(word(&["more"])), word(&["times", "time"]), opt(word(&["more"]))).map(|(number, ..)| number);
+        (number, more(), word(&["times", "time"]), more()).map(|(number, before, (), after)| (number, before || after));
     let spelled = alt((word(&["once"]).value(1), word(&["twice"]).value(2), word(&["thrice"]).value(3)));
-    alt((counted, (spelled, opt(word(&["more"]))).map(|(number, _)| number))).parse_next(input)
+    alt((counted, (spelled, more()))).parse_next(input)
 }

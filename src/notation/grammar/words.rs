@@ -75,8 +75,25 @@ pub(super) fn stitch(input: &mut Input<'_>) -> Res<Stitch> {
 
 /// A number, unless it belongs to the name of a stitch, as that of `5-dc popcorn` does.
 pub(super) fn how_many(input: &mut Input<'_>) -> Res<Option<u32>> {
-    let named = input.state.vocabulary.stitch(input.peek_slice(input.eof_offset())).is_some();
+    let rest = input.peek_slice(input.eof_offset());
+    let named = input.state.vocabulary.stitch(rest).is_some() || numbered_space(rest).is_some();
     if named { Ok(None) } else { opt(number).parse_next(input) }
+}
+
+const CHAIN: &[&str] = &["ch", "chain"];
+const SPACE: &[&str] = &["sp", "sps", "space", "spaces", "loop", "lp"];
+
+/// `2ch sp`, `2-ch sp`: a space under so many chains, and its tokens. With a blank, `2 ch sps` are two spaces.
+fn numbered_space(tokens: &[Token]) -> Option<(u32, usize)> {
+    let number = tokens.first()?.number().filter(|number| *number > 0)?;
+    let dash = tokens.get(1).is_some_and(|token| token.kind == Kind::Dash(false));
+    let at = if dash { 2 } else { 1 };
+    let (first, chain) = (tokens.first()?.place, tokens.get(at)?);
+    let joined = dash || first.offset + first.length == chain.place.offset;
+    let is = |token: &Token, words: &[&str]| token.word().is_some_and(|word| words.contains(&word));
+    let dashed = tokens.get(at + 1).is_some_and(|token| token.kind == Kind::Dash(false));
+    let space = at + 1 + usize::from(dashed);
+    (joined && is(chain, CHAIN) && is(tokens.get(space)?, SPACE)).then_some((number, space + 1))
 }
 
 pub(super) fn articles(input: &mut Input<'_>) -> Res<()> {
@@ -99,13 +116,11 @@ pub(super) enum Unit {
 }
 
 pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
-    let chains = (
-        word(&["ch", "chain"]),
-        opt(dash),
-        opt(number),
-        opt(dash),
-        word(&["sp", "sps", "space", "spaces", "loop", "lp"]),
-    );
+    if let Some((chains, taken)) = numbered_space(input.peek_slice(input.eof_offset())) {
+        input.next_slice(taken);
+        return Ok(Unit::Space(chains));
+    }
+    let chains = (word(CHAIN), opt(dash), opt(number), opt(dash), word(SPACE));
     let space = word(&["sp", "sps", "space", "spaces"]).value(Unit::Space(0));
     alt((
         chains.map(|(_, _, number, _, _)| Unit::Space(number.unwrap_or(0))),

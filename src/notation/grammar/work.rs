@@ -65,6 +65,7 @@ pub(super) fn number_of_shell<'i>(number: Option<u32>) -> impl Parser<Input<'i>,
 /// A stitch, where it goes, how often.
 pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     let place_of_work = input.peek_token().map(|token| token.place).unwrap_or_default();
+    opt(word(&["work", "working", "make", "making"])).parse_next(input)?;
     let what = what(input)?;
     let plain = matches!(what.op.made, Made::Same(_, 1)) && what.op.into == Spot::Stitch;
     if let Made::Same(Stitch::CH, _) = what.op.made {
@@ -123,7 +124,7 @@ pub(super) fn aim(what: &What, target: Target, loops: Option<Loops>) -> Res<Act>
         (made, _) => made.clone(),
     };
     match target {
-        Target::Same => Ok(Act::SameStitch(many)),
+        Target::Same { space } => Ok(Act::Same { made: many, space }),
         Target::Ring => match (&op.made, what.number) {
             (Made::Same(stitch, 1), number) => {
                 Ok(Act::Run(Op::into_ring(*stitch).under(op.loops), Times::Exactly(number.unwrap_or(1))))
@@ -193,7 +194,7 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let made = together_in_one(&items).ok_or(())?;
     let op = Op { into: Spot::Stitch, consumed: 1, made, loops: loops.unwrap_or_default() };
     let act = match target {
-        Target::Same => Act::SameStitch(op.made),
+        Target::Same { space } => Act::Same { made: op.made, space },
         Target::Ring => Act::Run(Op { consumed: 0, ..op }, Times::Exactly(1)),
         Target::Next(Unit::Stitch, often, _) => Act::Run(op, often),
         Target::Next(Unit::Space(chains), often, _) => {

@@ -8,7 +8,7 @@ mod tally;
 
 use super::{Foundation, Round};
 use crate::design::{Design, Said, Terms, Work};
-use crate::notation::{MOST_ROUNDS, Source, WrittenRound, read};
+use crate::notation::{MOST_ROUNDS, Source, Stated, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report};
 use crate::stitch::Stitch;
 use one::{Spaces, round};
@@ -236,7 +236,7 @@ impl Counter<'_> {
     /// Goes on from the stated count after a round that could not be counted.
     fn lose(&mut self, written: &WrittenRound) {
         self.complete = false;
-        self.standing = Standing { count: written.stated.as_ref().map(|stated| stated.count), spaces: None };
+        self.standing = Standing { count: written.stated.as_ref().and_then(Stated::stitches), spaces: None };
         self.number = self.number.saturating_add((written.last - written.first).saturating_add(1));
     }
 
@@ -248,8 +248,8 @@ impl Counter<'_> {
         let help = format!("write out each of rounds {first}–{last} with its own count; only even rounds share a line");
         self.report.add(Diagnostic::error("range-changes", message).at(written.place).help(help));
         self.complete = false;
-        if let Some(stated) = &written.stated {
-            self.standing.count = Some(stated.count);
+        if let Some(stated) = written.stated.as_ref().and_then(Stated::stitches) {
+            self.standing.count = Some(stated);
         }
         self.number = self.number.saturating_add(last - first);
     }

@@ -7,7 +7,7 @@ use crate::notation::write::Writer;
 use crate::notation::{Stated, WrittenRound};
 use crate::plan::{Made, Op, Round, Spot, spread};
 use crate::report::{Diagnostic, Place};
-use crate::stitch::{Loops, Stitch};
+use crate::stitch::{Build, Loops, Stitch};
 use crate::words::{Language, Words};
 
 /// Longer rounds get no suggestion written out.
@@ -23,11 +23,11 @@ fn repeat(items: &[Item]) -> Option<(u32, u32, Place)> {
         Act::Repeat(body, Times::Exactly(times)) => {
             let used = body.iter().map(|item| match &item.act {
                 Act::Run(op, Times::Exactly(times)) => op.consumed.saturating_mul(*times),
-                Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => 0,
+                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => 0,
             });
             Some((used.fold(0, u32::saturating_add), *times, item.place))
         }
-        Act::Run(..) | Act::Repeat(..) | Act::SameStitch(_) => None,
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => None,
     });
     let only = found.next();
     only.filter(|(used, ..)| *used > 0 && found.next().is_none())
@@ -62,7 +62,7 @@ pub(super) fn unused(
             stitches(each)
         ));
     }
-    let made = written.stated.as_ref().map(|stated| stated.count);
+    let made = written.stated.as_ref().and_then(Stated::stitches);
     let grown = i64::from(before) + change(ops);
     let after = made.or(u32::try_from(grown).ok()).unwrap_or(before);
     match spreading(before, after, main(ops, rules), rules.terms) {
@@ -98,7 +98,8 @@ pub(super) fn leaves(
     };
     let complaint = Diagnostic::error("around-leaves", message).at(place);
     let change = change(body);
-    let stated = written.stated.as_ref().map(|stated| i64::from(stated.count) - i64::from(start));
+    let stated = written.stated.as_ref().and_then(Stated::stitches);
+    let stated = stated.map(|stated| i64::from(stated) - i64::from(start));
     // The nearest whole number of repeats keeps their kind; the stated count decides where there is one.
     let near = (f64::from(available) / f64::from(each)).round().max(1.0) as i64;
     let after = stated.unwrap_or(i64::from(available) + near * change);
@@ -109,6 +110,13 @@ pub(super) fn leaves(
         Some((after, text)) => complaint.help(format!("spread as `{text}`, which makes {after}")),
         None => complaint.help(format!("end with `{} more`, or change the count of the round before", stitches(over))),
     }
+}
+
+/// The round makes other chain spaces than it states.
+pub(super) fn other_spaces(stated: &Stated, chains: u32) -> Diagnostic {
+    let message = format!("the spaces of this round have {chains} chains in all, but it states {}", stated.count);
+    let help = "count the chain spaces, or state the stitches: `(16 dc, 16 ch-1 sps)`";
+    Diagnostic::error("count-differs", message).at(stated.place).help(help)
 }
 
 /// The round makes another number than it states.
@@ -131,7 +139,7 @@ pub(super) fn miscounted(
         }
     }
     let from = before.filter(|before| *before > 0);
-    let stitch = crate_main(written, rules);
+    let stitch = filling(written, rules);
     match from.and_then(|before| spreading(before, stated, stitch, rules.terms).map(|text| (before, text))) {
         Some((before, text)) => complaint.help(format!("state ({made}), or for {stated} of {before} write `{text}`")),
         None => complaint.help(format!("state ({made}), or make {stated} stitches")),
@@ -165,12 +173,14 @@ pub(super) fn other_kinds(stated: &Stated, round: &Round, rules: &Rules) -> Opti
     Some(Diagnostic::warning("count-kind", message).at(stated.place).help(help))
 }
 
-fn crate_main(written: &WrittenRound, rules: &Rules) -> Stitch {
+/// The stitch to fill a round with: the first plain one that it names.
+fn filling(written: &WrittenRound, rules: &Rules) -> Stitch {
     fn find(items: &[Item]) -> Option<Stitch> {
+        let plain = |stitch: &Stitch| matches!(stitch.row().build, Build::Cross | Build::Stem);
         items.iter().find_map(|item| match &item.act {
-            Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
+            Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(plain),
             Act::Repeat(body, _) => find(body),
-            Act::SameStitch(_) => None,
+            Act::Same { .. } => None,
         })
     }
     find(&written.items).unwrap_or(rules.main)

@@ -4,8 +4,8 @@ use super::nearest;
 use super::tally::{Base, Stop, Tally};
 use super::{Rules, Standing};
 use crate::design::Work;
-use crate::notation::tree::{Act, Item};
-use crate::notation::{Turning, WrittenRound};
+use crate::notation::tree::{Act, Item, Times};
+use crate::notation::{Covers, Turning, WrittenRound};
 use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
 use crate::report::{Diagnostic, Report};
 use crate::stitch::{Build, Loops, Stitch};
@@ -34,6 +34,29 @@ impl Spaces {
         Self(spaces)
     }
 
+    /// The space that a position is in.
+    fn around(&self, at: u32) -> Option<(u32, u32)> {
+        let index = self.0.partition_point(|(start, _)| *start <= at).checked_sub(1)?;
+        self.0.get(index).copied().filter(|(start, chains)| at < start + chains)
+    }
+
+    /// The same of a round that begins `by` stitches further on.
+    fn rotated(&self, by: u32, stitches: u32) -> Self {
+        let mut spaces = Vec::with_capacity(self.0.len() + 1);
+        for &(start, chains) in &self.0 {
+            // What is left of a space that the new beginning falls into.
+            let before = by.saturating_sub(start).min(chains);
+            if before < chains {
+                spaces.push(((start + before + stitches).saturating_sub(by) % stitches.max(1), chains - before));
+            }
+            if before > 0 && start < by {
+                spaces.push(((start + stitches).saturating_sub(by), before));
+            }
+        }
+        spaces.sort_unstable();
+        Self(spaces)
+    }
+
     /// The first space at or after a position.
     pub(super) fn after(&self, at: u32) -> Option<(u32, u32)> {
         let index = self.0.partition_point(|(start, _)| *start < at);
@@ -52,15 +75,34 @@ pub(super) struct Counted {
 /// One way to read a round: what it is worked into, and whether its chain counts.
 struct Reading {
     base: Base,
+    /// Stitches passed over by slip stitches at the start.
+    slipped: u32,
+    /// Chains of the space that the slip stitches led into.
+    landed: Option<u32>,
     /// Operations that come before the items.
     first: Vec<Op>,
     begin: Begin,
+    /// What to work, where it isn't the items as they were written.
+    items: Option<Vec<Item>>,
+}
+
+impl Reading {
+    fn new(base: Base, first: Vec<Op>, begin: Begin) -> Self {
+        Self { base, slipped: 0, landed: None, first, begin, items: None }
+    }
 }
 
 struct Outcome {
     ops: Vec<Op>,
     used: u32,
     made: u32,
+}
+
+impl Outcome {
+    fn chains(&self) -> u32 {
+        let runs = self.ops.iter().flat_map(|op| op.made.runs());
+        runs.filter(|(stitch, _)| *stitch == Stitch::CH).map(|(_, count)| count).sum()
+    }
 }
 
 /// Counts one round. Nothing once it is complained about.
@@ -116,7 +158,7 @@ fn into_ring(items: &[Item]) -> bool {
     items.iter().any(|item| match &item.act {
         Act::Run(op, _) => op.into == Spot::Stitch && op.consumed == 0,
         Act::Repeat(body, _) => into_ring(body),
-        Act::SameStitch(_) => false,
+        Act::Same { .. } => false,
     })
 }
 
@@ -125,7 +167,7 @@ fn first_stitch(items: &[Item]) -> Option<Stitch> {
     items.iter().find_map(|item| match &item.act {
         Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
         Act::Repeat(body, _) => first_stitch(body),
-        Act::SameStitch(made) => made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
+        Act::Same { made, .. } => made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
     })
 }
 
@@ -172,7 +214,7 @@ impl One<'_> {
             return Some(self.along_chain(base));
         }
         let Some(turning) = self.written.begin else {
-            return Some(vec![Reading { base, first: Vec::new(), begin: plain }]);
+            return Some(vec![Reading::new(base, Vec::new(), plain)]);
         };
         let Ok(chains) = u8::try_from(turning.chains) else {
             let message = format!("a round can't begin with {} chains", turning.chains);
@@ -180,20 +222,83 @@ impl One<'_> {
             return None;
         };
         let stitch = turning.stitch.or(first_stitch(&self.written.items)).unwrap_or(self.rules.main);
+        let (slipped, landed) = self.landing(base)?;
         let counting = |counts: bool| {
-            let op = if base == Base::Ring { Op::into_ring(stitch) } else { Op::plain(stitch) };
+            let op = match (base, landed) {
+                (Base::Ring, _) => Op::into_ring(stitch),
+                (Base::Stitches(_), Some(space)) => Op { into: Spot::Space, consumed: space, ..Op::plain(stitch) },
+                (Base::Stitches(_), None) => Op::plain(stitch),
+            };
             let first = if counts && !turning.included { vec![op.under(turning.loops)] } else { Vec::new() };
-            Reading { base, first, begin: Begin::Chain { chains, counts } }
+            Reading { slipped, landed, ..Reading::new(base, first, Begin::Chain { chains, counts }) }
         };
         if let Some(counts) = turning.counts.or(self.said.get(&turning.chains).copied()) {
             return Some(vec![counting(counts)]);
         }
-        if !self.joins() && !matches!(foundation, Foundation::ChainRing(_)) {
-            let chains = Op::chains(turning.chains).under(turning.loops);
-            return Some(vec![Reading { base, first: vec![chains], begin: plain }]);
-        }
         let likely = self.chain_counts(&turning, stitch);
-        Some(vec![counting(likely), counting(!likely)])
+        let mut readings = vec![counting(likely), counting(!likely)];
+        if !self.joins() && !matches!(foundation, Foundation::ChainRing(_)) {
+            // In a spiral chains may as well bridge a gap; likely so where stitches are passed over next.
+            let chains = Op::chains(turning.chains).under(turning.loops);
+            let bridge = Reading::new(base, vec![chains], plain);
+            let skips =
+                matches!(self.written.items.first(), Some(Item { act: Act::Run(op, _), .. }) if op.into == Spot::Skip);
+            readings.insert(if skips { 0 } else { 2 }, bridge);
+        }
+        if !self.written.slipped.is_empty() {
+            // The slip stitches may as well be stitches of the round, and the chain a bridge between them.
+            let chains = Act::Run(Op::chains(turning.chains).under(turning.loops), Times::Exactly(1));
+            let chains = Item { act: chains, place: turning.place };
+            let items = [&self.written.slipped[..], &[chains], &self.written.items].concat();
+            readings.push(Reading { items: Some(items), ..Reading::new(base, Vec::new(), plain) });
+        }
+        Some(readings)
+    }
+
+    /// Where slip stitches before the turning chain lead to: stitches passed over, and the chains of the space that the
+    /// last of them goes into. Nothing once it is complained about.
+    fn landing(&mut self, base: Base) -> Option<(u32, Option<u32>)> {
+        let Base::Stitches(Some(before)) = base else { return Some((0, None)) };
+        let (mut at, mut landed, mut moved) = (0_u64, None::<u32>, false);
+        for item in &self.written.slipped {
+            let Act::Run(op, Times::Exactly(times)) = &item.act else { continue };
+            for _ in 0..(*times).min(before) {
+                // Past what the last slip stitch went into.
+                let next = at + if moved || op.into == Spot::Stitch { landed.map_or(1, u64::from) } else { 0 };
+                (at, landed) = if op.into == Spot::Stitch {
+                    (next, None)
+                } else {
+                    let next = u32::try_from(next).unwrap_or(u32::MAX);
+                    // Where the spaces aren't known, the next is taken to come after the stitch that was joined to.
+                    let unknown = Some((next.max(1), op.consumed.max(1)));
+                    let found = self.standing.spaces.as_ref().map_or(unknown, |spaces| spaces.after(next));
+                    let Some((start, chains)) = found else {
+                        let help = "count the chain spaces of the round before";
+                        let message = "no chain space is left here to slip into";
+                        self.report.add(Diagnostic::error("no-space", message).at(item.place).help(help));
+                        return None;
+                    };
+                    (u64::from(start), Some(chains))
+                };
+                moved = true;
+            }
+        }
+        // Slip stitches into the chains of a space lead into it, where the round goes on in the same space.
+        let same_space = matches!(self.written.items.first(), Some(Item { act: Act::Same { space: true, .. }, .. }));
+        let within = |spaces: &Spaces| u32::try_from(at).ok().and_then(|at| spaces.around(at));
+        if let (true, None, Some((start, chains))) =
+            (same_space, landed, self.standing.spaces.as_ref().and_then(within))
+        {
+            (at, landed) = (u64::from(start), Some(chains));
+        }
+        if at >= u64::from(before) {
+            let place = self.written.slipped.first().map_or(self.written.place, |item| item.place);
+            let message = format!("the slip stitches pass over {at} stitches, but only {before} stand there");
+            let help = "slip to a stitch or a space of the round before, and begin there";
+            self.report.add(Diagnostic::error("slipped-too-far", message).at(place).help(help));
+            return None;
+        }
+        Some((at as u32, landed))
     }
 
     /// Whether a turning chain counts where nothing says so: never before single crochet, else as the design has it;
@@ -213,7 +318,7 @@ impl One<'_> {
         let over = |counts: bool| {
             let op = if counts { Op::decrease(stitch, passed) } else { Op::skip(passed) };
             let first = if passed > 0 { vec![op] } else { Vec::new() };
-            Reading { base, first, begin: Begin::Plain }
+            Reading::new(base, first, Begin::Plain)
         };
         let counts = passed > 1 && stitch.row().overs > 0;
         vec![over(counts), over(!counts)]
@@ -224,14 +329,17 @@ impl One<'_> {
     }
 
     fn expand(&self, reading: &Reading) -> Result<Outcome, Stop> {
-        let mut tally = Tally::new(reading.base, self.standing.spaces.as_ref());
+        let stitches = self.standing.count.unwrap_or(0);
+        let spaces = self.standing.spaces.as_ref().map(|spaces| spaces.rotated(reading.slipped, stitches));
+        let mut tally = Tally::new(reading.base, spaces.as_ref());
+        (tally.landed, tally.in_spaces) = (reading.landed, reading.landed.is_some());
         tally.ops.clone_from(&reading.first);
         tally.used = reading.first.iter().map(|op| op.consumed).sum();
-        tally.items(&self.written.items, false)?;
+        tally.items(reading.items.as_ref().unwrap_or(&self.written.items), false)?;
         // Stitches behind the last chain space have nothing to be worked into.
         if let (true, Base::Stitches(Some(before))) = (tally.in_spaces, reading.base)
             && tally.used < before
-            && self.standing.spaces.as_ref().is_some_and(|spaces| spaces.after(tally.used).is_none())
+            && spaces.as_ref().is_some_and(|spaces| spaces.after(tally.used).is_none())
         {
             tally.ops.push(Op::skip(before - tally.used));
             tally.used = before;
@@ -245,9 +353,12 @@ impl One<'_> {
     /// practice).
     fn states(&self, outcome: &Outcome) -> bool {
         let Some(stated) = &self.written.stated else { return true };
-        let runs = outcome.ops.iter().flat_map(|op| op.made.runs());
-        let chains: u32 = runs.filter(|(stitch, _)| *stitch == Stitch::CH).map(|(_, count)| count).sum();
-        stated.count == outcome.made || (!stated.spaces && chains > 0 && stated.count == outcome.made - chains)
+        let chains = outcome.chains();
+        match stated.covers {
+            Covers::Stitches => stated.count == outcome.made || stated.count == outcome.made - chains,
+            Covers::All => stated.count == outcome.made,
+            Covers::Spaces => stated.count == chains,
+        }
     }
 
     fn fits(&self, reading: &Reading, outcome: &Outcome) -> bool {
@@ -275,6 +386,10 @@ impl One<'_> {
         }
         if self.states(outcome) {
             return true;
+        }
+        if let Some(stated) = self.written.stated.as_ref().filter(|stated| stated.covers == Covers::Spaces) {
+            self.report.add(nearest::other_spaces(stated, outcome.chains()));
+            return false;
         }
         let before = match reading.base {
             Base::Stitches(before) => before,
@@ -327,6 +442,7 @@ impl One<'_> {
             stitch,
             before,
             after: outcome.made,
+            slipped: reading.slipped,
             ops,
             colour: None,
             begin: reading.begin,

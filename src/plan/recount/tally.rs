@@ -34,6 +34,8 @@ pub(super) struct Tally<'a> {
     pub(super) base: Base,
     pub(super) spaces: Option<&'a Spaces>,
     pub(super) in_spaces: bool,
+    /// Chains of the space in which the round begins, where it begins in one.
+    pub(super) landed: Option<u32>,
 }
 
 /// Stitches that the items use up, as far as that is written.
@@ -41,7 +43,7 @@ fn uses(items: &[Item]) -> u64 {
     let one = |item: &Item| match &item.act {
         Act::Run(op, Times::Exactly(times)) => u64::from(op.consumed) * u64::from(*times),
         Act::Repeat(body, Times::Exactly(times)) => uses(body).saturating_mul(u64::from(*times)),
-        Act::Run(_, Times::Around { .. }) | Act::Repeat(_, Times::Around { .. }) | Act::SameStitch(_) => 0,
+        Act::Run(_, Times::Around { .. }) | Act::Repeat(_, Times::Around { .. }) | Act::Same { .. } => 0,
     };
     items.iter().map(one).fold(0, u64::saturating_add)
 }
@@ -52,14 +54,14 @@ fn stop<T>(code: &'static str, place: Place, message: impl Into<String>, help: &
 
 impl<'a> Tally<'a> {
     pub(super) fn new(base: Base, spaces: Option<&'a Spaces>) -> Self {
-        Self { ops: Vec::new(), used: 0, base, spaces, in_spaces: false }
+        Self { ops: Vec::new(), used: 0, base, spaces, in_spaces: false, landed: None }
     }
 
     pub(super) fn items(&mut self, items: &[Item], repeated: bool) -> Result<(), Stop> {
         for (index, item) in items.iter().enumerate() {
             let later = uses(items.get(index + 1..).unwrap_or_default());
             match &item.act {
-                Act::SameStitch(made) => self.same(made, item.place)?,
+                Act::Same { made, .. } => self.same(made, item.place)?,
                 Act::Run(op, Times::Exactly(times)) => {
                     for _ in 0..*times {
                         self.push(op, item.place)?;
@@ -103,7 +105,7 @@ impl<'a> Tally<'a> {
             match &item.act {
                 Act::Run(op, _) => self.push(op, item.place)?,
                 Act::Repeat(body, _) => self.items(body, true)?,
-                Act::SameStitch(_) => {}
+                Act::Same { .. } => {}
             }
             let each = self.used - used;
             if each == 0 {
@@ -199,10 +201,9 @@ impl<'a> Tally<'a> {
         let foot = self.ops.iter().rposition(|op| op.into != Spot::Air);
         let Some(foot) = foot.filter(|at| matches!(self.ops[*at].into, Spot::Stitch | Spot::Space)) else {
             if self.used == 0 && self.ops.is_empty() {
-                return self.push(
-                    &Op { into: Spot::Stitch, consumed: 1, made: made.clone(), loops: Default::default() },
-                    place,
-                );
+                let (into, consumed) = self.landed.map_or((Spot::Stitch, 1), |chains| (Spot::Space, chains));
+                let op = Op { into, consumed, made: made.clone(), loops: Default::default() };
+                return self.push(&op, place);
             }
             return stop(
                 "no-same",

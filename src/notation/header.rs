@@ -1,0 +1,194 @@
+//! Headers of rounds: the numbers they begin with.
+
+use super::lex::{Kind, Token};
+use crate::report::Place;
+
+/// Which rounds a header stands for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Numbers {
+    /// None: it says what comes before them.
+    Start,
+    /// From this one to that one.
+    These(u32, u32),
+    /// So many after the last.
+    Next(u32),
+}
+
+/// The header of a round.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Header {
+    pub(super) numbers: Numbers,
+    pub(super) row: bool,
+    pub(super) place: Place,
+    /// Tokens of the header.
+    pub(super) length: usize,
+}
+
+const ROUND_WORDS: &[&str] = &["rnd", "rnds", "round", "rounds", "rd", "rds", "r"];
+const ROW_WORDS: &[&str] = &["row", "rows"];
+const ORDINALS: &[&str] =
+    &["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
+
+/// The tokens of a line as its header is looked for in them.
+struct Line<'t>(&'t [Token]);
+
+impl Line<'_> {
+    fn word(&self, at: usize) -> Option<&str> {
+        self.0.get(at).and_then(Token::word)
+    }
+
+    fn number(&self, at: usize) -> Option<u32> {
+        self.0.get(at).and_then(Token::number)
+    }
+
+    fn dash(&self, at: usize) -> bool {
+        matches!(self.0.get(at).map(|token| &token.kind), Some(Kind::Dash(_)))
+    }
+
+    fn sign(&self, at: usize) -> bool {
+        matches!(self.0.get(at).map(|token| &token.kind), Some(Kind::Sign(':' | '.') | Kind::Close(_)))
+    }
+
+    /// True for the word for a round; in the second place, true for that for a row.
+    fn round(&self, at: usize) -> Option<bool> {
+        let word = self.word(at)?;
+        let row = ROW_WORDS.contains(&word);
+        (row || ROUND_WORDS.contains(&word)).then_some(row)
+    }
+
+    /// `2nd`, `second`.
+    fn ordinal(&self, at: usize) -> Option<u32> {
+        match &self.0.get(at)?.kind {
+            Kind::Ordinal(number) => Some(*number),
+            Kind::Word(word) => ORDINALS.iter().position(|known| known == word).map(|index| index as u32 + 1),
+            Kind::Number(_) | Kind::Open(_) | Kind::Close(_) | Kind::Sign(_) | Kind::Dash(_) => None,
+        }
+    }
+
+    /// What ties the two ends of a range together.
+    fn range(&self, at: usize) -> bool {
+        self.dash(at) || matches!(self.word(at), Some("to" | "through"))
+    }
+
+    /// What stands between rounds told one by one.
+    fn and(&self, at: usize) -> bool {
+        let sign = matches!(self.0.get(at).map(|token| &token.kind), Some(Kind::Sign(',' | '&')));
+        sign || self.word(at) == Some("and")
+    }
+
+    /// The side that stands behind a header, in brackets, and its colon.
+    fn end(&self, mut length: usize) -> usize {
+        if matches!(self.word(length + 1), Some("rs" | "ws")) {
+            length += 3;
+        } else if matches!(self.word(length + 1), Some("right" | "wrong")) && self.word(length + 2) == Some("side") {
+            length += 4;
+        }
+        length + usize::from(self.sign(length))
+    }
+
+    /// `Rnd 3:`, `Rounds 8–14.`, `Rnds 5, 6 and 7:`.
+    fn numbered(&self) -> Option<(Numbers, bool, usize)> {
+        let row = self.round(0)?;
+        let from = self.number(1)?;
+        let (to, length) = match self.number(3).filter(|_| self.range(2)) {
+            Some(to) => (Some(to), 4),
+            None => self.listed(from),
+        };
+        let mut end = self.end(length);
+        if end == length && to.is_none() && self.dash(length) {
+            end += 1;
+        }
+        let bare = end == length && self.word(0) == Some("r");
+        (!bare).then_some((Numbers::These(from, to.unwrap_or(from)), row, end))
+    }
+
+    /// The last of rounds told one by one, and the tokens up to there.
+    fn listed(&self, from: u32) -> (Option<u32>, usize) {
+        let (mut last, mut length) = (from, 2);
+        loop {
+            let mut at = length;
+            while self.and(at) {
+                at += 1;
+            }
+            let next = self.number(at);
+            if at == length || next.is_none() || next != last.checked_add(1) {
+                return ((last > from).then_some(last), length);
+            }
+            (last, length) = (last + 1, at + 1);
+        }
+    }
+
+    /// `1st rnd:`, `3rd to 5th rounds:`, `second row:`.
+    fn ordinals(&self) -> Option<(Numbers, bool, usize)> {
+        let from = self.ordinal(0)?;
+        let to = self.ordinal(2).filter(|_| self.range(1) || self.and(1));
+        let at = if to.is_some() { 3 } else { 1 };
+        let row = self.round(at)?;
+        let end = self.end(at + 1);
+        // `first round` without a colon may be anything.
+        let sure = end > at + 1 || matches!(self.0.first().map(|token| &token.kind), Some(Kind::Ordinal(_)));
+        sure.then_some((Numbers::These(from, to.unwrap_or(from)), row, end))
+    }
+
+    /// `Next rnd:`, `Next 3 rounds:`, `Last round:`.
+    fn following(&self) -> Option<(Numbers, bool, usize)> {
+        let lead = self.word(0).filter(|word| ["next", "following", "foll", "last", "final"].contains(word))?;
+        let count = self.number(1).filter(|_| lead != "last" && lead != "final");
+        let at = if count.is_some() { 2 } else { 1 };
+        let row = self.round(at)?;
+        let end = self.end(at + 1);
+        (end > at + 1).then_some((Numbers::Next(count.unwrap_or(1)), row, end))
+    }
+
+    /// `Foundation:`.
+    fn start(&self) -> Option<(Numbers, bool, usize)> {
+        let lead = self.word(0)?;
+        let start = matches!(lead, "foundation" | "setup" | "start" | "beginning");
+        let end = (1..=3).find(|at| start && self.sign(*at))? + 1;
+        Some((Numbers::Start, false, end))
+    }
+}
+
+/// The header at the start of the tokens.
+pub(super) fn header(tokens: &[Token]) -> Option<Header> {
+    let place = tokens.first()?.place;
+    let line = Line(tokens);
+    let found = line.start().or_else(|| line.numbered()).or_else(|| line.ordinals()).or_else(|| line.following())?;
+    let (numbers, row, length) = found;
+    Some(Header { numbers, row, place, length })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::notation::lex::{Source, tokens};
+
+    #[test]
+    fn headers_in_the_usual_ways() {
+        let cases = [
+            ("Rnd 3: sc", Some((Numbers::These(3, 3), 3))),
+            ("R1: sc", Some((Numbers::These(1, 1), 3))),
+            ("Rounds 8–14. sc", Some((Numbers::These(8, 14), 5))),
+            ("Rnds 5, 6 and 7: sc", Some((Numbers::These(5, 7), 7))),
+            ("Rounds 2 & 3: sc", Some((Numbers::These(2, 3), 5))),
+            ("Rnd 5 (RS): sc", Some((Numbers::These(5, 5), 6))),
+            ("Round 1 (right side): sc", Some((Numbers::These(1, 1), 7))),
+            ("Rnd 6 - sc", Some((Numbers::These(6, 6), 3))),
+            ("1st rnd: sc", Some((Numbers::These(1, 1), 3))),
+            ("3rd to 5th rounds: sc", Some((Numbers::These(3, 5), 5))),
+            ("Second round: sc", Some((Numbers::These(2, 2), 3))),
+            ("Next rnd: sc", Some((Numbers::Next(1), 3))),
+            ("Next 3 rnds: sc", Some((Numbers::Next(3), 4))),
+            ("Foundation: ch 4", Some((Numbers::Start, 2))),
+            ("rnd 5, 8 sc", Some((Numbers::These(5, 5), 2))),
+            ("r 6 sc", None),
+            ("next 3 sts", None),
+            ("first round of the hat", None),
+            ("2nd ch from hook", None),
+        ];
+        for (text, expected) in cases {
+            let found = header(&tokens(&[Source { text, place: None }]));
+            assert_eq!(found.map(|header| (header.numbers, header.length)), expected, "{text}");
+        }
+    }
+}
