@@ -2,14 +2,14 @@
 
 mod scenes;
 
-use roundelay::design::Hand;
+use roundelay::design::{self, Hand};
 use roundelay::drawing::{
     ChartOptions, ChartView, Demerit, DemeritKind, Drawing, Item, LEAST_CELL, Origin, Sign, chart, choose_view,
     demerits, least_cell,
 };
 use roundelay::file::{pdf, png, svg};
 use roundelay::geometry::rings::{Row, layout};
-use roundelay::plan::{Begin, Close, Plan};
+use roundelay::plan::{Begin, Close, Plan, Spot, solve};
 use roundelay::report::Report;
 use roundelay::stitch::Stitch;
 use roundelay::units::{Angle, Mm};
@@ -90,6 +90,73 @@ fn no_two_symbols_of_mixed_rounds_overlap() {
         seen += 1;
     }
     assert!(seen > 200, "{seen}");
+}
+
+const SHAPES: [&str; 5] = [
+    "kind: ball\nsizes: {s: {across: 6}, l: {across: 11}}\nparts:\n  - ball: {start: ring, shape: sphere}\n",
+    "kind: hat\nsizes: {s: {head: 46}, l: {head: 58}}\nshaping: 8 corners\nparts:\n  - crown: {shape: dome, rise: 8}
+  - side: {depth: 8, loop: front}\n  - brim: {width: 6, flare: 40°, settle: 1}\n",
+    "kind: hat\nsizes: {s: {head: 40}, l: {head: 60}}\nprefer: easy\nparts:\n  - crown: {shape: flat}\n  - side: {depth: 9}\n",
+    "kind: basket\nsizes: {s: {across: 9}, l: {across: 18}}\nprefer: close\nparts:\n  - base: {shape: flat}
+  - wall: {depth: 7, loop: back}\n",
+    "kind: mat\nsizes: {s: {across: 12}, l: {across: 27}}\nparts:\n  - mat: {start: chain ring of 6, shape: flat}\n",
+];
+
+/// Solved plans of every stitch, way of working and shape, closing balls among them.
+#[test]
+fn no_two_symbols_of_a_solved_plan_overlap() {
+    let mut seen = 0;
+    for (stitch, rounds) in [("sc", 20), ("hdc", 14), ("dc", 10), ("tr", 7)] {
+        for work in ["spiral", "joined", "\"joined, chain counts\""] {
+            for (index, shape) in SHAPES.iter().enumerate() {
+                let hand = if (seen + index) % 2 == 0 { "right" } else { "left" };
+                let swatch = format!("{{stitch: {stitch}, stitches: 18, rounds: {rounds}, width: 10, height: 10}}");
+                let text = format!("title: By the dozen\nhand: {hand}\nwork: {work}\nswatch: {swatch}\n{shape}");
+                let mut report = Report::new();
+                let plan = design::read(&text, &mut report).and_then(|design| solve(&design, &mut report));
+                let Some(plan) = plan else { continue };
+                for size in 0..plan.sizes.len() {
+                    let options = ChartOptions::default();
+                    let (view, _) = choose_view(&plan, size, options.width, options.height);
+                    let found = demerits(&chart(&plan, size, &ChartOptions { view, ..options }));
+                    let ill = |d: &&Demerit| matches!(d.kind, DemeritKind::Overlap | DemeritKind::LabelOnInk);
+                    let bad: Vec<_> = found.iter().filter(ill).collect();
+                    assert!(bad.is_empty(), "size {size} of {text}: {bad:?}");
+                    seen += 1;
+                }
+            }
+        }
+    }
+    assert!(seen > 80, "{seen}");
+}
+
+/// A decrease stands over the stitches it joins, however few a ball closes with.
+#[test]
+fn a_ball_closes_in_stitches_that_draw_together() {
+    let text = "title: Sea ball\nwork: spiral\nswatch: {stitch: sc, stitches: 20, rounds: 22, width: 10, height: 10}\n";
+    let mut report = Report::new();
+    let plan =
+        design::read(&format!("{text}{}", SHAPES[0]), &mut report).and_then(|design| solve(&design, &mut report));
+    let plan = plan.unwrap();
+    for size in &plan.sizes {
+        let rows = Row::each(0..size.rounds.len());
+        let rings = layout(size, &rows, &vec![3.0; rows.len()]);
+        for (index, ring) in rings.rings.iter().enumerate() {
+            let parents = rings.parents(index);
+            let joins = ring.marks.iter().filter(|mark| size.rounds[index].ops[mark.op].into == Spot::Together);
+            for mark in joins {
+                let used = &parents[mark.parent..mark.parent + size.rounds[index].ops[mark.op].consumed as usize];
+                let spread = (used[used.len() - 1] - used[0]) * ring.foot_at(mark.at);
+                let aside = (mark.at - used.iter().sum::<f64>() / used.len() as f64) * ring.head_at(mark.at);
+                // Six stitches round ring 34 have 36 stitch units each.
+                assert!(
+                    spread < 3.4 && aside.abs() < 1.3,
+                    "round {}: {spread:.2}, {aside:.2}",
+                    size.rounds[index].number
+                );
+            }
+        }
+    }
 }
 
 #[test]

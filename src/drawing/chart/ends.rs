@@ -65,7 +65,7 @@ fn way(scene: &Scene<'_>) -> Option<Item> {
 /// The end mark, outside the last stitch of the last round.
 fn end(scene: &mut Scene<'_>) -> Option<Item> {
     let ring = scene.last_ring()?;
-    let along = ring.to() - ring.unit / 2.0;
+    let along = *ring.heads.last()?;
     let radius = ring.head_at(along) + ring.margin + ring.crest + 0.1;
     let (foot, head) = (scene.at(along, radius), scene.at(along, radius + 1.0));
     Some(scene.symbol(Sign::FastenOff, Sign::FastenOff.fit(), foot, head))

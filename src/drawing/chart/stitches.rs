@@ -6,13 +6,16 @@ use super::placed::Placed;
 use super::{PARTING, Scene, squeeze};
 use crate::drawing::symbols::Fit;
 use crate::drawing::{Ends, Item, PathItem, Sign, Stroke};
-use crate::geometry::rings::{Mark, NEARER, Ring, SLIP};
+use crate::geometry::rings::{Mark, Ring, SLIP};
 use crate::plan::{Begin, Close, Foundation, Op, Round, Spot};
 use crate::stitch::{Build, Loops, Stitch};
 use crate::units::TURN;
 
 /// Tangent of the lean up to which a tall stitch is drawn leaning as it is.
 const UPRIGHT: f64 = 0.1;
+
+/// Lift of a foot shared by stitches that lie down, in stitch units; those that lean have a part of it.
+const LIFT: f64 = 0.25;
 
 /// Least room from foot to foot under the chains of a space, in stitch units: a stroke and some air.
 const NARROW: f64 = 0.17;
@@ -121,6 +124,10 @@ impl Pass<'_, '_> {
         let way = head - foot;
         let up = Vec2::new(-across.y, across.x) / across.hypot().max(1e-9);
         let up = if up.dot(way) < 0.0 { -up } else { up };
+        // The clear room at the foot is measured upright: what leans far from the ring below is lifted by what it lacks.
+        let out = foot.to_vec2() / foot.to_vec2().hypot().max(1e-9);
+        let foot = foot + out * (LIFT * (1.0 - out.dot(up)).clamp(0.0, 1.0) * unit);
+        let way = head - foot;
         let fit = Fit {
             height: (way.dot(up) / unit).max(0.3),
             spread: across.hypot() / unit,
@@ -242,7 +249,7 @@ impl Pass<'_, '_> {
 
     fn picot(&mut self, picot: Stitch, along: f64) {
         let head = self.ring.head_at(along);
-        let fit = Fit { width: NEARER * self.ring.unit * head, ..Fit::of(picot) };
+        let fit = Fit { width: self.ring.unit * head, ..Fit::of(picot) };
         let radius = head + 0.08;
         let (foot, head) = (self.scene.at(along, radius), self.scene.at(along, radius + fit.height));
         self.stand(Sign::Stitch(picot, Loops::Both), fit, foot, head);

@@ -4,7 +4,8 @@
 //! radians, growing the way the work runs, and a radius; a [`Frame`] turns it into a point.
 //!
 //! Every stitch stands on what it is worked into. The angles of a round are the least-squares compromise between the
-//! angles of the parents and even spacing, a cyclic tridiagonal system, so a chart takes time linear in its stitches.
+//! angles of what it stands on, of what stands on it, and even spacing: a cyclic tridiagonal system. The rings are settled
+//! one by one, outward and inward a fixed number of times, so a chart takes time linear in its stitches.
 
 mod angles;
 mod radii;
