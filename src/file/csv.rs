@@ -3,8 +3,8 @@
 use super::json::loop_word;
 use crate::design::abbreviation;
 use crate::geometry::SideShape;
-use crate::notation::write::instruction;
-use crate::plan::Plan;
+use crate::notation::write::{Writer, instruction};
+use crate::plan::{Plan, Round};
 use crate::units::tidy;
 use crate::words::Words;
 
@@ -36,6 +36,14 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
     };
     write(&COLUMNS.map(str::to_owned));
     for (size, shape) in plan.sizes.iter().zip(shapes).filter(|(size, _)| only.is_none_or(|only| only == size.name)) {
+        // The last round of a spiral says how it is brought down, so that the rows are enough to work from.
+        let last = size.rounds.last().map(|round| round.number);
+        let down = Writer { words: &words, terms: plan.design.terms }.step_down(&size.step_down);
+        let told = |round: &Round| {
+            let told = instruction(round, size.below(round), &words, plan.design.terms);
+            let down = down.as_ref().filter(|_| Some(round.number) == last);
+            down.map_or(told.clone(), |down| format!("{told}; {down}"))
+        };
         for (round, at) in size.rounds.iter().zip(&shape.rounds) {
             let colour = round.colour.and_then(|index| plan.design.yarn.colours.get(index));
             write(&[
@@ -47,7 +55,7 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
                 round.before.to_string(),
                 round.after.to_string(),
                 round.change().to_string(),
-                instruction(round, size.below(round), &words, plan.design.terms),
+                told(round),
                 colour.map_or_else(String::new, |colour| colour.name.clone()),
                 tidy(plan.gauge(round.stitch).circumference(round.after).mm(), 1).to_string(),
                 tidy(at.radius.mm(), 1).to_string(),

@@ -387,6 +387,7 @@ page-hand-right = Häkelschriften werden von der Mitte nach außen gelesen, gege
 page-hand-left = Häkelschriften sind für die linke Hand gezeichnet: von der Mitte nach außen lesen, im Uhrzeigersinn.
 page-repeats = In eckigen Klammern [ ] steht, was wiederholt wird; die Zahl dahinter sagt, wie oft es insgesamt gearbeitet wird.
 page-counts = Bei jeder Runde steht ihre Maschenzahl. Am Ende jeder Runde nachzählen.
+page-chains-counted = Luftmaschen zwischen den Maschen zählen als Maschen mit: ein Bogen aus zwei Luftmaschen zählt als zwei.
 page-brackets = Wo sich die Größen unterscheiden, stehen die Zahlen als { $sizes }; ein Strich heißt: nicht für diese Größe.
 page-step-up = Ein Farbwechsel geschieht beim letzten Durchziehen der Masche davor.
 page-abbreviations = Abkürzungen

@@ -484,6 +484,7 @@ page-hand-right = Charts are read from the middle outward, anticlockwise.
 page-hand-left = Charts are drawn for the left hand: read them from the middle outward, clockwise.
 page-repeats = Square brackets [ ] hold what is repeated; the number after them is how often it is worked in all.
 page-counts = The number of stitches stands with every round. Count at the end of each one.
+page-chains-counted = Chains between stitches are counted as stitches: a space of two chains counts as two.
 page-brackets = Where sizes differ, the numbers stand as { $sizes }; a dash means none for that size.
 page-step-up = A change of colour is made on the last pull-through of the stitch before it.
 page-abbreviations = Abbreviations

@@ -375,6 +375,7 @@ page-hand-right = Los gráficos se leen del centro hacia fuera, en sentido contr
 page-hand-left = Los gráficos están dibujados para la mano izquierda: se leen del centro hacia fuera, en el sentido de las agujas del reloj.
 page-repeats = Los corchetes [ ] encierran lo que se repite; el número que sigue dice cuántas veces se hace en total.
 page-counts = Cada vuelta lleva su número de puntos. Cuéntelos al final de cada una.
+page-chains-counted = Las cadenetas entre puntos se cuentan como puntos: un espacio de dos cadenetas cuenta como dos.
 page-brackets = Donde las tallas difieren, los números van como { $sizes }; un guion significa: nada para esa talla.
 page-step-up = El cambio de color se hace en la última lazada del punto anterior.
 page-abbreviations = Abreviaturas

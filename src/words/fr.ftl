@@ -375,6 +375,7 @@ page-hand-right = Les diagrammes se lisent du centre vers l’extérieur, dans l
 page-hand-left = Les diagrammes sont dessinés pour la main gauche : ils se lisent du centre vers l’extérieur, dans le sens des aiguilles d’une montre.
 page-repeats = Les crochets [ ] entourent ce qui est répété ; le nombre qui suit est le nombre de fois en tout.
 page-counts = Le nombre de mailles est donné pour chaque tour. Compter à la fin de chacun.
+page-chains-counted = Les mailles en l’air entre les mailles sont comptées comme des mailles : un arceau de deux mailles en l’air compte pour deux.
 page-brackets = Quand les tailles diffèrent, les nombres se lisent { $sizes } ; un tiret veut dire : rien pour cette taille.
 page-step-up = Un changement de couleur se fait au dernier jeté de la maille précédente.
 page-abbreviations = Abréviations

@@ -384,6 +384,7 @@ page-hand-right = Schema’s worden van het midden naar buiten gelezen, tegen de
 page-hand-left = Schema’s zijn voor de linkerhand getekend: lees ze van het midden naar buiten, met de klok mee.
 page-repeats = Tussen vierkante haken [ ] staat wat herhaald wordt; het getal erachter zegt hoe vaak het in totaal gehaakt wordt.
 page-counts = Bij elke toer staat het aantal steken. Tel aan het eind van elke toer.
+page-chains-counted = Lossen tussen de steken tellen mee als steken: een boogje van twee lossen telt als twee.
 page-brackets = Waar de maten verschillen, staan de getallen als { $sizes }; een streepje betekent: niet voor die maat.
 page-step-up = Van kleur wisselen gebeurt bij de laatste omslag van de steek ervoor.
 page-abbreviations = Afkortingen

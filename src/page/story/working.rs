@@ -23,6 +23,9 @@ impl Story<'_> {
         keys.push("page-turned-never");
         keys.push("page-repeats");
         keys.push("page-counts");
+        if self.stitches().iter().any(|stitch| stitch.row().build == Build::Chain) {
+            keys.push("page-chains-counted");
+        }
         if design.yarn.colours.len() > 1 {
             keys.push("page-step-up");
         }
