@@ -159,6 +159,54 @@ fn a_ball_closes_in_stitches_that_draw_together() {
     }
 }
 
+/// Pieces whose rounds begin further on, after slip stitches into a space.
+fn shifted() -> [Plan; 2] {
+    let square = "Foundation: ch 4, join with sl st to form a ring
+        Rnd 1: ch 3 (counts as dc), 2 dc in ring, ch 2, [3 dc in ring, ch 2] 3 times, join (20)
+        Rnd 2: sl st in next 2 dc and in next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, \
+*ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, ch 1, join (36)
+        Rnd 3: sl st in next 2 dc and in next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, \
+*ch 1, 3 dc in next ch-1 sp, ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 2 more times, \
+ch 1, 3 dc in next ch-1 sp, ch 1, join (52)";
+    let doily = "Rnd 1: make a ring, ch 3 (counts as dc), 15 dc in ring, join (16)
+        Rnd 2: ch 3 (counts as dc), ch 1, *dc in next dc, ch 1; rep from * around, join (32)
+        Rnd 3: sl st in next ch-1 sp, ch 1, 2 sc in each ch-1 sp around, join (32)
+        Rnd 4: ch 1, *sc in next st, ch 3, sk next st; rep from * around, join (64)
+        Rnd 5: sl st in next ch-3 sp, ch 1, *sc in next ch-3 sp, ch 4; rep from * around, join (80)
+        Rnd 6: ch 1, *sc in next sc, (2 hdc, dc, ch-3 picot, dc, 2 hdc) in next ch-4 sp; rep from * around, join (112)";
+    [square, doily].map(scenes::written)
+}
+
+#[test]
+fn rounds_begun_further_on_overlap_nothing_and_stand_on_what_they_are_worked_into() {
+    for mut plan in shifted() {
+        let size = &plan.sizes[0];
+        let rows = Row::each(0..size.rounds.len());
+        let rings = layout(size, &rows, &vec![1.6; rows.len()]);
+        for (index, (ring, round)) in
+            rings.rings.iter().zip(&size.rounds).enumerate().filter(|(_, (_, r))| r.slipped > 0)
+        {
+            let parents = rings.parents(index);
+            let worked = ring.marks.iter().filter(|mark| round.ops[mark.op].consumed > 0);
+            let asides = worked.map(|mark| {
+                let own = &parents[mark.parent..mark.parent + round.ops[mark.op].consumed as usize];
+                let under = own.iter().sum::<f64>() / own.len() as f64;
+                (mark.at - under).abs() * ring.middle()
+            });
+            let asides: Vec<f64> = asides.collect();
+            assert!(asides.iter().sum::<f64>() / (asides.len() as f64) < 0.8, "round {}: {asides:?}", round.number);
+            assert!(ring.lane > rings.rings[index - 1].lane, "round {}", round.number);
+        }
+        let views = [ChartView::Whole].into_iter().chain((2..=size.rounds.len() as u32).map(ChartView::UpTo));
+        for (view, hand) in views.flat_map(|view| [(view, Hand::Right), (view, Hand::Left)]) {
+            plan.design.hand = hand;
+            let found = demerits(&chart(&plan, 0, &ChartOptions { view, ..ChartOptions::default() }));
+            let bad: Vec<_> = found.iter().filter(|d| !matches!(d.kind, DemeritKind::Lean)).collect();
+            assert!(bad.is_empty(), "{view:?}, {hand:?}: {bad:?}");
+        }
+    }
+}
+
 #[test]
 fn demerits_are_found_where_there_are_some() {
     let mut drawing = chart(&scenes::disc(Stitch::SC, 4, 6), 0, &ChartOptions::default());

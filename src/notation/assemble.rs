@@ -157,6 +157,7 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
             | Clause::FromHook(..)
             | Clause::Ring
             | Clause::FormRing
+            | Clause::MakeRing
             | Clause::Join(_)
             | Clause::Loops(_) => return None,
             Clause::Colour(_)
@@ -247,7 +248,8 @@ impl<'r> Builder<'r> {
                     ));
                 }
             }
-            Clause::Ring => self.round.foundation = Some(Foundation::Ring),
+            Clause::MakeRing if self.round.begin.is_some() => self.form_ring(place),
+            Clause::Ring | Clause::MakeRing => self.round.foundation = Some(Foundation::Ring),
             Clause::FormRing => self.form_ring(place),
             Clause::Join(joins) => {
                 // A join before anything else brings in the yarn.

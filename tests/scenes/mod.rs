@@ -254,3 +254,15 @@ pub(crate) fn mandala() -> Plan {
     b.part("mandala");
     b.plan(design("Rosette mandala"))
 }
+
+/// A mat of these written rounds, joined.
+pub(crate) fn written(rounds: &str) -> Plan {
+    let text = format!(
+        "title: Written\nkind: mat\nswatch: {{stitch: dc, stitches: 16, rounds: 8, width: 10, height: 10}}\n\
+         sizes: {{one: {{across: 20}}}}\nwork: joined\nparts:\n  - mat:\n      written: |\n        {rounds}\n"
+    );
+    let mut report = roundelay::report::Report::new();
+    let plan =
+        roundelay::design::read(&text, &mut report).and_then(|design| roundelay::plan::solve(&design, &mut report));
+    plan.unwrap_or_else(|| panic!("{text}: {report:#?}"))
+}

@@ -60,6 +60,11 @@ impl Lane {
         }
     }
 
+    /// True where number and count stand in it.
+    pub(super) fn has_label(&self) -> bool {
+        self.place == Label::Lane
+    }
+
     pub(super) fn width(&self) -> f64 {
         self.chain + self.label + self.part + self.join
     }
@@ -71,7 +76,7 @@ const TAPER: f64 = 0.5;
 /// Widens lanes so that none is much narrower than its neighbours, and a long label leaves the stitches of its round
 /// upright. Lanes without a label have no part in it.
 pub(super) fn taper(widths: &mut [f64], lanes: &[Lane]) {
-    let labelled = |i: usize| lanes.get(i).is_none_or(|lane| lane.place == Label::Lane);
+    let labelled = |i: usize| lanes.get(i).is_none_or(Lane::has_label);
     let meet = |i: usize| labelled(i) && labelled(i - 1);
     for i in (1..widths.len()).filter(|i| meet(*i)) {
         widths[i] = widths[i].max(widths[i - 1] - TAPER);

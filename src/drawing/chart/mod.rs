@@ -164,8 +164,7 @@ impl<'a> Scene<'a> {
 
     /// Widths of the lanes, in stitch units.
     fn lane_widths(&self) -> Vec<f64> {
-        let wide = |lane: &Lane| if self.share.is_some() { 0.0 } else { lane.width() };
-        let mut widths: Vec<f64> = self.lanes.iter().map(wide).collect();
+        let mut widths: Vec<f64> = self.lanes.iter().map(Lane::width).collect();
         lane::taper(&mut widths, &self.lanes);
         widths
     }

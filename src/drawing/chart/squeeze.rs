@@ -22,6 +22,9 @@ const STEP: f64 = 0.85;
 /// How many steps are tried at most.
 const STEPS: usize = 12;
 
+/// Share of its width below which narrowing a symbol has come to nothing.
+const HOPELESS: f64 = 0.2;
+
 /// How many of those that follow a symbol may meet it.
 const REACH: usize = 3;
 
@@ -33,6 +36,7 @@ const AIR: f64 = 0.02;
 pub(super) fn clear(items: &mut [Placed], unit: f64, hand: Hand, inks: &mut Inks) {
     let way = if hand == Hand::Right { AWAY * unit } else { -AWAY * unit };
     let mut keys: Vec<(String, Affine)> = items.iter().map(|placed| ink(placed, unit, inks)).collect();
+    let before: Vec<f64> = items.iter().map(|placed| placed.fit.width).collect();
     let mut look: Vec<usize> = (0..items.len()).collect();
     for _ in 0..STEPS {
         // How hard each is pushed the way the work runs; a chain gives way to a chain less than to a stem.
@@ -62,6 +66,12 @@ pub(super) fn clear(items: &mut [Placed], unit: f64, hand: Hand, inks: &mut Inks
         look = tight.keys().flat_map(|index| index.saturating_sub(REACH)..=*index).collect();
         look.sort_unstable();
         look.dedup();
+    }
+    // What meets however narrow it is drawn is better drawn whole.
+    for (placed, width) in items.iter_mut().zip(before) {
+        if placed.fit.width < HOPELESS * width {
+            placed.fit.width = width;
+        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 use kurbo::{BezPath, Point, Vec2};
 
+use super::lane::Lane;
 use super::placed::Placed;
 use super::{PARTING, Scene, squeeze};
 use crate::drawing::symbols::Fit;
@@ -54,7 +55,9 @@ pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
     let Some(ring) = scene.ring(index).cloned() else { return Vec::new() };
     let Some(round) = scene.round_of(ring.row) else { return Vec::new() };
     let parents = scene.rings.parents(index);
-    let mut pass = Pass { scene, ring: &ring, parents: &parents, items: Vec::with_capacity(ring.marks.len()) };
+    let labelled = scene.lanes.get(index).is_none_or(Lane::has_label);
+    let items = Vec::with_capacity(ring.marks.len());
+    let mut pass = Pass { scene, ring: &ring, parents: &parents, labelled, items };
     let shown = pass.scene.share.map_or(round.ops.len(), |repeats| round.ops.len() / repeats as usize);
     for mark in ring.marks.iter().take_while(|mark| mark.op < shown) {
         if let Some(op) = round.ops.get(mark.op) {
@@ -71,6 +74,8 @@ struct Pass<'a, 'b> {
     scene: &'a mut Scene<'b>,
     ring: &'a Ring,
     parents: &'a [f64],
+    /// True where its label stands in its lane.
+    labelled: bool,
     items: Vec<Placed>,
 }
 
@@ -215,13 +220,18 @@ impl Pass<'_, '_> {
         }
     }
 
-    /// Angle from one foot to the next of so many stitches that go under the chains of one space; a narrow one is one foot.
+    /// Angle from one foot to the next of so many stitches that go under the chains of one space; a narrow one is one foot,
+    /// and stems that lean need more room to stay apart.
     fn within(&self, op: &Op, mark: &Mark, feet: u32) -> f64 {
         let own = self.parents.get(mark.parent..mark.parent + op.consumed as usize).unwrap_or_default();
         let foot = self.ring.foot_at(mark.at);
         let (Some(first), Some(last)) = (own.first(), own.last()) else { return 0.0 };
         let room = (last - first + 0.5 / foot) / f64::from(feet.max(1));
-        if room * foot < NARROW { 0.0 } else { room.min(0.6 * self.ring.unit) }
+        let middle = (first + last) / 2.0;
+        let heads = self.ring.heads.iter().skip(mark.first).take(op.count() as usize);
+        let aside = heads.map(|head| (head - middle).abs()).fold(0.0, f64::max) * self.ring.middle();
+        let high = self.ring.head.0 - self.ring.foot.0;
+        if room * foot * high / high.hypot(aside) < NARROW { 0.0 } else { room.min(0.6 * self.ring.unit) }
     }
 
     /// Chains over a gap, in an arch; a picot on the last stitch.
@@ -291,7 +301,9 @@ impl Pass<'_, '_> {
         if let Begin::Chain { chains, counts: false } = round.begin {
             let along = self.ring.from() - 0.3 / radius;
             // It leans with the first stitch.
-            let foot = self.first_foot(round).map_or(along, |first| along.min(first - 0.55 / self.ring.foot.0));
+            let lean = self.first_foot(round).map_or(along, |first| along.min(first - 0.55 / self.ring.foot.0));
+            // Where the label stands beside it, only so far as that leaves it room.
+            let foot = if self.labelled { lean.max(along - 0.25 / radius) } else { lean };
             self.put(Sign::TurningChain(chains), self.foot(foot), self.head(along), 1.0);
         }
         if round.close == Close::Join && self.scene.share.is_none() {

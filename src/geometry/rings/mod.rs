@@ -175,14 +175,22 @@ impl Rings {
         rest.iter().copied().chain(first.iter().map(|angle| angle + TURN)).collect()
     }
 
-    /// Angle of the lane of ring `index` as the ring below has it: its own lane, or half of what the ring begins with
-    /// before the stitches that this is worked into.
-    fn start_on_below(&self, index: usize) -> f64 {
+    /// Angle of the lane of ring `index` as the ring below has it: its own lane. A ring that begins further on has its lane
+    /// half the width of that one before its first cell, so that its stitches lean as much one way as the other.
+    fn lane_on_below(&self, index: usize) -> f64 {
         let Some(below) = index.checked_sub(1).and_then(|below| self.rings.get(below)) else { return 0.0 };
-        let Some((shift, ring)) = self.rings.get(index).and_then(|ring| Some((ring.shift?, ring))) else {
-            return below.lane;
-        };
-        self.begins_over(index) - shift.width * ring.unit / 2.0
+        match self.rings.get(index).and_then(|ring| ring.shift) {
+            Some(_) => self.first_cell(index) - below.lane_width / 2.0,
+            None => below.lane,
+        }
+    }
+
+    /// Angle on the ring below at which the first cell of ring `index` begins.
+    fn first_cell(&self, index: usize) -> f64 {
+        match self.rings.get(index).and_then(|ring| Some((ring.shift?, ring.unit))) {
+            Some((shift, unit)) => self.begins_over(index) - shift.width * unit / 2.0,
+            None => index.checked_sub(1).and_then(|below| self.rings.get(below)).map_or(0.0, Ring::from),
+        }
     }
 
     /// Angle of the middle of what ring `index` begins on, where it begins further on than the one below; else that of

@@ -62,7 +62,7 @@ impl Onto {
     /// Between ring `index` and the one below it.
     fn below(rings: &Rings, index: usize) -> Option<Self> {
         let (below, ring) = (rings.rings.get(index.checked_sub(1)?)?, rings.rings.get(index)?);
-        let start = ring.shift.map_or(below.from(), |_| rings.start_on_below(index));
+        let start = rings.first_cell(index);
         let stretch = (ring.to() - ring.from()) / (below.to() - below.from());
         Some(Self { start, lane: (below.to(), below.lane_width), from: ring.from(), stretch })
     }
@@ -90,7 +90,7 @@ fn parents(rings: &Rings, index: usize) -> Vec<f64> {
 
 /// Stands a ring on its parents for the first time.
 fn begin(rings: &mut Rings, rounds: &[&Round], index: usize) {
-    let lane = rings.start_on_below(index);
+    let lane = rings.lane_on_below(index);
     let (Some(ring), Some(round)) = (rings.rings.get_mut(index), rounds.get(index)) else { return };
     ring.lane = lane;
     let mut parent = 0;
@@ -150,7 +150,7 @@ fn drawn(rings: &Rings, rounds: &[&Round], index: usize) -> Vec<Option<f64>> {
 fn settle(rings: &mut Rings, rounds: &[&Round], index: usize, above: &[Option<f64>], below: f64) {
     let (Some(ring), Some(round)) = (rings.rings.get(index), rounds.get(index)) else { return };
     let parents = parents(rings, index);
-    let lane_below = index.checked_sub(1).map(|_| rings.start_on_below(index));
+    let lane_below = index.checked_sub(1).map(|_| rings.lane_on_below(index));
     let next = rings.rings.get(index + 1).filter(|next| !above.is_empty() && next.shift.is_none());
     let lanes: Vec<f64> = lane_below.into_iter().chain(next.map(|next| next.lane)).collect();
     let wish = if index == 0 { 0.0 } else { lanes.iter().sum::<f64>() / lanes.len().max(1) as f64 };

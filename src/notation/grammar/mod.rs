@@ -58,6 +58,8 @@ pub(crate) enum Clause {
     Again(Times),
     /// Makes an adjustable ring.
     Ring,
+    /// Makes a ring: of the chains before, or an adjustable one.
+    MakeRing,
     /// Joins chains to form a ring.
     FormRing,
     /// Joins the round; false says not to.
@@ -262,7 +264,10 @@ fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
         word(&["make", "form", "in", "into", "work"]),
         (word(&["start", "begin", "starting", "beginning"]), word(&["with"])).void(),
     ));
-    (opt(make), opt(word(&["in", "into"])), articles, magic).value(Clause::Ring).parse_next(input)
+    let named = (opt(make), opt(word(&["in", "into"])), articles, magic).value(Clause::Ring);
+    let bare =
+        (word(&["make", "start"]), opt(word(&["with"])), articles, word(&["ring", "loop"])).value(Clause::MakeRing);
+    alt((named, bare)).parse_next(input)
 }
 
 /// One clause, `depth` brackets deep.
