@@ -55,6 +55,19 @@ fn clean_rounds_count_as_they_say() {
     }
 }
 
+/// The rounds that the README shows can be worked.
+#[test]
+fn the_rounds_of_the_readme_count() {
+    let lines = include_str!("../README.md").lines().skip_while(|line| !line.starts_with("    Rnd 1"));
+    let text: String =
+        lines.take_while(|line| line.starts_with("    ")).map(|line| format!("{}\n", line.trim())).collect();
+    let case = Case { name: "README", terms: Terms::Us, work: Work::Joined { chain_counts: true }, text: &text };
+    let (counted, report) = count(&case);
+    assert_eq!(report.diagnostics, []);
+    let counts: Vec<u32> = counted.iter().flat_map(|counted| &counted.rounds).map(|round| round.after).collect();
+    assert_eq!(counts, [12, 24, 32, 48]);
+}
+
 /// Complaints of a case stand below its bad lines, with the words they hold, and there are no others.
 fn told_beside_their_lines(case: &Case<'_>, report: &Report, weighs: impl Fn(Severity) -> bool) {
     let mut expected = Vec::new();
