@@ -19,6 +19,8 @@ pub(super) enum Numbers {
 pub(super) struct Header {
     pub(super) numbers: Numbers,
     pub(super) row: bool,
+    /// True where it is a number alone, which only the start of a line makes a header.
+    pub(super) bare: bool,
     pub(super) place: Place,
     /// Tokens of the header.
     pub(super) length: usize,
@@ -102,6 +104,14 @@ impl Line<'_> {
         (!bare).then_some((Numbers::These(from, to.unwrap_or(from)), row, end))
     }
 
+    /// `4.`, `5-7:`, `8)`.
+    fn bare(&self) -> Option<(Numbers, bool, usize)> {
+        let from = self.number(0)?;
+        let to = self.number(2).filter(|_| self.range(1));
+        let end = if to.is_some() { 3 } else { 1 };
+        self.sign(end).then_some((Numbers::These(from, to.unwrap_or(from)), false, end + 1))
+    }
+
     /// The last of rounds told one by one, and the tokens up to there.
     fn listed(&self, from: u32) -> (Option<u32>, usize) {
         let (mut last, mut length) = (from, 2);
@@ -153,9 +163,10 @@ impl Line<'_> {
 pub(super) fn header(tokens: &[Token]) -> Option<Header> {
     let place = tokens.first()?.place;
     let line = Line(tokens);
-    let found = line.start().or_else(|| line.numbered()).or_else(|| line.ordinals()).or_else(|| line.following())?;
-    let (numbers, row, length) = found;
-    Some(Header { numbers, row, place, length })
+    let worded = line.start().or_else(|| line.numbered()).or_else(|| line.ordinals()).or_else(|| line.following());
+    let bare = worded.is_none();
+    let (numbers, row, length) = worded.or_else(|| line.bare())?;
+    Some(Header { numbers, row, bare, place, length })
 }
 
 #[cfg(test)]
@@ -182,6 +193,10 @@ mod tests {
             ("Foundation: ch 4", Some((Numbers::Start, 2))),
             ("rnd 5, 8 sc", Some((Numbers::These(5, 5), 2))),
             ("r 6 sc", None),
+            ("4. sc around", Some((Numbers::These(4, 4), 2))),
+            ("5-7) sc around", Some((Numbers::These(5, 7), 4))),
+            ("8: sc around", Some((Numbers::These(8, 8), 2))),
+            ("12 sc, inc", None),
             ("next 3 sts", None),
             ("first round of the hat", None),
             ("2nd ch from hook", None),

@@ -83,7 +83,7 @@ fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
     for (at, token) in tokens.iter().enumerate() {
         let after_stop = at > 0 && matches!(tokens[at - 1].kind, Kind::Sign('.') | Kind::Close(_));
         let header = (token.starts_line || after_stop).then(|| header(&tokens[at..])).flatten();
-        let header = header.filter(|header| token.starts_line || header.length > 2);
+        let header = header.filter(|header| token.starts_line || (header.length > 2 && !header.bare));
         if header.is_some() {
             numbered = true;
             starts.push((at, header));
@@ -334,6 +334,16 @@ fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bo
             };
             let message = format!("a shell is made of some number of stitches, such as 5 {tall}, and none is said");
             Diagnostic::error("bare-shell", message).at(token.place).help(help)
+        }
+        Some("along" | "other" | "opposite")
+            if tokens.iter().skip(stop).take(4).any(|token| token.word() == Some("side")) =>
+        {
+            Diagnostic::error(
+                "oval",
+                "this goes along both sides of a chain: an oval, which can't be drawn as a round chart",
+            )
+            .at(token.place)
+            .help("start in an adjustable ring, or in a ring of chains: `ch 4, sl st to first ch to form a ring`")
         }
         Some(word) if !known(word) => unknown(word, token.place, vocabulary),
         _ => {

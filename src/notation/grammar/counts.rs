@@ -47,8 +47,15 @@ pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
     let dashed = (alt((dash, sign('='), sign(':'))), counts_list, end_or_pause).map(|(_, list, _)| list);
     let bare = (counts_list, end_or_pause)
         .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
-    alt((bracketed, dashed, bare)).map(Clause::Count).parse_next(input)
+    let others = (open, number, word(OTHERS), close).value(Clause::Aside);
+    alt((alt((bracketed, dashed, bare)).map(Clause::Count), others)).parse_next(input)
 }
+
+/// What is counted at the end of a round beside stitches.
+const OTHERS: &[&str] = &[
+    "petals", "points", "groups", "corners", "spokes", "scallops", "fans", "shells", "sides", "pairs", "ribs",
+    "blocks", "squares", "leaves", "motifs", "repeats", "waves",
+];
 
 /// After a bracketed count comes no number of times and no place.
 pub(super) fn count_follows(input: &mut Input<'_>) -> Res<()> {

@@ -140,7 +140,9 @@ pub(crate) fn separator(input: &mut Input<'_>) -> Res<()> {
 /// Everything up to the next comma, semicolon, full stop or bracket.
 fn rest_of_clause(input: &mut Input<'_>) -> Vec<Token> {
     let inside = take(|token: &Token| {
-        let stop = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        let sign = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        // A dash between blanks leads to the count.
+        let stop = sign || token.kind == Kind::Dash(true);
         (!stop).then(|| token.clone())
     });
     repeat::<_, _, Vec<Token>, _, _>(0.., inside).parse_next(input).unwrap_or_default()
@@ -230,7 +232,8 @@ fn joining_yarn(input: &mut Input<'_>) -> Res<Clause> {
 /// Words that may name a yarn: up to the next stop, or where the next step is tied on: `with tide and sc in each st`.
 fn yarn_words(input: &mut Input<'_>) -> Res<Vec<String>> {
     let inside = take(|token: &Token| {
-        let stop = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        let sign = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        let stop = sign || token.kind == Kind::Dash(true);
         (!stop && !matches!(token.word(), Some("and" | "then"))).then(|| token.show())
     });
     repeat(0.., inside).parse_next(input)

@@ -26,9 +26,10 @@ pub(super) fn around(input: &mut Input<'_>) -> Res<Times> {
     let to_last =
         (word(&["to", "until", "except", "before"]), articles, leave).map(|(_, _, (_, number, _))| number.unwrap_or(1));
     let to_end =
-        (word(&["to", "until"]), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
-    let all_round = (word(&["around", "across", "round"]), opt(to_last_after)).map(|(_, leave)| leave.unwrap_or(0));
-    alt((all_round, to_end, to_last)).map(|leave| Times::Around { leave }).parse_next(input)
+        || (word(&["to", "until"]), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
+    let all_round = (word(&["around", "across", "round"]), opt(alt((to_last_after, to_end()))))
+        .map(|(_, leave)| leave.unwrap_or(0));
+    alt((all_round, to_end(), to_last)).map(|leave| Times::Around { leave }).parse_next(input)
 }
 
 pub(super) fn to_last_after(input: &mut Input<'_>) -> Res<u32> {
@@ -38,7 +39,7 @@ pub(super) fn to_last_after(input: &mut Input<'_>) -> Res<u32> {
 
 pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
     let lead = (word(&["each", "every", "all"]), opt(word(&["rem", "remaining", "of"])), articles);
-    let next = opt(word(&["next", "following", "foll", "rem", "remaining"]));
+    let next = opt(word(&["next", "following", "foll", "rem", "remaining", "first", "last"]));
     let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
     let unit = unit.unwrap_or(Unit::Stitch);
     opt((word(&["and"]), opt(word(&["each"])), self::unit)).parse_next(input)?;
