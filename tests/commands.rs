@@ -373,3 +373,22 @@ fn a_text_file_is_checked_planned_drawn_and_published() {
     assert_eq!(status(&alone), 1);
     assert!(err(&alone).contains("--swatch FILE.yaml"), "{}", err(&alone));
 }
+
+/// Rounds that begin in a space, after slip stitches, go through every command as any others do.
+#[test]
+fn a_text_file_with_slip_stitches_is_checked_planned_and_drawn() {
+    let folder = tempfile::tempdir().unwrap();
+    let (rounds, swatch) = (path("harbour-light-coaster.txt"), path("swatches/cove-cotton.yaml"));
+    let run = |args: &[&str]| roundelay(&[args, &["--swatch", &swatch]].concat());
+    let checked = run(&["check", &rounds]);
+    assert_eq!((status(&checked), err(&checked).as_str()), (0, ""));
+    let planned = out(&run(&["plan", &rounds, "--format", "text"]));
+    let fifth = "Rnd 5: sl st in next st, sl st in next ch-1 sp, ch 3 (counts as dc), (dc, ch 1, dc) in same sp, \
+                 sk next 2 sts, [(2 dc, ch 1, dc) in next ch-1 sp, sk next 2 sts] 11 times, sl st to top of ch-3 to join (48)";
+    assert!(planned.contains(fifth), "{planned}");
+    let json = out(&run(&["plan", &rounds, "--format", "json"]));
+    assert_eq!(json.matches("\"slipped\":").count(), 2, "rounds 3 and 5 begin further on");
+    let chart = folder.path().join("chart.svg");
+    assert_eq!(status(&run(&["draw", &rounds, "chart", "-o", chart.to_str().unwrap()])), 0);
+    assert!(fs::read_to_string(chart).unwrap().contains("Harbour light coaster"));
+}
