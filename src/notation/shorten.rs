@@ -32,7 +32,8 @@ pub(super) fn shorten(ops: &[Op]) -> Vec<Item> {
     let letters: Vec<usize> = letters.collect();
     let units = repeating_units(&letters);
     let repeating = (0..units.len()).filter(|at| !units[*at].is_empty()).collect();
-    let mut search = Search { units, repeating, runs: run_lengths(&letters), known: BTreeMap::new() };
+    let twice = twice_by(&units);
+    let mut search = Search { units, repeating, twice, runs: run_lengths(&letters), known: BTreeMap::new() };
     search.solve(0, ops.len());
     search.items(ops, 0, ops.len())
 }
@@ -82,6 +83,17 @@ fn repeating_units(letters: &[usize]) -> Vec<Vec<(usize, usize)>> {
     units
 }
 
+/// For each position the end of the first unit worked twice that starts there or later.
+fn twice_by(units: &[Vec<(usize, usize)>]) -> Vec<usize> {
+    let mut ends = vec![usize::MAX; units.len()];
+    let mut first = usize::MAX;
+    for (at, own) in units.iter().enumerate().rev() {
+        first = own.iter().map(|(unit, _)| at + 2 * unit).fold(first, usize::min);
+        ends[at] = first;
+    }
+    ends
+}
+
 /// What to do first at a position: a unit, how often.
 #[derive(Clone, Copy)]
 struct Step {
@@ -100,6 +112,8 @@ struct Search {
     units: Vec<Vec<(usize, usize)>>,
     /// The positions at which a unit repeats, in order.
     repeating: Vec<usize>,
+    /// For each position the end of the first unit worked twice from there on.
+    twice: Vec<usize>,
     runs: Vec<usize>,
     known: BTreeMap<(usize, usize), Solved>,
 }
@@ -146,9 +160,8 @@ impl Search {
             if most < 2 {
                 continue;
             }
-            self.solve(at, unit);
-            let Some(inner) = self.known.get(&(at, unit)) else { continue };
-            let own = inner.cost + REPEAT + if inner.repeats { NESTED } else { 0 };
+            let (inner, repeats) = self.cost(at, unit);
+            let own = inner + REPEAT + if repeats { NESTED } else { 0 };
             for times in (2..=most).rev() {
                 let cost = own + after(at + unit * times).0;
                 if cost < choice.0.0 {
@@ -159,11 +172,30 @@ impl Search {
         choice
     }
 
-    fn items(&self, ops: &[Op], start: usize, length: usize) -> Vec<Item> {
-        let Some(solved) = self.known.get(&(start, length)) else { return Vec::new() };
+    /// Cost of the best description of so many letters, and whether it repeats anything. Where nothing stands twice among
+    /// them, that is run after run.
+    fn cost(&mut self, start: usize, length: usize) -> (u32, bool) {
+        let end = start + length;
+        if self.twice[start] <= end {
+            self.solve(start, length);
+            return self.known.get(&(start, length)).map_or((0, false), |solved| (solved.cost, solved.repeats));
+        }
+        let (mut at, mut cost) = (start, 0);
+        while at < end {
+            let run = self.runs[at].min(end - at);
+            cost += RUN + if run > 1 { NUMBER } else { 0 };
+            at += run;
+        }
+        (cost, false)
+    }
+
+    fn items(&mut self, ops: &[Op], start: usize, length: usize) -> Vec<Item> {
+        self.solve(start, length);
+        let steps: Vec<Option<Step>> =
+            self.known.get(&(start, length)).map(|solved| solved.steps.clone()).unwrap_or_default();
         let mut items = Vec::new();
         let mut at = 0;
-        while let Some(Some(step)) = solved.steps.get(at) {
+        while let Some(Some(step)) = steps.get(at) {
             let times = Times::Exactly(step.times as u32);
             items.push(Item::unplaced(if step.unit == 1 {
                 Act::Run(ops[start + at].clone(), times)
@@ -221,5 +253,61 @@ mod tests {
     fn a_round_of_two_thousand_is_one_short_repeat() {
         let long = "...................i".repeat(100);
         assert_eq!(show(&shorten(&ops(&long))), "[.19 i1]100");
+    }
+
+    /// Cost of a description, and whether it repeats anything.
+    fn cost(items: &[Item]) -> (u32, bool) {
+        let one = |item: &Item| match &item.act {
+            Act::Run(_, Times::Exactly(times)) => (RUN + if *times > 1 { NUMBER } else { 0 }, false),
+            Act::Repeat(body, _) => {
+                let (inner, repeats) = cost(body);
+                (inner + REPEAT + if repeats { NESTED } else { 0 }, true)
+            }
+            Act::Run(..) | Act::Same { .. } => (0, false),
+        };
+        items.iter().map(one).fold((0, false), |(sum, any), (cost, repeats)| (sum + cost, any || repeats))
+    }
+
+    /// The least cost of any nesting of runs and repeats, by trying them all: first with, then without a repeat in it.
+    fn by_force(pattern: &str, known: &mut BTreeMap<String, [u32; 2]>) -> [u32; 2] {
+        if pattern.is_empty() {
+            return [u32::MAX / 2, 0];
+        }
+        if let Some(best) = known.get(pattern) {
+            return *best;
+        }
+        let mut best = [u32::MAX / 2; 2];
+        let first = pattern.chars().next();
+        let run = pattern.chars().take_while(|letter| Some(*letter) == first).count();
+        for times in 1..=run {
+            let [with, without] = by_force(&pattern[times..], known);
+            let own = RUN + if times > 1 { NUMBER } else { 0 };
+            best = [best[0].min(own + with), best[1].min(own + without)];
+        }
+        for unit in 2..=pattern.len() / 2 {
+            let body = &pattern[..unit];
+            let [with, without] = by_force(body, known);
+            let mut end = unit;
+            while pattern[end..].starts_with(body) {
+                end += unit;
+                let rest = by_force(&pattern[end..], known).into_iter().min().unwrap_or(0);
+                best[0] = best[0].min((with + NESTED).min(without) + REPEAT + rest);
+            }
+        }
+        known.insert(pattern.to_owned(), best);
+        best
+    }
+
+    #[test]
+    fn nothing_shorter_is_found_by_trying_everything() {
+        let mut known = BTreeMap::new();
+        for length in 1..=12 {
+            for bits in 0..1_u32 << length {
+                let letter = |i: u32| if bits >> i & 1 == 1 { 'i' } else { '.' };
+                let pattern: String = (0..length).map(letter).collect();
+                let least = by_force(&pattern, &mut known).into_iter().min().unwrap_or(0);
+                assert_eq!(cost(&shorten(&ops(&pattern))).0, least, "{pattern}");
+            }
+        }
     }
 }
