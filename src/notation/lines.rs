@@ -192,7 +192,7 @@ mod tests {
         assert_eq!(line.as_deref(), Some("[sc in next st, 2 sc in next st] 6 (7) times – 18 (21)"));
         let fourth: Vec<Option<&Stretch>> = sizes.iter().map(|size| size.get(3)).collect();
         let label = writer.sized(&fourth, &["S", "M"]).map(|line| line.label);
-        assert_eq!(label.as_deref(), Some("Rnds 4 – 7 (8)"));
+        assert_eq!(label.as_deref(), Some("Rnds 4–7 (4–8)"));
         let only: Vec<Option<&Stretch>> = vec![None, sizes[1].get(2)];
         let line = writer.sized(&only, &["S", "M"]);
         let line = line.map(|line| format!("{}: {}", line.label, line.text));

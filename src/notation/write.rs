@@ -147,15 +147,15 @@ fn alike(a: &[Item], b: &[Item]) -> bool {
     a.len() == b.len() && a.iter().zip(b).all(same)
 }
 
-/// The same number in every size, or the numbers of all sizes in the trade's bracket form: `72 (80, 88)`; a dash
-/// stands for a size that has none.
-pub(crate) fn across(values: &[Option<u32>]) -> String {
+/// The same in every size, or what each size has in the trade's bracket form: `72 (80, 88)`; a dash stands for a size
+/// that has none.
+pub(crate) fn across<T: PartialEq + ToString>(values: &[Option<T>]) -> String {
     let mut known = values.iter().flatten();
-    let first = known.next().copied().unwrap_or_default();
-    if known.all(|value| *value == first) {
+    let Some(first) = known.next() else { return "0".to_owned() };
+    if known.all(|value| value == first) {
         return first.to_string();
     }
-    let show = |value: &Option<u32>| value.map_or("–".to_owned(), |value| value.to_string());
+    let show = |value: &Option<T>| value.as_ref().map_or("–".to_owned(), T::to_string);
     let rest: Vec<String> = values.iter().skip(1).map(show).collect();
     format!("{} ({})", values.first().map(show).unwrap_or_default(), rest.join(", "))
 }
@@ -176,15 +176,17 @@ impl Writer<'_> {
         self.say(key, &[("what", Arg::Text(what)), ("number", Arg::Text(number))])
     }
 
-    /// `Rnd 5`, `Rnds 8–14`.
+    /// `Rnd 5`, `Rnds 8–14`, `Rnds 8–14 (8–14, 9–16)`.
     pub fn label(&self, first: &[Option<u32>], last: &[Option<u32>]) -> String {
-        let (first_text, last_text) = (across(first), across(last));
         if first == last {
-            return self.say("round-label", &[("number", Arg::Text(&first_text))]);
+            return self.say("round-label", &[("number", Arg::Text(&across(first)))]);
         }
-        let one = first_text.contains('(') || last_text.contains('(');
-        let both = if one { format!("{first_text} – {last_text}") } else { format!("{first_text}–{last_text}") };
-        self.say("rounds-label", &[("number", Arg::Text(&both))])
+        let span = |(first, last): (&Option<u32>, &Option<u32>)| {
+            let (first, last) = first.zip(*last)?;
+            Some(if first == last { first.to_string() } else { format!("{first}–{last}") })
+        };
+        let spans: Vec<Option<String>> = first.iter().zip(last).map(span).collect();
+        self.say("rounds-label", &[("number", Arg::Text(&across(&spans)))])
     }
 
     /// The stitches after the last round that bring a spiral down, as one sentence; nothing for none.

@@ -100,6 +100,17 @@ pub(super) fn widths(runs: &[Run], size: f64) -> (f64, f64) {
     (widest, words.iter().map(|word| word.width).sum::<f64>() + spaces)
 }
 
+/// Least width at which the words stand on two lines, broken at a space.
+pub(super) fn width_in_two(runs: &[Run], size: f64) -> f64 {
+    let words = words(runs, size);
+    let length = |words: &[Word]| {
+        let spaces: f64 = words.iter().rev().skip(1).map(|word| word.space).sum();
+        words.iter().map(|word| word.width).sum::<f64>() + spaces
+    };
+    let cuts = (0..=words.len()).map(|at| words.split_at(at));
+    cuts.map(|(first, second)| length(first).max(length(second))).fold(f64::INFINITY, f64::min)
+}
+
 fn words(runs: &[Run], size: f64) -> Vec<Word> {
     let mut words: Vec<Word> = Vec::new();
     let mut open = false;

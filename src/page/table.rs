@@ -7,7 +7,7 @@ use kurbo::{Affine, Point, Rect};
 use crate::font::Face;
 
 use super::flow::{Bit, Flow, Shows, Slab, bar, baseline, frame, ornament};
-use super::lines::{widths, wrap};
+use super::lines::{width_in_two, widths, wrap};
 use super::{Artifact, Cell, Column, Owner, Run, Scope, Table, Tag};
 
 /// Cost of ending a page between two rows.
@@ -40,8 +40,24 @@ const NARROW_GAP: f64 = 0.65;
 /// Narrowest growing column, in ems: below that its words go on a line of their own.
 const STACKED: f64 = 15.0;
 
+/// Share of the height of tables that closer columns must save.
+const WORTH_CLOSER: f64 = 0.05;
+/// Added to a width for two lines, in ems: labels alike but for their figures then all break or none does.
+const FIGURES: f64 = 0.35;
+/// Rows that are tried in several ways before the best is kept for all.
+const TRIED: usize = 300;
+
 /// Most lines of boxes to tick in one row.
 const TICK_LINES: u32 = 8;
+
+/// What the columns of a table want.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Wants {
+    /// The least and the natural width of each.
+    widths: Vec<(f64, f64)>,
+    /// True where they are to stand closer together than usual.
+    closer: bool,
+}
 
 /// Where a column lies and how its words end.
 struct Rail {
@@ -54,7 +70,7 @@ struct Rail {
 
 impl Flow<'_> {
     /// Adds a table in the frame in force, its columns wanting the widths `wants`.
-    pub(super) fn table(&mut self, table: &Table, wants: &[(f64, f64)], parent: usize) {
+    pub(super) fn table(&mut self, table: &Table, wants: &Wants, parent: usize) {
         let style = self.style;
         let rails = self.rails(table, wants);
         let edge = rails.iter().map(|rail| rail.left + rail.width).fold(0.0, f64::max);
@@ -253,7 +269,100 @@ impl Flow<'_> {
 
     /// The least and the natural widths that the columns of each table want; tables of a kind want the same. Where the
     /// words only fit on one line if boxes to tick stand closer together, these do, in more lines.
-    pub(super) fn wants_side_by_side(&self, tables: &[&Table]) -> Vec<Vec<(f64, f64)>> {
+    pub(super) fn wants_side_by_side(&self, tables: &[&Table]) -> Vec<Wants> {
+        let mut kinds = BTreeMap::new();
+        let wants = self.widths_side_by_side(tables);
+        let eased = tables.iter().zip(wants).map(|(table, widths)| {
+            let alike =
+                || -> Vec<&Table> { tables.iter().copied().filter(|other| other.kind() == table.kind()).collect() };
+            let eased = kinds.entry(table.kind()).or_insert_with(|| self.eased(&alike(), widths));
+            eased.clone()
+        });
+        eased.collect()
+    }
+
+    /// What tables of one kind want: where that saves lines, columns give way to the growing one, with two lines instead
+    /// of one, fewer boxes side by side, or less room between them.
+    fn eased(&self, tables: &[&Table], widths: Vec<(f64, f64)>) -> Wants {
+        let usual = Wants { widths, closer: false };
+        let Some(first) = tables.first().filter(|table| table.columns.iter().any(|column| column.grows)) else {
+            return usual;
+        };
+        let narrow = |i: usize| {
+            tables.iter().map(|table| self.folded(table, i)).fold(0.0, f64::max) + FIGURES * self.style.table
+        };
+        let fold = |(i, (want, column)): (usize, (&(f64, f64), &Column))| {
+            if column.grows {
+                *want
+            } else {
+                Some(narrow(i)).filter(|width| *width < want.1).map_or(*want, |width| (width, width))
+            }
+        };
+        let widths = usual.widths.iter().zip(&first.columns).enumerate().map(fold).collect();
+        let mut best = Wants { widths, closer: true };
+        let mut height = self.height_of(tables, &best);
+        // What gave way without need takes its room again.
+        let apart = Wants { closer: false, ..best.clone() };
+        let other = self.height_of(tables, &apart);
+        if other * (1.0 - WORTH_CLOSER) <= height {
+            (best, height) = (apart, other);
+        }
+        for (i, want) in usual.widths.iter().enumerate().rev() {
+            let mut tried = best.clone();
+            match tried.widths.get_mut(i) {
+                Some(width) if width != want => *width = *want,
+                _ => continue,
+            }
+            let other = self.height_of(tables, &tried);
+            if other <= height + 1e-6 {
+                (best, height) = (tried, other);
+            }
+        }
+        if self.height_of(tables, &usual) <= height + 1e-6 { usual } else { best }
+    }
+
+    /// Width of a column whose cells stand in two lines at most.
+    fn folded(&self, table: &Table, index: usize) -> f64 {
+        let size = self.style.table;
+        let title = table.columns.get(index).map_or("", |column| &column.title);
+        let title = if table.head { width_in_two(&[Run::bold(title)], size) } else { 0.0 };
+        let cells = table.rows.iter().filter_map(|row| row.get(index)).map(|cell| {
+            let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
+            let across = cell.ticks.div_ceil(cell.ticks.div_ceil(FEW_TICKS).max(1));
+            let boxes = self.style.tick * 1.35 * f64::from(across);
+            (width_in_two(&cell.runs, size) + self.swatch_room(cell)).max(picture).max(boxes)
+        });
+        cells.fold(title, f64::max)
+    }
+
+    /// Height of the first rows of tables whose columns get what they want.
+    fn height_of(&self, tables: &[&Table], wants: &Wants) -> f64 {
+        let rows = tables.iter().flat_map(|table| {
+            let rails = self.rails(table, wants);
+            table.rows.iter().map(move |row| self.row_height(row, &rails)).collect::<Vec<_>>()
+        });
+        rows.take(TRIED).sum()
+    }
+
+    fn row_height(&self, cells: &[Cell], rails: &[Rail]) -> f64 {
+        let style = self.style;
+        let line = style.table * style.leading;
+        let height = |below: bool| {
+            let cells = cells.iter().zip(rails).filter(|(_, rail)| rail.below == below).map(|(cell, rail)| {
+                if cell.ticks > 0 {
+                    let rows = cell.ticks.div_ceil(self.ticks_across(rail.width));
+                    return f64::from(rows) * line.max(style.tick * 1.35);
+                }
+                let width = (rail.width - self.swatch_room(cell)).max(style.table);
+                let words = wrap(&cell.runs, style.table, width).len() as f64 * line;
+                cell.picture.as_ref().map_or(words, |picture| picture.bounds.height())
+            });
+            cells.fold(if below { 0.0 } else { line }, f64::max)
+        };
+        height(false) + height(true)
+    }
+
+    fn widths_side_by_side(&self, tables: &[&Table]) -> Vec<Vec<(f64, f64)>> {
         // The large boxes of large print leave the room to the words.
         let across = if self.style.tick > LARGE_TICK { FEW_TICKS } else { TICKS_ACROSS };
         let wants = self.wants_with(tables, across);
@@ -286,10 +395,11 @@ impl Flow<'_> {
     }
 
     /// Shares the frame's width out among the columns.
-    fn rails(&self, table: &Table, wants: &[(f64, f64)]) -> Vec<Rail> {
+    fn rails(&self, table: &Table, wants: &Wants) -> Vec<Rail> {
         let indent = self.style.table * INDENT;
         let count = table.columns.len();
-        let mut gap = self.gap_between(wants);
+        let Wants { widths: wants, closer } = wants;
+        let mut gap = if *closer { self.style.table * NARROW_GAP } else { self.gap_between(wants) };
         let mut room = self.frame.1 - self.frame.0 - 2.0 * indent - gap * (count.max(1) as f64 - 1.0);
         let mut widths = share(wants, &table.columns, room);
         let wide = |column: &Column, width: f64| !column.grows || width >= self.style.table * STACKED;

@@ -99,15 +99,14 @@ impl Story<'_> {
 
     fn round_cells(&self, row: &RowLine, measures: bool, colours: bool) -> Vec<Cell> {
         let instruction = vec![Run::new(times_together(&row.instruction))];
-        // A short label stays on one line; one that names sizes may be broken.
-        let short = row.label.matches(' ').count() == 1;
-        let label = if short { row.label.replace(' ', "\u{a0}") } else { row.label.clone() };
-        let mut cells = vec![Cell::bold(label), Cell { runs: instruction, ..Cell::default() }];
-        // The numbers of a few sizes stay on one line.
         let few = row.counts.len() <= FEW_SIZES;
-        let held = |numbers: String| if few { numbers.replace(' ', "\u{a0}") } else { numbers };
-        cells.push(Cell::bold(held(side_by_side(&row.counts, |count| count.to_string()))));
-        cells.push(Cell::new(held(side_by_side(&row.changes, |change| signed(*change)))));
+        let label = label_together(&row.label, few);
+        let mut cells = vec![Cell::bold(label), Cell { runs: instruction, ..Cell::default() }];
+        // The stitches of a few sizes stay on one line; their changes may be broken before the bracket.
+        let counts = side_by_side(&row.counts, |count| count.to_string());
+        cells.push(Cell::bold(if few { counts.replace(' ', "\u{a0}") } else { counts }));
+        let changes = side_by_side(&row.changes, |change| signed(*change));
+        cells.push(Cell::new(if few { changes.replace(", ", ",\u{a0}") } else { changes }));
         if measures {
             let reached = row.reached.map(|reached| bare(reached, self.plan.design.units, self.words.language));
             cells.push(Cell::new(reached.unwrap_or("–".to_owned())));
@@ -118,6 +117,19 @@ impl Story<'_> {
         cells.push(Cell::ticks(row.rounds));
         cells
     }
+}
+
+/// A label whose numbers stay on one line with the word before them, and those of a few sizes with each other.
+fn label_together(label: &str, few: bool) -> String {
+    let mut held = String::new();
+    let mut open = false;
+    for (at, c) in label.char_indices() {
+        open = c == '(' || open && c != ')';
+        let number = label[at..].chars().nth(1).is_some_and(|next| next.is_ascii_digit());
+        let after_word = label[..at].ends_with(char::is_alphabetic);
+        held.push(if c == ' ' && (number && after_word || open && few) { '\u{a0}' } else { c });
+    }
+    held
 }
 
 /// The number of times after a repeat stays on one line with its word: `] 5 times`.
@@ -142,6 +154,13 @@ fn times_together(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_label_breaks_before_its_bracket() {
+        assert_eq!(label_together("Rnds 8–9 (8, 7–9)", true), "Rnds\u{a0}8–9 (8,\u{a0}7–9)");
+        assert_eq!(label_together("Rnds 8–9 (8, 7–9)", false), "Rnds\u{a0}8–9 (8, 7–9)");
+        assert_eq!(label_together("Size M only: Rnd 9", true), "Size M only: Rnd\u{a0}9");
+    }
 
     #[test]
     fn only_the_space_before_times_is_held() {
