@@ -197,7 +197,8 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
 fn colour_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions) -> Vec<Line> {
     let colours = &plan.design.yarn.colours;
     let mut lines = Vec::new();
-    for (index, colour) in colours.iter().enumerate().filter(|_| colours.len() > 1) {
+    let used = |index: usize| size.rounds.iter().any(|round| round.colour == Some(index));
+    for (index, colour) in colours.iter().enumerate().filter(|(index, _)| colours.len() > 1 && used(*index)) {
         let (ground, shade) = yarn_inks(colour.rgb, 1);
         let dashes = dashes(plan, size, index).map(|dashes| dashes.iter().map(|dash| dash * 0.5).collect());
         let shade = if options.tints { shade } else { Ink::BLACK };

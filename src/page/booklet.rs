@@ -25,12 +25,15 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
         return None;
     }
     let words = Words::of(design.language);
-    let style = Style::new(&options.paper, options.print, options.large);
+    let mut style = Style::new(&options.paper, options.print, options.large);
     let story = Story::new(plan, pictures, options, &words);
     let mut document = Document::new(title_of(design), design.language);
     document.author = design.designer.clone();
     let mut sections = story.sections();
     keys_under_charts(&mut sections, &style, &words);
+    let contents_title = words.say("page-contents");
+    let beside = sections.iter().filter(|section| !section.wide).map(|section| section.title.as_str());
+    style.room_for_side_heads(beside.chain([contents_title.as_str()]));
     let root = document.element(Tag::Section, None);
     cover::add(&mut document, &story, &style, root);
     let mut flow = Flow::new(&style, &mut document);

@@ -10,6 +10,7 @@ use crate::words::Language;
 
 use super::lines::{Line, wrap};
 use super::paginate::Extent;
+use super::style::SIDE_GAP;
 use super::{Artifact, Block, Document, Figure, Owner, Run, Section, Style, Table, Tag};
 
 /// A slice of a page.
@@ -104,7 +105,7 @@ impl<'a> Flow<'a> {
         ]));
         rule.anchor = Some((section.id.to_owned(), section.title.clone(), 2));
         self.slabs.push(rule);
-        let width = if beside { style.column - style.left - 6.0 } else { style.width() };
+        let width = if beside { style.column - style.left - SIDE_GAP } else { style.width() };
         let head = self.heading_lines(&section.title, style.heads[1], width);
         let head_height = head.len() as f64 * style.heads[1] * HEAD_LEADING;
         // Beside the text the heading's first line stands on the baseline of the text's first line.

@@ -55,12 +55,19 @@ impl Pictures {
             }
         };
         let charts: Vec<(Arc<Drawing>, String)> = charts;
+        // A part of a round piece is no picture of it: the cover shows it whole, however small.
+        let cover = match choose_view(plan, middle, width, height).0 {
+            ChartView::Sector => {
+                Some(Arc::new(chart(plan, middle, &chart_options(ChartView::Whole, width, height, options))))
+            }
+            _ => charts.get(middle).map(|(drawing, _)| drawing.clone()),
+        };
         let page = Mm::new(style.height() - 3.0 * style.text);
         let tall = if options.large { page } else { (height * SCHEMATIC_SHARE).max(page.min(LEAST_TALL)) };
         let room = SchematicOptions { width, height: tall, ..schematic_options(options) };
         let schematics = schematics(plan, shapes, &room);
         Self {
-            cover: charts.get(middle).map(|(drawing, _)| drawing.clone()),
+            cover,
             key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
             schematics: schematics.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
             charts,

@@ -1,6 +1,7 @@
 //! How pages look: type sizes, line weights and the few colours, in the ordinary and the variant prints.
 
 use crate::drawing::Ink;
+use crate::font::Face;
 use crate::units::Mm;
 
 use super::Paper;
@@ -99,6 +100,10 @@ pub struct Style {
     pub palette: Palette,
 }
 
+/// Room between side heads and the text, mm.
+pub(super) const SIDE_GAP: f64 = 6.0;
+/// Most that the text is moved to the right for the sake of its side heads, mm.
+const MOST_MOVED: f64 = 12.0;
 /// Share of the em height that an average character of running text is wide in the built-in typeface.
 const CHARACTER: f64 = 0.425;
 /// Characters in a full line of running text.
@@ -147,6 +152,18 @@ impl Style {
         self.foot - self.top
     }
 
+    /// Moves the column of running text so far to the right that the words of the heads beside it need not be broken;
+    /// where that would be too far, the heads stand above the text.
+    pub(super) fn room_for_side_heads<'a>(&mut self, titles: impl Iterator<Item = &'a str>) {
+        if !self.has_side() {
+            return;
+        }
+        let words = titles.flat_map(str::split_whitespace);
+        let widest = words.map(|word| Face::Bold.width(word, self.heads[1])).fold(0.0, f64::max);
+        let column = self.column.max(self.left + widest + SIDE_GAP + 0.1);
+        self.column = if column - self.column <= MOST_MOVED { column } else { self.left };
+    }
+
     /// True where side heads stand beside the text.
     pub fn has_side(&self) -> bool {
         self.column > self.left
@@ -182,6 +199,19 @@ mod tests {
         let width = crate::font::Face::Regular.width(&sentence.repeat(10), style.text) / (10.0 * sentence.len() as f64);
         let characters = style.measure / width;
         assert!((60.0..=70.0).contains(&characters), "{characters}");
+    }
+
+    #[test]
+    fn no_word_of_a_side_head_is_broken() {
+        let mut style = Style::new(&Paper::a4(), Print::Colour, false);
+        let column = style.column;
+        style.room_for_side_heads(["Zo wordt gehaakt"].into_iter());
+        assert_eq!(style.column, column);
+        style.room_for_side_heads(["Benodigdheden"].into_iter());
+        let room = style.column - style.left - SIDE_GAP;
+        assert!(style.column > column && Face::Bold.width("Benodigdheden", style.heads[1]) <= room);
+        style.room_for_side_heads(["Haakbenodigdhedenlijst"].into_iter());
+        assert!(!style.has_side());
     }
 
     #[test]

@@ -427,9 +427,13 @@ page-yards = Yards
 page-balls = Balls
 page-yarn-weighed = The amounts come from the weighed swatch, with { $percent } % added for tails and chance.
 page-yarn-estimated = The amounts are an estimate from the yarn weight, with { $percent } % added. A weighed swatch gives better figures.
-page-swatch = Gauge
+page-swatch = { $terms ->
+    [UK] Tension
+   *[US] Gauge
+}
 page-gauge = { $stitches } { $stitch } and { $rounds } rounds in { $square }
 page-gauge-assumed = (assumed from the usual height ratios: work a swatch of it too)
+page-gauges-assumed = In { $square }, assumed from the usual height ratios: work a swatch of each of these too.
 page-gauge-advice = Work the swatch in the round, wash and dry it as the piece will be, then measure. More stitches than this: take a larger hook. Fewer: a smaller one.
 page-head = Head
 page-finished = Finished around
@@ -441,7 +445,10 @@ page-around-worked = Around, worked
 page-length-wanted = Length, wanted
 page-length-worked = Length, worked
 page-measures = Measures by part
-page-measures-note = Around is measured at the end of the part, length along the fabric. “Worked” is what the counts give at the gauge above.
+page-measures-note = Around is measured at the end of the part, length along the fabric. “Worked” is what the counts give at the { $terms ->
+    [UK] tension
+   *[US] gauge
+} above.
 page-size-source = Head measurements: { $source }
 page-source-who = WHO Child Growth Standards 2006
 page-source-uk90 = UK 1990 growth reference
@@ -478,6 +485,7 @@ page-terms = { $terms ->
 page-joined = Every round ends with a slip stitch into its first stitch. That slip stitch never counts as a stitch.
 page-chain-counts = The chains at the start of a round count as its first stitch.
 page-chain-counts-not = The chains at the start of a round do not count as a stitch.
+page-chain-counts-mixed = The chains at the start of a round count as its first stitch only where the round says so.
 page-spiral = The rounds run on in a spiral, without a join. Put a marker into the first stitch of each round and move it up.
 page-turned-never = The work is never turned: the right side faces you throughout.
 page-hand-right = Charts are read from the middle outward, anticlockwise.
@@ -527,6 +535,7 @@ page-finish-off = Cut the yarn, leaving a tail of { $tail }, and draw it through
 page-finish-edge = Work one slip stitch loosely into each stitch of the last round, then cut the yarn, leaving a tail of { $tail }, and draw it through.
 page-finish-step-down = Bring the spiral down with { $stitches }, one into each of the next stitches, so that the edge lies level. Then cut the yarn, leaving a tail of { $tail }, and draw it through.
 page-finish-ring = Pull the tail of the ring until the hole is closed and secure it well.
+page-finish-fold = The part “{ $part }” can be folded outward along its first round, which was worked in the front loop only.
 page-finish-ends = Weave the tails in on the wrong side, there and back.
 page-finish-block = Wash as the yarn’s band says, shape to the measures above and let dry flat or over a form.
 page-cautions = Take care

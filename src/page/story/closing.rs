@@ -4,7 +4,7 @@ use super::Story;
 use crate::design::{Finish, Kind, Shape, Units};
 use crate::page::{Block, Run, Section};
 use crate::plan::Foundation;
-use crate::stitch::Stitch;
+use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
 use crate::words::Arg;
 
@@ -45,8 +45,18 @@ impl Story<'_> {
         }
         items.push(self.say("page-finish-ends"));
         items.push(self.say("page-finish-block"));
+        items.extend(self.fold());
         let items = items.into_iter().map(|item| vec![Run::new(item)]).collect();
         self.section("finishing", "page-finishing", false, vec![Block::List { numbered: true, items }])
+    }
+
+    /// How the last part of a basket folds over the one before it, where its first round is worked for that.
+    fn fold(&self) -> Option<String> {
+        let size = self.plan.sizes.first().filter(|_| self.plan.design.kind == Kind::Basket)?;
+        let [_, .., part] = size.parts.as_slice() else { return None };
+        let first = size.rounds.get((part.first as usize).checked_sub(1)?)?;
+        let named = || self.words.with("page-finish-fold", &[("part", Arg::Text(&part.name))]);
+        (first.loops() == Loops::Front).then(named)
     }
 
     pub(super) fn cautions(&self) -> Section {

@@ -12,6 +12,8 @@ use crate::words::Arg;
 
 /// Side of the square in which a gauge is told.
 const SQUARE: Mm = Mm::from_cm(10.0);
+/// Most assumed gauges that are told in a line each.
+const FEW_ASSUMED: usize = 2;
 /// Metres in a yard, by the international yard and pound agreement of 1959.
 const YARD: f64 = 0.9144;
 
@@ -45,7 +47,15 @@ impl Story<'_> {
     }
 
     pub(super) fn swatch(&self) -> Section {
-        let mut blocks: Vec<Block> = self.gauge_lines().into_iter().map(Block::text).collect();
+        let (assumed, known): (Vec<_>, Vec<_>) = self.gauges().partition(|(_, gauge)| gauge.assumed);
+        let gauges = if assumed.len() > FEW_ASSUMED { known } else { self.gauges().collect() };
+        let lines = gauges.iter().map(|(stitch, gauge)| self.gauge_line(&self.writer().short(*stitch), gauge));
+        let mut blocks: Vec<Block> = lines.map(Block::text).collect();
+        if assumed.len() > FEW_ASSUMED {
+            let note = self.words.with("page-gauges-assumed", &[("square", Arg::Text(self.square()))]);
+            blocks.push(Block::text(note.clone()));
+            blocks.push(Block::Table(self.assumed_table(&assumed, note)));
+        }
         if !blocks.is_empty() {
             blocks.push(Block::text(self.say("page-gauge-advice")));
         }
@@ -86,27 +96,64 @@ impl Story<'_> {
         })
     }
 
-    /// One line a stitch: `18 sc and 20 rounds in 10 × 10 cm (4 × 4 in)`.
-    pub(super) fn gauge_lines(&self) -> Vec<String> {
+    /// The gauge of the main stitch in one line: `18 sc and 20 rounds in 10 × 10 cm (4 × 4 in)`.
+    pub fn gauge(&self) -> Option<String> {
+        let (stitch, gauge) = self.gauges().next()?;
+        Some(self.gauge_line(&self.writer().short(*stitch), gauge))
+    }
+
+    /// The gauges of the stitches that a swatch is worked in.
+    fn gauges(&self) -> impl Iterator<Item = &(Stitch, Gauge)> {
         let used = self.stitches();
         let swatched = |stitch: &Stitch| !matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Picot);
-        let gauges = self.plan.gauges.iter().filter(|(stitch, _)| used.contains(stitch) && swatched(stitch));
-        gauges.map(|(stitch, gauge)| self.gauge_line(&self.writer().short(*stitch), gauge)).collect()
+        self.plan.gauges.iter().filter(move |(stitch, _)| used.contains(stitch) && swatched(stitch))
+    }
+
+    /// Stitches and rounds of gauges that are only assumed, those that are alike in one line.
+    fn assumed_table(&self, gauges: &[&(Stitch, Gauge)], summary: String) -> Table {
+        let mut lines: Vec<(Vec<String>, [String; 2])> = Vec::new();
+        for (stitch, gauge) in gauges {
+            let size = [self.half(SQUARE / gauge.width), self.half(SQUARE / gauge.height)];
+            let short = self.writer().short(*stitch);
+            match lines.iter_mut().find(|(_, other)| *other == size) {
+                Some((shorts, _)) => shorts.push(short),
+                None => lines.push((vec![short], size)),
+            }
+        }
+        let row = |(shorts, size): (Vec<String>, [String; 2])| {
+            let shorts: Vec<String> = shorts.iter().map(|short| short.replace(' ', "\u{a0}")).collect();
+            std::iter::once(Cell::bold(shorts.join(", "))).chain(size.map(Cell::new)).collect()
+        };
+        Table {
+            summary,
+            continued: String::new(),
+            columns: vec![
+                Column::wide(self.say("page-short")),
+                Column::numbers(self.say("page-stitches")),
+                Column::numbers(self.say("page-rounds")),
+            ],
+            head: true,
+            row_heads: true,
+            rows: lines.into_iter().map(row).collect(),
+        }
+    }
+
+    fn square(&self) -> &'static str {
+        match self.plan.design.units {
+            Units::Cm => "10\u{a0}×\u{a0}10\u{a0}cm (4\u{a0}×\u{a0}4\u{a0}in)",
+            Units::Inches => "4\u{a0}×\u{a0}4\u{a0}in (10\u{a0}×\u{a0}10\u{a0}cm)",
+        }
     }
 
     fn gauge_line(&self, stitch: &str, gauge: &Gauge) -> String {
         let (stitches, rounds) = (self.half(SQUARE / gauge.width), self.half(SQUARE / gauge.height));
-        let square = match self.plan.design.units {
-            Units::Cm => "10\u{a0}×\u{a0}10\u{a0}cm (4\u{a0}×\u{a0}4\u{a0}in)",
-            Units::Inches => "4\u{a0}×\u{a0}4\u{a0}in (10\u{a0}×\u{a0}10\u{a0}cm)",
-        };
         let line = self.words.with(
             "page-gauge",
             &[
                 ("stitches", Arg::Text(&stitches)),
                 ("stitch", Arg::Text(stitch)),
                 ("rounds", Arg::Text(&rounds)),
-                ("square", Arg::Text(square)),
+                ("square", Arg::Text(self.square())),
             ],
         );
         if gauge.assumed { format!("{line} {}", self.say("page-gauge-assumed")) } else { line }

@@ -108,11 +108,6 @@ impl<'a> Story<'a> {
         }
     }
 
-    /// The gauge of the main stitch.
-    pub fn gauge(&self) -> Option<String> {
-        self.gauge_lines().into_iter().next()
-    }
-
     fn key(&self) -> Section {
         let figure = |drawing: &Arc<Drawing>| Figure {
             drawing: drawing.clone(),

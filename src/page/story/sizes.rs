@@ -68,17 +68,21 @@ impl Story<'_> {
     }
 
     fn part_table(&self) -> Table {
+        let parts = || self.plan.sizes.iter().flat_map(|size| size.parts.iter().map(move |part| (size, part)));
+        // Rounds that were written, not solved, answer no wish.
+        let wished = parts().any(|(_, part)| part.wanted_length.is_some() || part.target != part.reached);
         let keys = ["page-around-wanted", "page-around-worked", "page-length-wanted", "page-length-worked"];
+        let keys = keys.into_iter().enumerate().filter(|(i, _)| wished || i % 2 == 1).map(|(_, key)| key);
         let mut columns = vec![Column::words(self.say("page-size")), Column::words(self.say("page-part"))];
         columns.extend(keys.map(|key| Column::words(self.say(key))));
         let row = |(size, part): (&SizePlan, &PartPlan)| {
             let mut row = vec![Cell::bold(size.name.clone()), Cell::new(part.name.clone())];
             let lengths = [Some(part.target), Some(part.reached), part.wanted_length, Some(part.length)];
-            row.extend(lengths.map(|length| self.length_cell(length)));
+            let shown = lengths.into_iter().enumerate().filter(|(i, _)| wished || i % 2 == 1);
+            row.extend(shown.map(|(_, length)| self.length_cell(length)));
             row
         };
-        let parts = self.plan.sizes.iter().flat_map(|size| size.parts.iter().map(move |part| (size, part)));
-        let rows = parts.map(row).collect();
+        let rows = parts().map(row).collect();
         Table {
             summary: self.say("page-measures"),
             continued: String::new(),

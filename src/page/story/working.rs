@@ -3,7 +3,7 @@
 use super::Story;
 use crate::design::{Hand, Terms, Work};
 use crate::page::{Block, Cell, Column, Run, Section, Table};
-use crate::plan::{Begin, Close, Op, Spot};
+use crate::plan::{Begin, Close, Op, Round, Spot};
 use crate::stitch::{Build, Loops, Stitch};
 use crate::words::{Arg, Language};
 
@@ -15,11 +15,7 @@ impl Story<'_> {
             Work::Joined { .. } => keys.push("page-joined"),
             Work::Spiral => keys.push("page-spiral"),
         }
-        match self.turning_chain() {
-            Some(true) => keys.push("page-chain-counts"),
-            Some(false) => keys.push("page-chain-counts-not"),
-            None => {}
-        }
+        keys.extend(self.turning_chains());
         keys.push("page-turned-never");
         keys.push("page-repeats");
         keys.push("page-counts");
@@ -45,13 +41,21 @@ impl Story<'_> {
         self.section("working", "page-working", false, vec![Block::List { numbered: false, items }])
     }
 
-    /// Whether the turning chain counts; nothing where no round begins with one.
-    fn turning_chain(&self) -> Option<bool> {
-        let mut rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
-        rounds.find_map(|round| match round.begin {
+    /// What is said of the chains that rounds begin with; nothing where none does.
+    fn turning_chains(&self) -> Option<&'static str> {
+        let rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
+        let count = |round: &Round| match round.begin {
             Begin::Chain { counts, .. } => Some(counts),
             Begin::Spiral | Begin::Plain => None,
-        })
+        };
+        let (some, none) =
+            rounds.filter_map(count).fold((false, false), |(some, none), counts| (some | counts, none | !counts));
+        match (some, none) {
+            (true, true) => Some("page-chain-counts-mixed"),
+            (true, false) => Some("page-chain-counts"),
+            (false, true) => Some("page-chain-counts-not"),
+            (false, false) => None,
+        }
     }
 
     pub(super) fn abbreviations(&self) -> Section {
