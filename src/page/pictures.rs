@@ -56,11 +56,10 @@ impl Pictures {
         };
         let charts: Vec<(Arc<Drawing>, String)> = charts;
         // A part of a round piece is no picture of it: the cover shows it whole, however small.
-        let cover = match choose_view(plan, middle, width, height).0 {
-            ChartView::Sector => {
-                Some(Arc::new(chart(plan, middle, &chart_options(ChartView::Whole, width, height, options))))
-            }
-            _ => charts.get(middle).map(|(drawing, _)| drawing.clone()),
+        let cover = if choose_view(plan, middle, width, height).0 == ChartView::Sector {
+            Some(Arc::new(chart(plan, middle, &chart_options(ChartView::Whole, width, height, options))))
+        } else {
+            charts.get(middle).map(|(drawing, _)| drawing.clone())
         };
         let page = Mm::new(style.height() - 3.0 * style.text);
         let tall = if options.large { page } else { (height * SCHEMATIC_SHARE).max(page.min(LEAST_TALL)) };
