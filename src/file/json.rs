@@ -137,7 +137,6 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
 }
 
 /// Most rounds begin where the one before began, and say nothing of slip stitches.
-#[allow(clippy::trivially_copy_pass_by_ref)]
 const fn is_zero(slipped: &u32) -> bool {
     *slipped == 0
 }
