@@ -1,10 +1,13 @@
 //! Anything at all typed as written rounds gives complaints or rounds that add up, and never a panic.
 
-use roundelay::design::{Terms, Work};
+use roundelay::design::{self, Terms, Work};
+use roundelay::drawing::{ChartOptions, chart};
+use roundelay::file::svg;
+use roundelay::geometry::{RoundShape, predict};
 use roundelay::notation::write::instruction;
-use roundelay::notation::{Source, read};
-use roundelay::plan::Below;
+use roundelay::notation::{Source, read, text};
 use roundelay::plan::recount::{Recounted, Rules, rounds};
+use roundelay::plan::{Below, solve};
 use roundelay::report::Report;
 use roundelay::stitch::Stitch;
 use roundelay::words::{Language, Words};
@@ -188,6 +191,19 @@ fn likely(dice: &mut Dice) -> String {
             format!("ch {a}, hdc in next {c} sts, join"),
             format!("[[inc, sc {a}] {b} times, sk next st] {c} times"),
             format!("ch 3 (counts as dc), dc in same st, *dc {a}, inc; rep from * around, join"),
+            format!("sl st in next {a} sts, ch 3, {b} dc in same st, dc in each st around, join"),
+            format!(
+                "sl st in next ch-{b} sp, ch 3, (dc, ch {b}, 2 dc) in same sp, *(2 dc, ch {b}, 2 dc) in next ch-{b} sp; rep from * around, join"
+            ),
+            format!(
+                "sl st to first ch-{b} sp, ch 1, {a} sc in same sp, *{a} sc in next ch-{b} sp; rep from * around, join"
+            ),
+            format!(
+                "sl st in next {a} chs, ch 1, sc in same sp, *ch {b}, sc in next ch-{b} sp; rep from * around, ch {b}, join"
+            ),
+            format!(
+                "sl st in next {a} sts and in next ch-{b} sp, ch 4 (counts as dc and ch 1), *{b} dc in next ch-{b} sp, ch {a}; rep from * around, join"
+            ),
         ];
         text.push_str(&format!("Rnd {round}: {}\n", body[dice.roll(body.len())]));
     }
@@ -249,6 +265,31 @@ fn fuzz(inputs: usize, seed: u64) -> usize {
 #[test]
 fn random_texts_never_panic() {
     assert!(fuzz(3_000, 0x9E37_79B9_7F4A_7C15) > 50);
+}
+
+/// Rounds that count are drawn, whatever they are, with their shape.
+#[test]
+fn random_rounds_are_drawn() {
+    let mut dice = Dice(0x9E37_79B9);
+    let (mut drawn, mut slipped) = (0, 0);
+    for _ in 0..1_500 {
+        let (text, mut report) = (likely(&mut dice), Report::new());
+        let beside = design::read_swatch(include_str!("../examples/swatches/cove-cotton.yaml"), &mut report);
+        let design = beside.and_then(|beside| text::into_design(&text, &beside, &mut report));
+        let Some(plan) = design.and_then(|design| solve(&design, &mut report)) else { continue };
+        let size = &plan.sizes[0];
+        if size.rounds.iter().any(|round| round.after > 300) {
+            continue;
+        }
+        let shape = predict(&plan, size);
+        let lies = |round: &RoundShape| round.radius.mm().is_finite() && round.height.mm().is_finite();
+        assert!(shape.rounds.iter().all(lies), "{text}");
+        let picture = svg::write(&chart(&plan, 0, &ChartOptions::default()));
+        assert!(!picture.contains("NaN") && !picture.contains("inf"), "{text}");
+        slipped += u32::from(size.rounds.iter().any(|round| round.slipped > 0));
+        drawn += 1;
+    }
+    assert!(drawn > 200 && slipped > 10, "{drawn} drawn, {slipped} begun further on");
 }
 
 #[test]
