@@ -7,7 +7,7 @@ use roundelay::geometry::{RoundShape, predict};
 use roundelay::notation::write::instruction;
 use roundelay::notation::{Source, read, text};
 use roundelay::plan::recount::{Recounted, Rules, rounds};
-use roundelay::plan::{Below, solve};
+use roundelay::plan::{Begin, Below, solve};
 use roundelay::report::Report;
 use roundelay::stitch::Stitch;
 use roundelay::words::{Language, Words};
@@ -308,6 +308,17 @@ fn what_was_found_stays_mended() {
     else {
         panic!("it counts")
     };
+    again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+}
+
+/// What a chain counted as in one round is likely in the next, but the count decides.
+#[test]
+fn a_chain_that_counted_once_may_not_count_again() {
+    let text = "Rnd 1: 5 sc in ring, join (5)\nRnd 2: ch 1 (counts as hdc), hdc in each st around, join (5)\n\
+        Rnd 3: [dc in next st, ch 1] 5 times, join (10)\n\
+        Rnd 4: sl st in next ch-1 sp, ch 1, 3 sc in each ch-1 sp around, join (15)";
+    let Some(counted) = check(text, Terms::Us, Work::Joined { chain_counts: true }) else { panic!("it counts") };
+    assert_eq!(counted.rounds[3].begin, Begin::Chain { chains: 1, counts: false });
     again(&counted, Terms::Us, Work::Joined { chain_counts: true });
 }
 

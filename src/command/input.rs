@@ -96,8 +96,8 @@ pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Path>) -> (Sourc
     (source, solved)
 }
 
-/// What the predicted shape has to say becomes warnings at the round or the part it is about; sizes that share a sentence share a
-/// warning.
+/// What the predicted shape has to say becomes warnings at the round or the part it is about; sizes that share a
+/// sentence share a warning.
 fn findings(plan: &Plan, shapes: &[SideShape], report: &mut Report) {
     let mut told: Vec<(&str, Option<Place>, Vec<&str>)> = Vec::new();
     for (size, shape) in plan.sizes.iter().zip(shapes) {

@@ -104,13 +104,16 @@ pub(super) struct Standing {
     spaces: Option<Spaces>,
 }
 
+/// By chains and whether a tall stitch follows them.
+pub(super) type Counting = BTreeMap<(u32, bool), bool>;
+
 struct Counter<'a> {
     rules: &'a Rules,
     report: &'a mut Report,
     standing: Standing,
     number: u32,
-    /// Whether turning chains of this length count, once a round has said so.
-    said: BTreeMap<u32, bool>,
+    /// Whether turning chains of this length count before such stitches, once a round has said so.
+    said: Counting,
     /// Rounds by the numbers they were written with.
     known: BTreeMap<u32, WrittenRound>,
     done: Recounted,
@@ -146,7 +149,8 @@ impl Counter<'_> {
         if let Some(begin) = written.begin
             && let Some(counts) = begin.counts
         {
-            self.said.insert(begin.chains, counts);
+            let stitch = begin.stitch.or(one::first_stitch(&written.items)).unwrap_or(self.rules.main);
+            self.said.insert((begin.chains, stitch.row().overs > 0), counts);
         }
         if !written.whole {
             self.lose(&written);

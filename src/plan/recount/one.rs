@@ -2,7 +2,7 @@
 
 use super::nearest;
 use super::tally::{Base, Stop, Tally};
-use super::{Rules, Standing};
+use super::{Counting, Rules, Standing};
 use crate::design::Work;
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::{Covers, Turning, WrittenRound};
@@ -111,7 +111,7 @@ pub(super) fn round(
     number: u32,
     start: bool,
     standing: &Standing,
-    said: &BTreeMap<u32, bool>,
+    said: &Counting,
     rules: &Rules,
     report: &mut Report,
 ) -> Option<Counted> {
@@ -148,7 +148,7 @@ struct One<'a> {
     number: u32,
     start: bool,
     standing: &'a Standing,
-    said: &'a BTreeMap<u32, bool>,
+    said: &'a Counting,
     rules: &'a Rules,
     report: &'a mut Report,
 }
@@ -163,7 +163,7 @@ fn into_ring(items: &[Item]) -> bool {
 }
 
 /// The first stitch named that is no chain.
-fn first_stitch(items: &[Item]) -> Option<Stitch> {
+pub(super) fn first_stitch(items: &[Item]) -> Option<Stitch> {
     items.iter().find_map(|item| match &item.act {
         Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
         Act::Repeat(body, _) => first_stitch(body),
@@ -232,10 +232,11 @@ impl One<'_> {
             let first = if counts && !turning.included { vec![op.under(turning.loops)] } else { Vec::new() };
             Reading { slipped, landed, ..Reading::new(base, first, Begin::Chain { chains, counts }) }
         };
-        if let Some(counts) = turning.counts.or(self.said.get(&turning.chains).copied()) {
+        if let Some(counts) = turning.counts {
             return Some(vec![counting(counts)]);
         }
-        let likely = self.chain_counts(&turning, stitch);
+        let said = self.said.get(&(turning.chains, stitch.row().overs > 0)).copied();
+        let likely = said.unwrap_or_else(|| self.chain_counts(&turning, stitch));
         let mut readings = vec![counting(likely), counting(!likely)];
         if !self.joins() && !matches!(foundation, Foundation::ChainRing(_)) {
             // In a spiral chains may as well bridge a gap; likely so where stitches are passed over next.
