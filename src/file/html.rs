@@ -8,6 +8,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use crate::drawing::Drawing;
 use crate::font::{FAMILY, Face};
+use crate::page::pictures::narrow_key;
 use crate::page::story::Story;
 use crate::page::{Block, Cell, Column, Figure, Options, Pictures, Run, Section, Table};
 use crate::plan::Plan;
@@ -32,7 +33,9 @@ pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
             body {
                 (heading(plan, &story, &sections))
                 main {
-                    @for (number, section) in sections.iter().enumerate() { (written_section(section, number, words)) }
+                    @for (number, section) in sections.iter().enumerate() {
+                        (written_section(section, number, words, (section.id == "key").then(|| narrow_key(plan, options))))
+                    }
                 }
             }
         }
@@ -69,10 +72,12 @@ fn font_faces() -> String {
     face(Face::Regular, 400, "normal") + &face(Face::Bold, 700, "normal")
 }
 
-fn written_section(section: &Section, number: usize, words: &Words) -> Markup {
+/// One section; on narrow screens the drawing `narrow` stands in place of its figures.
+fn written_section(section: &Section, number: usize, words: &Words, narrow: Option<Drawing>) -> Markup {
     html! {
         section id=(section.id) aria-labelledby={ (section.id) "-title" } {
             h2 id={ (section.id) "-title" } { (section.title) }
+            @if let Some(drawing) = narrow { div.narrow { (picture(&drawing, &format!("s{number}n"))) } }
             @for (index, block) in section.blocks.iter().enumerate() {
                 (written_block(block, &format!("s{number}b{index}"), words))
             }

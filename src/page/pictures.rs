@@ -35,6 +35,8 @@ const SHEETS: [[&str; 4]; 2] = [["A3", "A2", "A1", "A0"], ["Tabloid", "Arch C", 
 
 /// Least share of its full height that a chart keeps to make room for its symbols under it.
 const LEAST_SHARE: f64 = 0.8;
+/// Room across on a telephone of 360 pixels, at 96 pixels an inch.
+const TELEPHONE: Mm = Mm::new(84.0);
 /// Sizes of a key under a chart: scale of the symbols, letters, and widths of a column, wide ones first.
 const UNDER_UNIT: Mm = Mm::new(3.7);
 const UNDER_LETTERS: Mm = Mm::new(3.2);
@@ -86,6 +88,14 @@ fn key_of_page(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Op
     let small =
         KeyOptions { unit: UNDER_UNIT, letters: UNDER_LETTERS, column: width / 2.0, ..key_options(width, options) };
     key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..small })
+}
+
+/// The key of a booklet once more, in one column that a telephone shows as a whole.
+pub fn narrow_key(plan: &Plan, options: &Options) -> Drawing {
+    let style = Style::new(&options.paper, options.print, options.large);
+    let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
+    let size = plan.sizes.len() / 2;
+    chart_key(plan, size, choose_view(plan, size, width, height).0, TELEPHONE, options)
 }
 
 /// The chart of a size in the first view that can be read in the room, with its caption.
