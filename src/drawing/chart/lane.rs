@@ -73,16 +73,20 @@ impl Lane {
 /// The most by which a lane is narrower than the next one, in stitch units.
 const TAPER: f64 = 0.5;
 
+/// The same for a lane without a label, whose stitches share the lean with those above.
+const BARE: f64 = 1.2;
+
 /// Widens lanes so that none is much narrower than its neighbours, and a long label leaves the stitches of its round
-/// upright. Lanes without a label have no part in it.
+/// upright. A lane without a label has a smaller part in it.
 pub(super) fn taper(widths: &mut [f64], lanes: &[Lane]) {
     let labelled = |i: usize| lanes.get(i).is_none_or(Lane::has_label);
     let meet = |i: usize| labelled(i) && labelled(i - 1);
     for i in (1..widths.len()).filter(|i| meet(*i)) {
         widths[i] = widths[i].max(widths[i - 1] - TAPER);
     }
-    for i in (1..widths.len()).rev().filter(|i| meet(*i)) {
-        widths[i - 1] = widths[i - 1].max(widths[i] - TAPER);
+    for i in (1..widths.len()).rev().filter(|i| labelled(*i)) {
+        let most = if labelled(i - 1) { TAPER } else { BARE };
+        widths[i - 1] = widths[i - 1].max(widths[i] - most);
     }
 }
 
