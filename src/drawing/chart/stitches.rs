@@ -70,6 +70,11 @@ pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
     pass.finish()
 }
 
+/// Stitches that an operation makes in one place, picots among them.
+fn feet(op: &Op) -> u32 {
+    op.made.runs().map(|(_, count)| count).sum()
+}
+
 struct Pass<'a, 'b> {
     scene: &'a mut Scene<'b>,
     ring: &'a Ring,
@@ -193,8 +198,8 @@ impl Pass<'_, '_> {
 
     /// Stitches of their own heads from one foot; from several feet side by side where they go into a space.
     fn fan(&mut self, op: &Op, mark: &Mark, standing: Option<u8>) {
-        let under = self.under(op, mark);
-        let all: u32 = op.made.runs().map(|(_, count)| count).sum();
+        let (under, step) = (self.under(op, mark), self.within(op, mark));
+        let all = feet(op);
         let mut next = mark.first;
         let mut chains = standing;
         for (i, stitch) in
@@ -210,23 +215,23 @@ impl Pass<'_, '_> {
                 self.chain(head, 0.5);
                 continue;
             }
-            let spot = under.map_or(head, |under| match op.into {
-                Spot::Space => under + (i as f64 - f64::from(all - 1) / 2.0) * self.within(op, mark, all),
-                Spot::Stitch | Spot::Together | Spot::Air | Spot::Skip => under,
-            });
+            let spot = under.map_or(head, |under| under + (i as f64 - f64::from(all - 1) / 2.0) * step);
             let sign = chains.take().map_or(Sign::Stitch(stitch, op.loops), Sign::TurningChain);
             let share = if all > 1 { 0.72 } else { 1.0 };
             self.put_within(sign, self.foot(spot), self.head(head), 1.0, share);
         }
     }
 
-    /// Angle from one foot to the next of so many stitches that go under the chains of one space; a narrow one is one foot,
-    /// and stems that lean need more room to stay apart.
-    fn within(&self, op: &Op, mark: &Mark, feet: u32) -> f64 {
+    /// Angle from one foot to the next of stitches that go under the chains of one space; a narrow one is one foot, and
+    /// stems that lean need more room to stay apart. Others rise from one foot.
+    fn within(&self, op: &Op, mark: &Mark) -> f64 {
+        if op.into != Spot::Space {
+            return 0.0;
+        }
         let own = self.parents.get(mark.parent..mark.parent + op.consumed as usize).unwrap_or_default();
         let foot = self.ring.foot_at(mark.at);
         let (Some(first), Some(last)) = (own.first(), own.last()) else { return 0.0 };
-        let room = (last - first + 0.5 / foot) / f64::from(feet.max(1));
+        let room = (last - first + 0.5 / foot) / f64::from(feet(op).max(1));
         let middle = (first + last) / 2.0;
         let heads = self.ring.heads.iter().skip(mark.first).take(op.count() as usize);
         let aside = heads.map(|head| (head - middle).abs()).fold(0.0, f64::max) * self.ring.middle();
@@ -287,12 +292,12 @@ impl Pass<'_, '_> {
         let mark = self.ring.marks.first()?;
         let op = round.ops.get(mark.op)?;
         let under = self.under(op, mark)?;
-        let feet: u32 = op.made.runs().map(|(_, count)| count).sum();
-        Some(match op.into {
-            Spot::Space => under - f64::from(feet.saturating_sub(1)) / 2.0 * self.within(op, mark, feet),
-            Spot::Together => self.parents.get(mark.parent).copied()?,
-            Spot::Stitch | Spot::Air | Spot::Skip => under,
-        })
+        match op.into {
+            Spot::Together => self.parents.get(mark.parent).copied(),
+            Spot::Stitch | Spot::Space | Spot::Air | Spot::Skip => {
+                Some(under - f64::from(feet(op).saturating_sub(1)) / 2.0 * self.within(op, mark))
+            }
+        }
     }
 
     /// What stands in the lane: a turning chain that counts for nothing, the join.

@@ -156,15 +156,15 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
         (word(&["invisible"]), word(&["join"])).value(true),
     ));
     let sure = lead.parse_next(input)?;
+    if !sure && let Some(chains) = opt(first_space).parse_next(input)? {
+        return Ok(Clause::SlipIntoSpace(chains));
+    }
     let rest = rest_of_clause(input);
     let has = |words: &[&str]| rest.iter().any(|token| token.word().is_some_and(|word| words.contains(&word)));
     let first = rest.iter().any(|token| token.kind == Kind::Ordinal(1));
     // `sl st in ring` is a stitch.
     if has(&["ring", "circle"]) && (sure || first || has(&["first", "form", "forming", "make"])) {
         return Ok(Clause::FormRing);
-    }
-    if !sure && !has(&["join"]) && first_space(&rest).is_some() {
-        return Ok(Clause::SlipIntoSpace(first_space(&rest).unwrap_or_default()));
     }
     // `sl st in 3rd of 4 ch`, but a stitch in the 2nd chain from the hook is worked.
     let chain = rest.iter().any(|token| matches!(token.kind, Kind::Ordinal(_))) && has(&["ch", "chain"]);
@@ -173,17 +173,15 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
     if joins { Ok(Clause::Join(true)) } else { Err(()) }
 }
 
-/// The chains of `first ch-2 sp`, 0 where they aren't told.
-fn first_space(tokens: &[Token]) -> Option<u32> {
-    let is = |token: &Token, words: &[&str]| token.word().is_some_and(|word| words.contains(&word));
-    let from = tokens.iter().position(|token| is(token, &["first"]) || token.kind == Kind::Ordinal(1))?;
-    let own: Vec<&Token> = tokens.iter().skip(from + 1).filter(|token| !matches!(token.kind, Kind::Dash(_))).collect();
-    match own[..] {
-        [chain, space] if is(chain, &["ch", "chain"]) && is(space, &["sp", "space"]) => Some(0),
-        [chain, number, space] if is(chain, &["ch", "chain"]) && is(space, &["sp", "space"]) => number.number(),
-        [number, chain, space] if is(chain, &["ch", "chain"]) && is(space, &["sp", "space"]) => number.number(),
-        _ => None,
-    }
+/// `first ch-2 sp` and nothing more: its chains, 0 where they aren't told.
+fn first_space(input: &mut Input<'_>) -> Res<u32> {
+    let space = |unit| match unit {
+        Unit::Space(chains) => Some(chains),
+        Unit::Stitch => None,
+    };
+    let first = ordinal.verify(|nth| *nth == 1);
+    let chains = (articles, first, unit.verify_map(space)).map(|(.., chains)| chains).parse_next(input)?;
+    if rest_of_clause(input).is_empty() { Ok(chains) } else { Err(()) }
 }
 
 fn aside(input: &mut Input<'_>) -> Res<Clause> {
