@@ -27,7 +27,7 @@ pub mod units;
 
 pub mod report;
 
-pub mod stitch;
+pub mod craft;
 
 pub mod words;
 
@@ -41,8 +41,14 @@ pub mod plan;
 
 pub mod geometry;
 
+pub mod pattern;
+
 pub mod drawing;
+
+pub mod story;
 
 pub mod page;
 
 pub mod file;
+
+pub mod publish;

@@ -244,6 +244,15 @@ pub fn tidy(value: f64, decimals: u32) -> f64 {
     if rounded == 0.0 { 0.0 } else { rounded }
 }
 
+/// Units at the edges.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Units {
+    /// Centimetres first.
+    Cm,
+    /// Inches first.
+    Inches,
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -101,7 +101,10 @@ fn whole_line(text: &str) -> bool {
     let json = file::json::plan(&plan, &shapes, None);
     assert!(serde_json::from_str::<serde_json::Value>(&json).is_ok());
     assert!(file::csv::plan(&plan, &shapes, None).lines().count() > plan.sizes.len());
-    assert!(!file::listing::table(&plan, &shapes, None).is_empty() && !file::listing::pattern(&plan, None).is_empty());
+    assert!(
+        !roundelay::story::listing::table(&plan, &shapes, None).is_empty()
+            && !roundelay::story::listing::pattern(&plan, None).is_empty()
+    );
     true
 }
 

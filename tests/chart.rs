@@ -2,6 +2,7 @@
 
 mod scenes;
 
+use roundelay::craft::{Begin, Close, Spot, Stitch};
 use roundelay::design::{self, Hand};
 use roundelay::drawing::{
     ChartOptions, ChartView, Demerit, DemeritKind, Drawing, Item, LEAST_CELL, Origin, Sign, chart, choose_view,
@@ -9,9 +10,8 @@ use roundelay::drawing::{
 };
 use roundelay::file::{pdf, png, svg};
 use roundelay::geometry::rings::{Row, layout};
-use roundelay::plan::{Begin, Close, Plan, Spot, solve};
+use roundelay::plan::{Plan, solve};
 use roundelay::report::Report;
-use roundelay::stitch::Stitch;
 use roundelay::units::{Angle, Mm};
 
 #[test]

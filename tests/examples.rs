@@ -6,10 +6,11 @@ use std::fmt::Write as _;
 
 use roundelay::design::{self, Hand};
 use roundelay::drawing::{ChartOptions, ChartView, Demerit, DemeritKind, chart, demerits};
-use roundelay::file::{listing, svg};
+use roundelay::file::svg;
 use roundelay::geometry::{predict, rings};
 use roundelay::plan::{Plan, solve};
 use roundelay::report::Report;
+use roundelay::story::listing;
 use roundelay::units::tidy;
 
 /// Rounds that the snapshot of a picture shows.

@@ -1,11 +1,12 @@
 //! Written rounds read, counted and written again.
 
-use roundelay::design::{Terms, Work, read as read_design};
-use roundelay::notation::{Source, read, text};
+use roundelay::craft::{Stitch, Terms};
+use roundelay::design::{Work, read as read_design};
+use roundelay::notation::{Source, read};
+use roundelay::pattern::text;
 use roundelay::plan::recount::{Recounted, Rules, rounds};
 use roundelay::plan::{Plan, solve};
 use roundelay::report::{Report, Severity};
-use roundelay::stitch::Stitch;
 
 struct Case<'a> {
     name: &'a str,

@@ -1,15 +1,16 @@
 //! Anything at all typed as written rounds gives complaints or rounds that add up, and never a panic.
 
-use roundelay::design::{self, Terms, Work};
+use roundelay::craft::{Begin, Below, Stitch, Terms};
+use roundelay::design::{self, Work};
 use roundelay::drawing::{ChartOptions, chart};
 use roundelay::file::svg;
 use roundelay::geometry::{RoundShape, predict};
 use roundelay::notation::write::instruction;
-use roundelay::notation::{Source, read, text};
+use roundelay::notation::{Source, read};
+use roundelay::pattern::text;
 use roundelay::plan::recount::{Recounted, Rules, rounds};
-use roundelay::plan::{Begin, Below, solve};
+use roundelay::plan::solve;
 use roundelay::report::Report;
-use roundelay::stitch::Stitch;
 use roundelay::words::{Language, Words};
 
 /// What rounds are made of, and what they had better not be made of.

@@ -3,9 +3,9 @@
 mod common;
 
 use common::{Adjust, design, part, said, size, solved, swatch};
+use roundelay::craft::{Begin, Round, Stitch};
 use roundelay::design::{Design, Finish, Shape, Shaping, Start, Swatch, Work};
-use roundelay::plan::{Begin, PartPlan, Round, SizePlan, audit, spread};
-use roundelay::stitch::Stitch;
+use roundelay::plan::{PartPlan, SizePlan, audit, spread};
 use roundelay::units::{Angle, Gauge, Mm};
 
 const PI: f64 = core::f64::consts::PI;

@@ -1,13 +1,12 @@
 //! What is written reads back as the same operations.
 
 use proptest::prelude::*;
-use roundelay::design::{Terms, Work};
+use roundelay::craft::{Begin, Below, Build, Close, Foundation, Loops, Made, Op, Round, Side, Spot, Stitch, Terms};
+use roundelay::design::Work;
 use roundelay::notation::write::instruction;
 use roundelay::notation::{Source, read};
 use roundelay::plan::recount::{Rules, rounds};
-use roundelay::plan::{Begin, Below, Close, Foundation, Made, Op, Round, Spot};
 use roundelay::report::Report;
-use roundelay::stitch::{Build, Loops, Side, Stitch};
 use roundelay::words::{Language, Words};
 
 fn basic() -> impl Strategy<Value = Stitch> {

@@ -4,13 +4,14 @@ mod fabric;
 
 use fabric::{piece, several, straight};
 use kurbo::{Affine, PathEl, Point, Rect};
-use roundelay::design::{Kind, Units, read};
+use roundelay::craft::Foundation;
+use roundelay::design::{Kind, read};
 use roundelay::drawing::{Drawing, Item, SchematicOptions, TextItem, schematic};
 use roundelay::geometry::sideview::MeasureKind;
 use roundelay::geometry::{SideShape, predict, side_view};
-use roundelay::plan::{Foundation, Plan, solve};
+use roundelay::plan::{Plan, solve};
 use roundelay::report::Report;
-use roundelay::units::Mm;
+use roundelay::units::{Mm, Units};
 use roundelay::words::Language;
 
 fn example(text: &str) -> Plan {

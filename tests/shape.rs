@@ -3,10 +3,10 @@
 mod fabric;
 
 use fabric::{H, SIX, W, along, at_width, flat, piece, plan, straight};
+use roundelay::craft::{Foundation, Loops, Stitch};
 use roundelay::design::{Kind, Shape};
 use roundelay::geometry::{FindingKind, RoundShape, SideShape, predict};
-use roundelay::plan::{Foundation, Plan};
-use roundelay::stitch::{Loops, Stitch};
+use roundelay::plan::Plan;
 use roundelay::units::{Angle, Mm};
 
 const TURN: f64 = core::f64::consts::TAU;

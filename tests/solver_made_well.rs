@@ -3,11 +3,11 @@
 mod common;
 
 use common::{Adjust, design, part, size, swatch};
+use roundelay::craft::Stitch;
 use roundelay::design::{Design, Preference, Shape, Start};
 use roundelay::geometry::predict;
 use roundelay::plan::{Plan, SizePlan, solve};
 use roundelay::report::Report;
-use roundelay::stitch::Stitch;
 use roundelay::units::{Angle, Mm, TURN};
 
 const PREFERENCES: [Preference; 3] = [Preference::Easy, Preference::Balanced, Preference::Close];

@@ -5,12 +5,12 @@ mod common;
 use common::{Adjust, design, part, said, size, swatch};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
+use roundelay::craft::{Loops, Op, Round, Spot, Stitch};
 use roundelay::design::{
     Ball, Body, Colour, Design, Finish, Preference, Shape, Shaping, Start, Stripe, Tolerance, Work,
 };
-use roundelay::plan::{Op, Plan, Round, SizePlan, Spot, audit, solve};
+use roundelay::plan::{Plan, SizePlan, audit, solve};
 use roundelay::report::Report;
-use roundelay::stitch::{Loops, Stitch};
 use roundelay::units::{Angle, Mm};
 
 /// Stitches with the usual number of rounds to a stitch's width, so that swatches are like real ones.

@@ -4,10 +4,10 @@
 mod common;
 
 use common::{Adjust, design, part, size, sun_hat, swatch};
+use roundelay::craft::Stitch;
 use roundelay::design::{Body, Design, Finish, Shape, Start, Stripe, Work};
 use roundelay::plan::solve;
 use roundelay::report::{Place, Report, Severity};
-use roundelay::stitch::Stitch;
 use roundelay::units::{Angle, Mm};
 
 fn refused(design: &Design) -> Report {

@@ -1,10 +1,9 @@
 //! The symbol set: complete, explained in every language, and told apart at print size.
 
 use kurbo::{Affine, Rect, Vec2};
-use roundelay::design::Terms;
+use roundelay::craft::{Stitch, Terms};
 use roundelay::drawing::{Drawing, Item, KeyOptions, Sign, SymbolItem, symbol_sheet};
 use roundelay::file::svg;
-use roundelay::stitch::Stitch;
 use roundelay::words::Language;
 
 /// Pixels of a millimetre in these tests: 600 dots an inch.

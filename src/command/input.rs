@@ -6,7 +6,7 @@ use std::path::Path;
 
 use roundelay::design::{self, Design, MOST_BYTES};
 use roundelay::geometry::{self, SideShape};
-use roundelay::notation::text;
+use roundelay::pattern::text;
 use roundelay::plan::{self, Plan};
 use roundelay::report::{Diagnostic, Place, Report};
 

@@ -2,7 +2,8 @@
 
 use std::path::Path;
 
-use roundelay::file::{csv, json, listing};
+use roundelay::file::{csv, json};
+use roundelay::story::listing;
 
 use super::output::{data, failure};
 use super::{Outcome, PlanFormat, input, show};

@@ -4,8 +4,8 @@ use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
 use roundelay::file::Output;
-use roundelay::file::publish::{Kind, publish};
 use roundelay::page::{Options, Paper, RoundsForm};
+use roundelay::publish::{Kind, publish};
 use roundelay::report::Report;
 
 use super::input::{self, Solved};

@@ -7,9 +7,10 @@ use super::raw::{RawSwatch, RawYarn};
 use super::resolve::{Reading, printed};
 use super::tree::Text;
 use super::weights::YarnWeight;
-use super::{Ball, Colour, Said, Swatch, Units, Yarn, names};
+use super::{Ball, Colour, Said, Swatch, Yarn, names};
+use crate::craft::abbreviation;
 use crate::report::{Diagnostic, Report};
-use crate::units::{Gauge, Mm};
+use crate::units::{Gauge, Mm, Units};
 
 /// The hook: a diameter, or a US letter and number, which is taken with a warning.
 pub(super) fn hook(text: &Text, report: &mut Report) -> Option<Mm> {
@@ -102,7 +103,7 @@ pub(super) fn swatches(raw: &[RawSwatch], reading: Reading, report: &mut Report)
     let mut swatches: Vec<Swatch> = Vec::new();
     for swatch in raw.iter().filter_map(|raw| swatch(raw, reading, report)).collect::<Vec<_>>() {
         if swatches.iter().any(|other| other.stitch == swatch.stitch) {
-            let message = format!("there are two swatches in {}", names::abbreviation(swatch.stitch, reading.terms));
+            let message = format!("there are two swatches in {}", abbreviation(swatch.stitch, reading.terms));
             report.add(Diagnostic::error("twice", message).at(swatch.place).help("keep one for each stitch"));
         }
         swatches.push(swatch);

@@ -1,10 +1,9 @@
 //! Lengths, angles, shares and counts as a maker writes them: `12.4`, `9 cm`, `3 1/2 in`, `55°`, `-2 %`.
 
-use super::Units;
 use super::fields::shortened;
 use super::tree::Text;
 use crate::report::{Diagnostic, Report};
-use crate::units::{Angle, Mm};
+use crate::units::{Angle, Mm, Units};
 
 /// A unit that may stand behind a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

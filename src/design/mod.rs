@@ -26,7 +26,6 @@ pub mod weights;
 
 pub(crate) use fields::{listed, nearest, shortened};
 pub use model::*;
-pub use names::abbreviation;
 pub use starter::STARTER;
 
 use crate::report::{Diagnostic, Place, Report};

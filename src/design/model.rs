@@ -1,9 +1,9 @@
 //! The design as resolved: nothing optional that has a default, lengths in millimetres.
 
 use super::heads::HeadSource;
+use crate::craft::{Loops, Stitch, Terms};
 use crate::report::Place;
-use crate::stitch::{Loops, Stitch};
-use crate::units::{Angle, Gauge, Mm};
+use crate::units::{Angle, Gauge, Mm, Units};
 use crate::words::Language;
 
 /// A value and the place where the file says it.
@@ -72,25 +72,6 @@ pub enum Kind {
     Mat,
     /// A closed shape: a ball.
     Ball,
-}
-
-/// Units at the edges.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Units {
-    /// Centimetres first.
-    Cm,
-    /// Inches first.
-    Inches,
-}
-
-/// Names of stitches.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Terms {
-    /// United States.
-    #[default]
-    Us,
-    /// United Kingdom.
-    Uk,
 }
 
 /// The hand that holds the hook.

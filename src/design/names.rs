@@ -1,10 +1,9 @@
 //! Stitch names of the file, in its own terms.
 
-use super::Terms;
 use super::fields::{listed, shortened, unknown};
 use super::tree::Text;
+use crate::craft::{Build, Stitch, Terms, abbreviation};
 use crate::report::{Diagnostic, Report};
-use crate::stitch::{Build, Stitch};
 
 /// Whole names beside the abbreviations: the stitch, its US and its UK name.
 const WHOLE: &[(Stitch, &str, &str)] = &[
@@ -19,14 +18,6 @@ const WHOLE: &[(Stitch, &str, &str)] = &[
     (Stitch::BOBBLE, "bobble", "bobble"),
     (Stitch::POPCORN, "popcorn", "popcorn"),
 ];
-
-/// The abbreviation of a stitch in these terms.
-pub fn abbreviation(stitch: Stitch, terms: Terms) -> &'static str {
-    match terms {
-        Terms::Us => stitch.row().us,
-        Terms::Uk => stitch.row().uk,
-    }
-}
 
 /// The stitch of this name in these terms: its abbreviation, its whole name, or an id that means the same in both.
 fn by_name(name: &str, terms: Terms) -> Option<Stitch> {

@@ -1,13 +1,12 @@
 //! Parts: what shape each has, where it begins, how long it is in every size.
 
 use super::fields::{listed, shortened, unknown};
-use super::measure;
 use super::raw::{RawPart, RawPer, RawSize, RawStripe};
 use super::resolve::{Reading, choose, flare_in_range, in_range, printed, tidy_cm};
 use super::tree::Text;
-use super::{Body, Colour, Part, PerSize, Profile, Said, Shape, Size, Start, Stripe, Swatch, names};
+use super::{Body, Colour, Part, PerSize, Profile, Said, Shape, Size, Start, Stripe, Swatch, measure, names};
+use crate::craft::{Loops, Stitch};
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::{Loops, Stitch};
 use crate::units::{Angle, Gauge, Mm};
 
 /// What a part is resolved within.

@@ -5,9 +5,9 @@ use super::hats::least_sun_brim;
 use super::raw::RawDesign;
 use super::resolve::tidy_cm;
 use super::weights::YarnWeight;
-use super::{Body, Design, Kind, Part, Profile, Shape, Size, Swatch, names};
+use super::{Body, Design, Kind, Part, Profile, Shape, Size, Swatch};
+use crate::craft::{Stitch, abbreviation};
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::Stitch;
 use crate::units::{Mm, tidy};
 
 /// Height of a round over width of a stitch: least and most seen in published gauges (sc 0.85–1.11, hdc about 1.45, dc
@@ -59,7 +59,7 @@ fn proportions(swatch: &Swatch, design: &Design, report: &mut Report) {
     if (*least..=*most).contains(&ratio) {
         return;
     }
-    let name = names::abbreviation(swatch.stitch, design.terms);
+    let name = abbreviation(swatch.stitch, design.terms);
     let message = format!(
         "by this swatch a round of {name} is {} times as high as a stitch is wide; usual is {least} to {most}",
         tidy(ratio, 2)
@@ -95,8 +95,8 @@ fn density(swatch: &Swatch, weight: &YarnWeight, design: &Design, report: &mut R
     if !plain || (least * (1.0 - room)..=most * (1.0 + room)).contains(&in_four_inches) {
         return;
     }
-    let name = names::abbreviation(swatch.stitch, design.terms);
-    let measured_in = names::abbreviation(weight.stitch, design.terms);
+    let name = abbreviation(swatch.stitch, design.terms);
+    let measured_in = abbreviation(weight.stitch, design.terms);
     let message = format!(
         "{} {name} in 4 in is unusual for yarn of weight {} ({}): published are {least} to {most} {measured_in}",
         tidy(in_four_inches, 1),

@@ -5,13 +5,12 @@ use super::measure::{self, is_share};
 use super::raw::{RawDesign, RawPart};
 use super::tree::Text;
 use super::{
-    Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Terms, Tolerance, Units, Work, materials, parts,
-    plausible, sizes,
+    Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, parts, plausible, sizes,
 };
+use crate::craft::{Stitch, Terms};
 use crate::font::Face;
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::Stitch;
-use crate::units::{Angle, Mm};
+use crate::units::{Angle, Mm, Units};
 use crate::words::Language;
 
 /// What the values of a file are read by.

@@ -2,11 +2,10 @@
 
 use super::fields::{shortened, unknown};
 use super::heads::{self, HeadRow, HeadSource};
-use super::measure;
 use super::raw::{RawSize, TABLES};
 use super::resolve::{Reading, in_range, printed, tidy_cm};
 use super::tree::Text;
-use super::{Kind, Size};
+use super::{Kind, Size, measure};
 use crate::report::{Diagnostic, Report};
 use crate::units::Mm;
 

@@ -1,6 +1,6 @@
 use super::*;
+use crate::craft::{Loops, Stitch};
 use crate::report::Severity;
-use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
 
 const EXAMPLES: [&str; 4] = [

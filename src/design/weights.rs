@@ -1,6 +1,6 @@
 //! The published yarn weight system 0–7, and what gauge and hook go with each weight.
 
-use crate::stitch::Stitch;
+use crate::craft::Stitch;
 
 /// One yarn weight.
 #[derive(Clone, Copy, Debug, PartialEq)]

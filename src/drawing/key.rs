@@ -6,12 +6,12 @@ use kurbo::{Affine, BezPath, Point, Rect, Shape, Vec2};
 
 use super::chart::{FOLD, dashes, parting, yarn_inks};
 use super::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Stroke, Symbol, SymbolItem, TextItem};
-use crate::design::{Finish, Hand, Terms};
+use crate::craft::{Begin, Close, Foundation, Loops, Op, Round, Stitch, Terms};
+use crate::design::{Finish, Hand};
 use crate::font::Face;
 use crate::geometry::rings::Row;
 use crate::notation::write::Writer;
-use crate::plan::{Begin, Close, Foundation, Op, Plan, Round, SizePlan};
-use crate::stitch::{Loops, Stitch};
+use crate::plan::{Plan, SizePlan};
 use crate::units::Mm;
 use crate::words::{Arg, Language, Words};
 

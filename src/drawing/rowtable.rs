@@ -5,11 +5,10 @@ use std::collections::BTreeMap;
 use kurbo::{BezPath, Point, Rect, Shape};
 
 use super::{Anchor, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, TextItem};
-use crate::design::Units;
 use crate::font::Face;
-use crate::geometry::{Measure, PartRows, RowLine, RowTable};
 use crate::plan::Plan;
-use crate::units::{Mm, tidy};
+use crate::story::{Measure, PartRows, RowLine, RowTable};
+use crate::units::{Mm, Units, tidy};
 use crate::words::{Arg, Words};
 
 /// Ink of rules: 3 : 1 on white.
@@ -106,7 +105,7 @@ impl Pen<'_> {
         self.items.push(Item::Text(item));
     }
 
-    fn every(&self, every: &crate::geometry::Every) -> String {
+    fn every(&self, every: &crate::story::Every) -> String {
         let key = if every.begin.is_empty() { "page-each-round-end" } else { "page-each-round" };
         let (rounds, begin, end) = (Arg::Text(&every.rounds), Arg::Text(&every.begin), Arg::Text(&every.end));
         self.words.with(key, &[("rounds", rounds), ("begin", begin), ("end", end)])

@@ -1,10 +1,10 @@
 //! A plan as comma-separated values (RFC 4180), one row a round, for spreadsheets.
 
 use super::json::loop_word;
-use crate::design::abbreviation;
+use crate::craft::{Round, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::{Writer, instruction};
-use crate::plan::{Plan, Round};
+use crate::plan::Plan;
 use crate::units::tidy;
 use crate::words::Words;
 

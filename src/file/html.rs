@@ -9,9 +9,9 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use crate::drawing::Drawing;
 use crate::font::{FAMILY, Face};
 use crate::page::pictures::narrow_key;
-use crate::page::story::Story;
-use crate::page::{Block, Cell, Column, Figure, Options, Pictures, Run, Section, Table};
+use crate::page::{Options, Pictures};
 use crate::plan::Plan;
+use crate::story::{Block, Cell, Column, Figure, Run, Section, Story, Table};
 use crate::words::{Arg, Words};
 
 use super::svg;

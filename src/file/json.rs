@@ -5,12 +5,11 @@
 
 use serde::Serialize;
 
-use crate::design::{Terms, abbreviation};
+use crate::craft::{Loops, Round, Terms, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::instruction;
-use crate::page::story::source_words;
-use crate::plan::{PartPlan, Plan, Round, SizePlan, YarnUse};
-use crate::stitch::Loops;
+use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
+use crate::story::source_words;
 use crate::units::{Mm, tidy};
 use crate::words::{Language, Words};
 

@@ -6,10 +6,8 @@
 pub mod csv;
 pub mod html;
 pub mod json;
-pub mod listing;
 pub mod pdf;
 pub mod png;
-pub mod publish;
 pub mod save;
 pub mod svg;
 pub mod text;

@@ -2,9 +2,9 @@
 
 use std::fmt::Write as _;
 
-use crate::page::story::Story;
-use crate::page::{Block, Cell, Column, Options, Pictures, Run, Section, Table};
+use crate::page::{Options, Pictures};
 use crate::plan::Plan;
+use crate::story::{Block, Cell, Column, Run, Section, Story, Table};
 use crate::words::{Arg, Words};
 
 /// Widest line, in characters.

@@ -4,9 +4,6 @@
 //! places of dimension lines. Promises finite numbers for every plan. Never fails; what looks doubtful is a finding.
 
 pub mod rings;
-mod rowtable;
-
-pub use rowtable::*;
 
 mod shape;
 pub mod sideview;

@@ -3,9 +3,9 @@
 use kurbo::Point;
 
 use super::SideShape;
+use crate::craft::Loops;
 use crate::design::Kind;
 use crate::plan::{Plan, SizePlan};
-use crate::stitch::Loops;
 use crate::units::{Mm, TURN};
 
 /// Edges whose radii differ by less than this share of the largest are one edge to the eye and the tape: a crown that

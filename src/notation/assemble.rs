@@ -2,9 +2,8 @@
 
 use super::grammar::{Clause, Counted, Counting};
 use super::tree::{Act, Item, Times};
-use crate::plan::{Foundation, Made, Op, Spot};
+use crate::craft::{Foundation, Loops, Made, Op, Spot, Stitch};
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::{Loops, Stitch};
 
 /// A round as it was written, nothing expanded yet.
 #[derive(Clone, Debug, PartialEq)]

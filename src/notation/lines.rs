@@ -2,7 +2,8 @@
 
 use super::aligned::rows;
 use super::write::{Sheet, Writer, across};
-use crate::plan::{Plan, Round, SizePlan};
+use crate::craft::Round;
+use crate::plan::{Plan, SizePlan};
 use crate::words::Arg;
 
 /// One line of one size.
@@ -133,9 +134,8 @@ impl Writer<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::{Finish, Terms};
-    use crate::plan::{Begin, Close, Foundation, Op};
-    use crate::stitch::Stitch;
+    use crate::craft::{Begin, Close, Foundation, Op, Stitch, Terms};
+    use crate::design::Finish;
     use crate::units::Mm;
     use crate::words::{Language, Words};
 

@@ -25,8 +25,6 @@ mod vocabulary;
 
 pub mod plain;
 
-pub mod text;
-
 pub mod tree;
 
 pub mod write;
@@ -34,4 +32,5 @@ pub mod write;
 pub use assemble::{Covers, Stated, Turning, WrittenRound};
 pub use lex::Source;
 pub use lines::{SizedLine, WrittenLine};
+pub(crate) use read::is_word;
 pub use read::{LONGEST_TEXT, MOST_ROUNDS, read};

@@ -2,7 +2,7 @@
 //! further cluster or post stitch needs no words of its own.
 
 use super::write::Writer;
-use crate::stitch::{Build, Side, Stitch};
+use crate::craft::{Build, Side, Stitch};
 use crate::words::Arg;
 
 /// The messages that name a stitch are under this key.
@@ -62,7 +62,7 @@ impl Writer<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::Terms;
+    use crate::craft::Terms;
     use crate::words::{Language, Words};
     use std::collections::BTreeSet;
 

@@ -6,9 +6,8 @@
 
 use super::tree::{Act, Item, Times};
 use super::write::{Sheet, Writer, without_first};
-use crate::design::Terms;
-use crate::plan::{Begin, Below, Close, Foundation, Made, Op, Round, SizePlan, Spot};
-use crate::stitch::{Build, Loops, Stitch};
+use crate::craft::{Begin, Below, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms};
+use crate::plan::SizePlan;
 use crate::words::{Arg, Words};
 
 /// One round in sentences, its number first and its count last, worked into what is `below` it.

@@ -8,9 +8,8 @@ use super::grammar::{self, Context, DEEPEST, Input};
 use super::header::{Header, Numbers, header};
 use super::lex::{Kind, Source, Token, tokens};
 use super::vocabulary::Vocabulary;
-use crate::design::Terms;
+use crate::craft::{Stitch, Terms};
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::Stitch;
 use std::cell::Cell;
 use std::collections::BTreeSet;
 use winnow::combinator::{alt, opt};
@@ -300,7 +299,7 @@ const KNOWN: &[&str] = &[
 ];
 
 /// True for a word that rounds are written with.
-pub(super) fn is_word(word: &str) -> bool {
+pub(crate) fn is_word(word: &str) -> bool {
     let stitch = |terms| Vocabulary::of(terms).words().any(|known| known == word);
     let start = ["foundation", "setup", "start", "beginning", "fasten", "change", "using"].contains(&word);
     KNOWN.contains(&word) || start || stitch(Terms::Us) || stitch(Terms::Uk)
@@ -376,7 +375,7 @@ fn merge_foundations(rounds: Vec<WrittenRound>) -> Vec<WrittenRound> {
     let mut waiting: Option<WrittenRound> = None;
     for mut round in rounds {
         if let Some(start) = waiting.take() {
-            let chain = start.begin.map(|begin| crate::plan::Foundation::Chain(begin.chains));
+            let chain = start.begin.map(|begin| crate::craft::Foundation::Chain(begin.chains));
             round.foundation = round.foundation.or(start.foundation).or(chain.filter(|_| round.from_hook.is_some()));
             round.whole &= start.whole;
         }

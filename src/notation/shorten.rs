@@ -5,7 +5,7 @@
 //! small; finding them takes O(n²) comparisons.
 
 use super::tree::{Act, Item, Times};
-use crate::plan::Op;
+use crate::craft::Op;
 use std::collections::BTreeMap;
 
 /// What a maker has to take in for each piece of a description, in tenths of a phrase.
@@ -211,7 +211,7 @@ impl Search {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::stitch::Stitch;
+    use crate::craft::Stitch;
 
     fn ops(pattern: &str) -> Vec<Op> {
         let op = |letter| match letter {

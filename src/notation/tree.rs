@@ -1,6 +1,6 @@
 //! The small syntax tree of written rounds, shared by the reader and the writer.
 
-use crate::plan::{Made, Op};
+use crate::craft::{Made, Op};
 use crate::report::Place;
 
 /// How often something is done.

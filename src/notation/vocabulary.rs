@@ -1,8 +1,7 @@
 //! How stitches are spelled in written rounds, in US and UK terms.
 
 use super::lex::{Kind, Token};
-use crate::design::Terms;
-use crate::stitch::{Build, Side, Stitch};
+use crate::craft::{Build, Side, Stitch, Terms};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 

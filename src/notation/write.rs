@@ -7,9 +7,7 @@
 
 use super::shorten::shorten;
 use super::tree::{Act, Item, Times};
-use crate::design::Terms;
-use crate::plan::{Begin, Below, Close, Foundation, Made, Op, Round, Spot};
-use crate::stitch::{Build, Loops, Stitch};
+use crate::craft::{Begin, Below, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
 /// Writes in one language and one set of terms.

@@ -13,8 +13,8 @@ use crate::words::{Arg, Words};
 
 use super::flow::{Bit, Flow, Shows, baseline, ending_at, room_for_picture};
 use super::press::{Running, furnish, print, printable};
-use super::story::Story;
-use super::{Block, Document, Figure, Options, Owner, Pictures, Section, Style, Tag, cover};
+use super::{Document, Options, Owner, Pictures, Style, Tag, cover};
+use crate::story::{Block, Figure, Section, Story};
 
 /// Lays a plan out as a booklet. Nothing, and errors in the report, where the paper can't hold it; warnings where a
 /// picture had to be made smaller or a character is not in the typeface.

@@ -8,8 +8,8 @@ use crate::words::Arg;
 use super::booklet::title_of;
 use super::flow::{CAP_MIDDLE, HEAD_LEADING, bar};
 use super::lines::{Line, wrap};
-use super::story::Story;
-use super::{Artifact, Bookmark, Document, Owner, Page, Piece, Run, Style, Tag, Target};
+use super::{Artifact, Bookmark, Document, Owner, Page, Piece, Style, Tag, Target};
+use crate::story::{Run, Story};
 use crate::units::Mm;
 
 /// Most lines of the title at its full size; longer titles are set smaller.

@@ -11,7 +11,8 @@ use crate::words::Language;
 use super::lines::{Line, wrap};
 use super::paginate::Extent;
 use super::style::SIDE_GAP;
-use super::{Artifact, Block, Document, Figure, Owner, Run, Section, Style, Table, Tag};
+use super::{Artifact, Document, Owner, Style, Tag};
+use crate::story::{Block, Figure, Run, Section, Table};
 
 /// A slice of a page.
 #[derive(Clone, Debug, Default)]

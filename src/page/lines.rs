@@ -9,7 +9,7 @@ use crate::drawing::{Ink, Item, TextItem};
 use crate::font::Face;
 use crate::words::Language;
 
-use super::Run;
+use crate::story::Run;
 
 /// One line: stretches of words, each with its distance from the line's start.
 #[derive(Clone, Debug, Default, PartialEq)]

@@ -3,7 +3,6 @@
 //! Takes drawings and tables. Gives pages in millimetres with a reading order beside them. Promises that everything lies
 //! inside the printable area at 1 : 1, or says why it can't.
 
-mod block;
 pub mod booklet;
 mod cover;
 mod flow;
@@ -15,12 +14,10 @@ mod paginate;
 mod paper;
 pub mod pictures;
 mod press;
-pub mod story;
 mod style;
 mod table;
 pub mod wall;
 
-pub use block::*;
 pub use model::*;
 pub use options::*;
 pub use paper::*;

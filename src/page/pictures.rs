@@ -6,9 +6,10 @@ use crate::drawing::{
     ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, RowTableOptions, SchematicOptions, chart, choose_view,
     key, least_cell, row_table, schematic, symbol_sheet,
 };
-use crate::geometry::{RowTable, SideShape};
+use crate::geometry::SideShape;
 use crate::notation::write::Writer;
 use crate::plan::Plan;
+use crate::story::RowTable;
 use crate::units::Mm;
 use crate::words::Words;
 

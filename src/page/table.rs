@@ -8,7 +8,8 @@ use crate::font::Face;
 
 use super::flow::{Bit, Flow, Shows, Slab, bar, baseline, frame, ornament};
 use super::lines::{width_in_two, widths, wrap};
-use super::{Artifact, Cell, Column, Owner, Run, Scope, Table, Tag};
+use super::{Artifact, Owner, Scope, Tag};
+use crate::story::{Cell, Column, Run, Table};
 
 /// Cost of ending a page between two rows.
 const INSIDE_TABLE: f64 = 0.15;

@@ -16,9 +16,10 @@ use crate::words::Words;
 use super::booklet::{complain_of_lost, title_of};
 use super::flow::{CAP_MIDDLE, HEAD_LEADING};
 use super::lines::{Line, wrap};
-use super::story::Story;
-use super::{Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Piece};
-use super::{Run, Style, Tag, Target};
+use super::{
+    Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Piece, Style, Tag, Target,
+};
+use crate::story::{Run, Story};
 
 pub use tiles::{OVERLAP, Tiling, filling, tiling};
 

@@ -4,11 +4,10 @@ use super::choose::{Choice, Entry, Task};
 use super::explain::Solved;
 use super::phase::Manner;
 use super::profile::Outline;
-use super::round::{Begin, Close, Op, Round};
 use super::solve::{Solver, Standing};
 use super::{PartPlan, colours};
+use crate::craft::{Begin, Close, Loops, Op, Round, Stitch};
 use crate::design::{Part, Profile, Shape, Work};
-use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
 
 impl Solver<'_> {

@@ -1,6 +1,7 @@
 //! The independent recount: adds a size up anew from its operations, trusting none of its figures.
 
-use super::{Made, SizePlan, Spot};
+use super::SizePlan;
+use crate::craft::{Made, Spot};
 
 /// Checks that a size adds up.
 ///

@@ -63,7 +63,7 @@ impl Corners {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::stitch::Stitch;
+    use crate::craft::Stitch;
 
     #[test]
     fn corners_add_up_and_stay_apart() {

@@ -1,9 +1,9 @@
 //! Why the counts are as they are: sentences with the arithmetic in them.
 
 use super::choose::{Entry, Task, unevenness};
-use crate::design::{Shape, Units};
-use crate::stitch::Stitch;
-use crate::units::Gauge;
+use crate::craft::Stitch;
+use crate::design::Shape;
+use crate::units::{Gauge, Units};
 
 /// A length in the units of the design.
 pub(super) fn length(mm: f64, units: Units) -> String {
@@ -89,7 +89,7 @@ impl Solved<'_> {
         let mut best: Option<(f64, String)> = None;
         for (stitch, gauge) in self.gauges {
             let row = stitch.row();
-            let plain = matches!(row.build, crate::stitch::Build::Cross | crate::stitch::Build::Stem);
+            let plain = matches!(row.build, crate::craft::Build::Cross | crate::craft::Build::Stem);
             if *stitch == self.stitch || !plain {
                 continue;
             }

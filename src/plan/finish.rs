@@ -1,6 +1,6 @@
 //! How the last round ends.
 
-use crate::stitch::{Build, Stitch};
+use crate::craft::{Build, Stitch};
 
 /// Shorter stitches after the last round of a spiral, tallest first, so that its end sinks to the round below:
 /// dtr → tr → dc → hdc → sc → slip stitch (common practice).

@@ -1,8 +1,8 @@
 //! The gauge of every stitch a design uses.
 
-use crate::design::{Design, Terms, abbreviation};
+use crate::craft::{Stitch, Terms, abbreviation};
+use crate::design::Design;
 use crate::report::{Diagnostic, Report};
-use crate::stitch::Stitch;
 use crate::units::Gauge;
 
 /// Gauges of the swatches, of every stitch a part is worked in, and of the shorter stitches a finish may need.

@@ -18,7 +18,6 @@ mod phase;
 mod profile;
 pub mod recount;
 mod refuse;
-mod round;
 mod shaping;
 mod solve;
 mod spread;
@@ -26,13 +25,12 @@ mod stacking;
 mod yarn;
 
 pub use audit::audit;
-pub use round::*;
 pub use solve::solve;
 pub use spread::spread;
 pub use stacking::{Polygon, Stacking, share_stacked};
 
+use crate::craft::{Below, Foundation, Round, Stitch};
 use crate::design::{Design, Finish};
-use crate::stitch::Stitch;
 use crate::units::{Gauge, Mm};
 
 /// A design solved or recounted, for every size.
@@ -69,26 +67,6 @@ pub struct SizePlan {
     pub yarn: Vec<YarnUse>,
     /// Warnings about this size, in a maker's words.
     pub warnings: Vec<String>,
-}
-
-/// What the first round is worked into.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Foundation {
-    /// An adjustable ring.
-    Ring,
-    /// Chains joined into a ring.
-    ChainRing(u32),
-    /// This many chains, and the first round is worked into the last of them (`ch 2, 6 sc in 2nd ch from hook`).
-    Chain(u32),
-}
-
-/// What a round is worked into.
-#[derive(Clone, Copy, Debug)]
-pub enum Below<'a> {
-    /// What the piece starts from.
-    Foundation(Foundation),
-    /// The round before.
-    Round(&'a Round),
 }
 
 /// One part of a size.

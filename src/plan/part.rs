@@ -1,14 +1,13 @@
 //! Solving one part: from its profile to the choice of counts.
 
 use super::choose::{Entry, FEWEST, Task, Ways, choose};
+use super::explain;
 use super::profile::{Base, Outline, factor};
 use super::refuse::Impossible;
-use super::round::Round;
 use super::solve::{MOST_ROUNDS, MOST_STITCHES, Solver};
-use super::{Foundation, explain};
+use crate::craft::{Foundation, Round, Stitch};
 use crate::design::{Kind, Part, Profile, Shape, Shaping, Start, Tolerance};
 use crate::report::Place;
-use crate::stitch::Stitch;
 use crate::units::Mm;
 
 /// Weight of the last round of a part, where it has to fit and where it is the free edge of a brim.

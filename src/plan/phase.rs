@@ -11,10 +11,9 @@
 //! repeat (`sc 4, inc, [sc 9, inc] 5 times, sc 5`) more.
 
 use super::corners::Corners;
-use super::round::Op;
 use super::shaping::{Pattern, balanced};
+use crate::craft::{Op, Stitch};
 use crate::design::{Preference, Shaping};
-use crate::stitch::Stitch;
 use crate::units::EPSILON;
 
 /// Shaped rounds that are looked back at.

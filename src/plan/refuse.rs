@@ -2,8 +2,8 @@
 
 use super::choose::{Entry, FEWEST, Task, Ways};
 use super::explain::length;
-use crate::design::Units;
 use crate::report::{Diagnostic, Place};
+use crate::units::Units;
 
 /// A part whose counts can't be chosen.
 pub(super) struct Impossible<'a> {

@@ -1,8 +1,7 @@
 //! From two counts to the operations of a round, in working order.
 
-use super::round::Op;
 use super::spread::spread;
-use crate::stitch::Stitch;
+use crate::craft::{Op, Stitch};
 
 /// Where the shaping of a round stands.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -4,13 +4,11 @@ use super::finish::step_down;
 use super::gauges::gauges;
 use super::phase::Memory;
 use super::recount::recount;
-use super::round::{Begin, Op, Round};
 use super::yarn::yarn;
-use super::{Foundation, PartPlan, Plan, SizePlan};
-use crate::design::{Body, Design, Finish, Part, Said, Size, Work};
-use crate::design::{listed, nearest, shortened};
+use super::{PartPlan, Plan, SizePlan};
+use crate::craft::{Begin, Foundation, Op, Round, Stitch};
+use crate::design::{Body, Design, Finish, Part, Said, Size, Work, listed, nearest, shortened};
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::Stitch;
 use crate::units::{Gauge, Mm};
 
 /// Most rounds of a part and most stitches of a round; beyond these a length or a swatch is mistaken.

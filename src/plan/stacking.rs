@@ -1,6 +1,7 @@
 //! How far shaping stands on shaping, which makes corners of a round.
 
-use super::{Op, PartPlan, Round, SizePlan};
+use super::{PartPlan, SizePlan};
+use crate::craft::{Op, Round};
 use crate::units::{Angle, Mm, TURN};
 
 /// Share of a round's shaping on shaping from which it counts as stacked.

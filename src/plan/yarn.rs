@@ -1,8 +1,8 @@
 //! Yarn by colour: grams, metres, balls.
 
-use super::{Begin, Close, Round, YarnUse};
+use super::YarnUse;
+use crate::craft::{Begin, Close, Round, Stitch};
 use crate::design::{Ball, Design};
-use crate::stitch::Stitch;
 use crate::units::Gauge;
 
 /// Metres of yarn in 100 g, for yarn weights 0 to 7 (common practice, from memory; spinners differ by a third).

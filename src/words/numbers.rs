@@ -1,7 +1,6 @@
 //! Numbers as a language writes them, and lengths in both unit systems.
 
-use crate::design::Units;
-use crate::units::{Mm, tidy};
+use crate::units::{Mm, Units, tidy};
 use crate::words::Language;
 
 /// A number with at most `places` decimals, without zeros at its end, with the language's decimal sign.

@@ -1,10 +1,10 @@
 //! Time of layout and drawing against the number of stitches: it should grow in step.
 
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
+use roundelay::craft::Stitch;
 use roundelay::drawing::{ChartOptions, chart};
 use roundelay::file::svg;
 use roundelay::geometry::rings::{Row, layout};
-use roundelay::stitch::Stitch;
 
 #[path = "../scenes/mod.rs"]
 mod scenes;

@@ -3,9 +3,9 @@
 use std::hint::black_box;
 
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
+use roundelay::craft::Foundation;
 use roundelay::design::Kind;
 use roundelay::geometry::predict;
-use roundelay::plan::Foundation;
 
 #[path = "../fabric/mod.rs"]
 mod fabric;

@@ -5,10 +5,10 @@ mod common;
 
 use common::{Adjust, design, part, size, swatch};
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
+use roundelay::craft::Stitch;
 use roundelay::design::{Design, Preference, Shape};
 use roundelay::plan::solve;
 use roundelay::report::Report;
-use roundelay::stitch::Stitch;
 use roundelay::units::{Angle, Mm};
 
 /// A disc, a side and a brim that share out some rounds of 3.6 mm.

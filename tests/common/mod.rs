@@ -1,14 +1,14 @@
 //! Designs for tests, built without a file.
 #![allow(dead_code, unreachable_pub)]
 
+use roundelay::craft::{Loops, Stitch, Terms};
 use roundelay::design::{
-    Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Swatch, Terms,
-    Tolerance, Units, Work, Yarn,
+    Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Swatch, Tolerance,
+    Work, Yarn,
 };
 use roundelay::plan::{Plan, solve};
 use roundelay::report::Report;
-use roundelay::stitch::{Loops, Stitch};
-use roundelay::units::{Angle, Gauge, Mm};
+use roundelay::units::{Angle, Gauge, Mm, Units};
 use roundelay::words::Language;
 
 /// A value nobody wrote.

@@ -1,13 +1,13 @@
 //! Fabric for the tests: plans built straight from counts, without a design file or a solver.
 #![allow(dead_code, unreachable_pub)]
 
+use roundelay::craft::{Begin, Close, Foundation, Loops, Op, Round, Stitch, Terms};
 use roundelay::design::{
-    Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Terms, Tolerance,
-    Units, Work, Yarn,
+    Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Tolerance, Work,
+    Yarn,
 };
-use roundelay::plan::{Begin, Close, Foundation, Op, PartPlan, Plan, Round, SizePlan};
-use roundelay::stitch::{Loops, Stitch};
-use roundelay::units::{Gauge, Mm};
+use roundelay::plan::{PartPlan, Plan, SizePlan};
+use roundelay::units::{Gauge, Mm, Units};
 use roundelay::words::Language;
 
 /// Width and height of a single crochet in the tests, mm: 22 stitches and 24 rounds to 4 inches, as in a published

@@ -4,10 +4,10 @@
 
 pub(crate) mod motifs;
 
-use roundelay::design::{Design, Finish, Hand, Kind, Preference, Said, Shaping, Terms, Tolerance, Units, Work, Yarn};
-use roundelay::plan::{Begin, Close, Foundation, Made, Op, PartPlan, Plan, Round, SizePlan, Spot, spread};
-use roundelay::stitch::{Loops, Stitch};
-use roundelay::units::{Gauge, Mm};
+use roundelay::craft::{Begin, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms};
+use roundelay::design::{Design, Finish, Hand, Kind, Preference, Said, Shaping, Tolerance, Work, Yarn};
+use roundelay::plan::{PartPlan, Plan, SizePlan, spread};
+use roundelay::units::{Gauge, Mm, Units};
 use roundelay::words::Language;
 
 fn said<T>(value: T) -> Said<T> {

@@ -1,7 +1,7 @@
 //! Rounds of mixed stitches by chance: shells, clusters, decreases, chain spaces, picots, all in repeats.
 
-use roundelay::plan::{Made, Op, Plan, Spot};
-use roundelay::stitch::{Build, Loops, Stitch};
+use roundelay::craft::{Build, Loops, Made, Op, Spot, Stitch};
+use roundelay::plan::Plan;
 
 use super::{Builder, design};
 

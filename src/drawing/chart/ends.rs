@@ -3,10 +3,10 @@
 use kurbo::Vec2;
 
 use super::Scene;
+use crate::craft::Loops;
 use crate::drawing::symbols::Fit;
 use crate::drawing::{Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Stroke};
 use crate::geometry::rings::{Ring, ring_height};
-use crate::stitch::Loops;
 
 /// How far outside the last round the arrow and the end mark stand, in stitch units.
 const OUTSIDE: f64 = 0.6;

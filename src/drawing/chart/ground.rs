@@ -3,11 +3,11 @@
 use kurbo::{BezPath, PathEl};
 
 use super::Scene;
+use crate::craft::Loops;
 use crate::drawing::palette::{line, tint};
 use crate::drawing::{Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
 use crate::geometry::rings::Ring;
 use crate::plan::{Plan, SizePlan};
-use crate::stitch::Loops;
 
 /// Tint of every other round where the yarn has one colour.
 const TINT: Ink = Ink([238, 238, 238]);

@@ -3,10 +3,10 @@
 use kurbo::{Point, Vec2};
 
 use super::Scene;
+use crate::craft::{Begin, Close, Round};
 use crate::drawing::{Item, TextItem};
 use crate::font::Face;
 use crate::geometry::rings::{Ring, Row, SLIP};
-use crate::plan::{Begin, Close, Round};
 use crate::units::Angle;
 use crate::words::Arg;
 

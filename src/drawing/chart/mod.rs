@@ -21,10 +21,11 @@ pub(super) use ground::{FOLD, dashes, parting, yarn_inks};
 pub use demerits::{Demerit, DemeritKind, demerits};
 pub use options::{ChartOptions, ChartView, LEAST_CELL, Readable, choose_view, readable};
 
+use crate::craft::Round;
 use crate::design::Hand;
 use crate::drawing::{Drawing, Group, Item, Origin, Role, Sign, Symbol, SymbolItem};
 use crate::geometry::rings::{Frame, Ring, Rings, Row, layout, repeats, rough};
-use crate::plan::{Plan, Round, SizePlan};
+use crate::plan::{Plan, SizePlan};
 use crate::units::{Angle, Mm, TURN};
 use crate::words::Words;
 

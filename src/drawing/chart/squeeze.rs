@@ -6,9 +6,9 @@ use kurbo::{Affine, Rect, Vec2};
 
 use super::ink::{Strokes, extent, flatten, meet};
 use super::placed::Placed;
+use crate::craft::Build;
 use crate::design::Hand;
 use crate::drawing::Sign;
-use crate::stitch::Build;
 
 /// How far a chain is moved in a step, in stitch units.
 const AWAY: f64 = 0.06;

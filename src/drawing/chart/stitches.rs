@@ -5,11 +5,10 @@ use kurbo::{BezPath, Point, Vec2};
 use super::lane::Lane;
 use super::placed::Placed;
 use super::{PARTING, Scene, squeeze};
+use crate::craft::{Begin, Build, Close, Foundation, Loops, Op, Round, Spot, Stitch};
 use crate::drawing::symbols::Fit;
 use crate::drawing::{Ends, Item, PathItem, Sign, Stroke};
 use crate::geometry::rings::{Mark, Ring, SLIP};
-use crate::plan::{Begin, Close, Foundation, Op, Round, Spot};
-use crate::stitch::{Build, Loops, Stitch};
 use crate::units::TURN;
 
 /// Tangent of the lean up to which a tall stitch is drawn leaning as it is.

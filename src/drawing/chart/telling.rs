@@ -1,12 +1,12 @@
 //! What a chart says to a reader who can't see it.
 
 use super::{ChartOptions, ChartView};
+use crate::craft::{Close, Loops, Round};
 use crate::design::Hand;
 use crate::drawing::Sign;
 use crate::drawing::key::meaning;
 use crate::geometry::rings::repeats;
-use crate::plan::{Close, Plan, Round, SizePlan};
-use crate::stitch::Loops;
+use crate::plan::{Plan, SizePlan};
 use crate::words::{Arg, Words};
 
 /// The chart's short name; a chart of some of the rounds names them.

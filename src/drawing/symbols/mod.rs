@@ -11,10 +11,9 @@ mod stitches;
 
 use kurbo::Affine;
 
+use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
 use crate::drawing::Symbol;
 use crate::geometry::rings::{NEARER, ring_height};
-use crate::plan::{Made, Op, Spot};
-use crate::stitch::{Build, Loops, Stitch};
 
 /// Something that has a symbol, and so a line in the key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -4,9 +4,9 @@ use kurbo::{Point, Vec2};
 
 use super::Fit;
 use super::pen::{BAR, CLEAR, HEAVY, Pen, SLASH, WEIGHT};
+use crate::craft::{Build, Loops, Side, Stitch};
 use crate::drawing::Symbol;
 use crate::geometry::rings::cell_width;
-use crate::stitch::{Build, Loops, Side, Stitch};
 
 /// Height of the arc that tells one loop, room above it included.
 const ARC: f64 = 0.24;

@@ -19,8 +19,9 @@ pub use radii::{SLIP, cell_width, ring_height};
 pub use repeats::repeats;
 pub use rows::Row;
 
+use crate::craft::{Close, Foundation, Op, Round, Spot};
 use crate::design::Hand;
-use crate::plan::{Close, Foundation, Op, Round, SizePlan, Spot};
+use crate::plan::SizePlan;
 use crate::units::{Angle, TURN};
 
 use radii::op_width;

@@ -1,8 +1,8 @@
 //! Radii of the rings, and the room a stitch takes.
 
 use super::{Ring, Row, Shift, foundation_radius, spirals};
-use crate::plan::{Op, Round, SizePlan, Spot};
-use crate::stitch::{Build, Stitch};
+use crate::craft::{Build, Op, Round, Spot, Stitch};
+use crate::plan::SizePlan;
 use crate::units::TURN;
 
 /// Least width of a stitch's cell along its ring, in stitch units: below this a ring is pushed outward.

@@ -1,6 +1,7 @@
 //! How often a piece repeats itself round the ring.
 
-use crate::plan::{Op, SizePlan};
+use crate::craft::Op;
+use crate::plan::SizePlan;
 
 /// Into how many equal shares every round of a size can be cut, each share worked the same; 1 where there is none.
 /// A round that begins further on than the one below is not cut. Linear in the stitches.
@@ -37,7 +38,7 @@ fn divisor(a: u32, b: u32) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::stitch::Stitch;
+    use crate::craft::Stitch;
 
     #[test]
     fn the_shortest_pattern_counts() {

@@ -1,7 +1,8 @@
 //! Which rounds a chart shows, each as a ring of its own or several as a band.
 
 use super::is_plain;
-use crate::plan::{Round, SizePlan};
+use crate::craft::Round;
+use crate::plan::SizePlan;
 
 /// Least number of alike rounds that are worth a band.
 const BAND: usize = 3;

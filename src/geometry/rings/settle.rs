@@ -3,7 +3,7 @@
 use super::angles::{Node, solve};
 use super::radii::{cell_width, op_width};
 use super::{Mark, NEARER, Ring, Rings};
-use crate::plan::{Made, Op, Round, Spot};
+use crate::craft::{Made, Op, Round, Spot};
 use crate::units::TURN;
 
 /// Passes inward and outward again, after the first outward.

@@ -1,9 +1,9 @@
 //! The fabric at rest: what every round would measure if nothing pulled at it.
 
 use super::findings::{FEW, SHOWS};
+use crate::craft::{Build, Foundation, Loops, Round, Stitch};
 use crate::design::{Body, Kind, Shape};
-use crate::plan::{Foundation, Plan, Round, SizePlan};
-use crate::stitch::{Build, Loops, Stitch};
+use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TURN};
 
 /// A piece of fabric at rest. Lengths in mm.

@@ -4,8 +4,8 @@ use super::place::{place, times};
 use super::words::*;
 use super::work::together_word;
 use super::{Clause, Counted, Counting, Input, Res};
+use crate::craft::Loops;
 use crate::notation::lex::Kind;
-use crate::stitch::Loops;
 use winnow::combinator::{alt, eof, opt};
 use winnow::prelude::*;
 

@@ -14,7 +14,7 @@ mod work;
 use super::lex::{Kind, Token};
 use super::tree::{Item, Times};
 use super::vocabulary::Vocabulary;
-use crate::stitch::{Loops, Stitch};
+use crate::craft::{Loops, Stitch};
 use counts::{count, counting};
 use place::{around, times, word_more};
 use std::cell::Cell;

@@ -2,9 +2,9 @@
 
 use super::words::*;
 use super::{Input, Res};
+use crate::craft::Loops;
 use crate::notation::lex::Kind;
 use crate::notation::tree::Times;
-use crate::stitch::Loops;
 use winnow::combinator::{alt, opt};
 use winnow::prelude::*;
 

@@ -1,8 +1,8 @@
 //! Single words, signs and names of stitches.
 
 use super::{Input, Res};
+use crate::craft::{Loops, Stitch};
 use crate::notation::lex::{Kind, Token};
-use crate::stitch::{Loops, Stitch};
 use winnow::combinator::{alt, opt, repeat};
 use winnow::prelude::*;
 

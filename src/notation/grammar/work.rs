@@ -3,11 +3,10 @@
 use super::place::{Target, around, each, next, place, times};
 use super::words::*;
 use super::{Clause, DEEPEST, Input, Res, paused, separator};
+use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
 use crate::notation::lex::Token;
 use crate::notation::tree::{Act, Item, Times};
-use crate::plan::{Made, Op, Spot};
 use crate::report::Place;
-use crate::stitch::{Build, Loops, Stitch};
 use winnow::combinator::{alt, opt};
 use winnow::prelude::*;
 

@@ -9,9 +9,10 @@ use crate::font::Face;
 use crate::page::flow::{baseline, frame};
 use crate::page::lines::wrap;
 use crate::page::{
-    Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Piece, Run, Style, Tag, Target,
+    Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Piece, Style, Tag, Target,
 };
 use crate::plan::Plan;
+use crate::story::Run;
 use crate::units::Mm;
 use crate::words::{Arg, Words};
 

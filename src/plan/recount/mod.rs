@@ -6,11 +6,10 @@ mod one;
 
 mod tally;
 
-use super::{Foundation, Round};
-use crate::design::{Design, Said, Terms, Work};
+use crate::craft::{Foundation, Round, Stitch, Terms};
+use crate::design::{Design, Said, Work};
 use crate::notation::{MOST_ROUNDS, Source, Stated, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::Stitch;
 use one::{Spaces, round};
 use std::collections::BTreeMap;
 

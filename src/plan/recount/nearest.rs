@@ -1,13 +1,12 @@
 //! Complaints about counts, each with its arithmetic and the nearest instruction that works.
 
 use super::Rules;
-use crate::design::{Terms, abbreviation};
+use crate::craft::{Build, Loops, Made, Op, Round, Spot, Stitch, Terms, abbreviation};
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::write::Writer;
 use crate::notation::{Stated, WrittenRound};
-use crate::plan::{Made, Op, Round, Spot, spread};
+use crate::plan::spread;
 use crate::report::{Diagnostic, Place};
-use crate::stitch::{Build, Loops, Stitch};
 use crate::words::{Language, Words};
 
 /// Longer rounds get no suggestion written out.

@@ -1,14 +1,12 @@
 //! Counts one written round.
 
-use super::nearest;
 use super::tally::{Base, Stop, Tally};
-use super::{Counting, Rules, Standing};
+use super::{Counting, Rules, Standing, nearest};
+use crate::craft::{Begin, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch};
 use crate::design::Work;
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::{Covers, Turning, WrittenRound};
-use crate::plan::{Begin, Close, Foundation, Made, Op, Round, Spot};
 use crate::report::{Diagnostic, Report};
-use crate::stitch::{Build, Loops, Stitch};
 use std::collections::BTreeMap;
 
 /// Fewer chains than this in a joined chain are a ring to work into, not along.

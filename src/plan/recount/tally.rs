@@ -1,10 +1,9 @@
 //! Expands the items of one round into operations, stitch by stitch.
 
 use super::one::Spaces;
+use crate::craft::{Build, Made, Op, Spot, Stitch};
 use crate::notation::tree::{Act, Item, Times};
-use crate::plan::{Made, Op, Spot};
 use crate::report::{Diagnostic, Place};
-use crate::stitch::{Build, Stitch};
 
 /// Most operations of one round.
 const MOST_OPS: usize = 100_000;

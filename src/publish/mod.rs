@@ -10,8 +10,8 @@ use crate::page::{Options, Pictures, booklet, wall};
 use crate::plan::Plan;
 use crate::report::Report;
 
-use super::png::{self, PngOptions};
-use super::{Output, csv, html, pdf, svg, text};
+use crate::file::png::{self, PngOptions};
+use crate::file::{Output, csv, html, pdf, svg, text};
 
 /// What can be published.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

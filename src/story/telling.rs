@@ -3,7 +3,7 @@
 use super::Story;
 use crate::drawing::capital;
 use crate::notation::plain;
-use crate::page::{Block, Run, Section};
+use crate::story::{Block, Run, Section};
 use crate::words::Arg;
 
 impl Story<'_> {

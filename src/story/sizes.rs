@@ -4,8 +4,8 @@ use super::Story;
 use crate::design::Kind;
 use crate::design::hats::{uk_hat_size, us_hat_size};
 use crate::page::numbers::length;
-use crate::page::{Block, Cell, Column, Section, Table};
 use crate::plan::{PartPlan, SizePlan};
+use crate::story::{Block, Cell, Column, Section, Table};
 use crate::units::Mm;
 use crate::words::Arg;
 

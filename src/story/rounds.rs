@@ -1,13 +1,13 @@
 //! The written rounds.
 
 use super::Story;
-use crate::design::Units;
 use crate::drawing::{capital, side_by_side, signed};
-use crate::geometry::{Every, Measure, PartRows, RowLine, RowTable};
 use crate::notation::write::Writer;
 use crate::page::numbers::bare;
-use crate::page::{Block, Cell, Column, Options, Pictures, RoundsForm, Run, Section, Table};
+use crate::page::{Options, Pictures, RoundsForm};
 use crate::plan::Plan;
+use crate::story::{Block, Cell, Column, Every, Measure, PartRows, RowLine, RowTable, Run, Section, Table};
+use crate::units::Units;
 use crate::words::Arg;
 
 /// Most sizes that stand side by side.

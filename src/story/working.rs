@@ -1,10 +1,9 @@
 //! How the piece is worked, and the abbreviations.
 
 use super::Story;
-use crate::design::{Hand, Terms, Work};
-use crate::page::{Block, Cell, Column, Run, Section, Table};
-use crate::plan::{Begin, Close, Op, Round, Spot};
-use crate::stitch::{Build, Loops, Stitch};
+use crate::craft::{Begin, Build, Close, Loops, Op, Round, Spot, Stitch, Terms};
+use crate::design::{Hand, Work};
+use crate::story::{Block, Cell, Column, Run, Section, Table};
 use crate::words::{Arg, Language};
 
 impl Story<'_> {

@@ -1,11 +1,10 @@
 //! Finishing, and the cautions.
 
 use super::Story;
-use crate::design::{Finish, Kind, Shape, Units};
-use crate::page::{Block, Run, Section};
-use crate::plan::Foundation;
-use crate::stitch::{Loops, Stitch};
-use crate::units::Mm;
+use crate::craft::{Foundation, Loops, Stitch};
+use crate::design::{Finish, Kind, Shape};
+use crate::story::{Block, Run, Section};
+use crate::units::{Mm, Units};
 use crate::words::Arg;
 
 /// Age below which the cautions for small children are printed: cords are the longest, to seven years.

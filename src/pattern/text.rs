@@ -5,11 +5,11 @@
 //! and `Terms:` (US or UK) before a name say the same outright. `#` begins a comment. Where no line speaks of joining, the
 //! rounds run on in a spiral.
 
-use super::read::{LONGEST_TEXT, is_word};
+use crate::craft::{Loops, Stitch, Terms};
 use crate::design::heads::HeadSource;
-use crate::design::{Body, Design, Finish, Part, Said, Size, Terms, Work};
+use crate::design::{Body, Design, Finish, Part, Said, Size, Work};
+use crate::notation::{LONGEST_TEXT, is_word};
 use crate::report::{Diagnostic, Place, Report};
-use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
 
 /// A line that is no round.

@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use crate::design::{Terms, abbreviation};
+use crate::craft::{Terms, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::Writer;
 use crate::notation::{SizedLine, WrittenLine};

@@ -1,8 +1,11 @@
 //! What a pattern says, section by section. Booklet and plain text are both made of this, so that neither tells less.
 
+mod block;
 mod closing;
+pub mod listing;
 mod materials;
 mod rounds;
+mod rowtable;
 mod sizes;
 mod sources;
 mod telling;
@@ -12,16 +15,16 @@ use std::cell::OnceCell;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use crate::design::Terms;
+use crate::craft::{Build, Stitch, Terms};
 use crate::drawing::Drawing;
-use crate::geometry::RowTable;
 use crate::notation::write::Writer;
 use crate::plan::Plan;
-use crate::stitch::{Build, Stitch};
 use crate::words::{Arg, Words};
 
-use super::{Block, Figure, Options, Pictures, Section};
+use crate::page::{Options, Pictures};
 
+pub use block::*;
+pub use rowtable::*;
 pub use sources::source_words;
 
 /// What the sections are made from.
@@ -170,7 +173,7 @@ impl<'a> Story<'a> {
         let colours = self.plan.design.yarn.colours.len() > 1;
         let kinds = stitches.iter().filter(plain).filter(|stitch| stitch.row().build != Build::Chain).count();
         let mut rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
-        let loops = rounds.any(|round| round.loops() != crate::stitch::Loops::Both);
+        let loops = rounds.any(|round| round.loops() != crate::craft::Loops::Both);
         match (special, colours || loops || kinds > 2) {
             (0, false) => 1,
             (0, true) => 2,

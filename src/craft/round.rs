@@ -1,7 +1,7 @@
 //! A round and the operations it is worked in.
 
+use crate::craft::{Loops, Stitch};
 use crate::report::Place as SourcePlace;
-use crate::stitch::{Loops, Stitch};
 use crate::units::Mm;
 
 /// One round of a plan.
@@ -182,4 +182,24 @@ impl Round {
     pub fn sums(&self) -> (u32, u32) {
         self.ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()))
     }
+}
+
+/// What the first round is worked into.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Foundation {
+    /// An adjustable ring.
+    Ring,
+    /// Chains joined into a ring.
+    ChainRing(u32),
+    /// This many chains, and the first round is worked into the last of them (`ch 2, 6 sc in 2nd ch from hook`).
+    Chain(u32),
+}
+
+/// What a round is worked into.
+#[derive(Clone, Copy, Debug)]
+pub enum Below<'a> {
+    /// What the piece starts from.
+    Foundation(Foundation),
+    /// The round before.
+    Round(&'a Round),
 }

@@ -1,13 +1,13 @@
 //! What is needed, and the swatch.
 
 use super::Story;
+use crate::craft::{Build, Stitch};
+use crate::design::Colour;
 use crate::design::hooks::us_hook;
-use crate::design::{Colour, Units};
 use crate::page::numbers::decimal;
-use crate::page::{Block, Cell, Column, Section, Table};
 use crate::plan::YarnUse;
-use crate::stitch::{Build, Stitch};
-use crate::units::{Gauge, Mm};
+use crate::story::{Block, Cell, Column, Section, Table};
+use crate::units::{Gauge, Mm, Units};
 use crate::words::Arg;
 
 /// Side of the square in which a gauge is told.

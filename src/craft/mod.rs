@@ -1,0 +1,14 @@
+//! The floor, craft: the words of the trade as values.
+//!
+//! Stitches with everything the crate knows of them, operations, rounds, and the two sets of terms. Imports nothing above
+//! it: languages, notation, designs and plans all speak in these values.
+
+mod round;
+
+mod stitch;
+
+mod terms;
+
+pub use round::*;
+pub use stitch::*;
+pub use terms::*;

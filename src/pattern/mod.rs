@@ -1,0 +1,3 @@
+//! The front door.
+
+pub mod text;
