@@ -20,7 +20,7 @@
 extern crate self as roundelay;
 
 #[cfg(test)]
-#[path = "../tests/common/mod.rs"]
+#[path = "../tests/all/common.rs"]
 pub(crate) mod common;
 
 pub mod units;

@@ -6,7 +6,10 @@ use roundelay::drawing::{ChartOptions, chart};
 use roundelay::file::svg;
 use roundelay::geometry::rings::{Row, layout};
 
-#[path = "../scenes/mod.rs"]
+#[path = "../all/common.rs"]
+mod common;
+
+#[path = "../all/scenes/mod.rs"]
 mod scenes;
 
 fn bench(criterion: &mut Criterion) {

@@ -7,7 +7,10 @@ use roundelay::craft::Foundation;
 use roundelay::design::Kind;
 use roundelay::geometry::predict;
 
-#[path = "../fabric/mod.rs"]
+#[path = "../all/common.rs"]
+mod common;
+
+#[path = "../all/fabric.rs"]
 mod fabric;
 
 use fabric::{flat, piece, plan, straight};

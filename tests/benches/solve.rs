@@ -1,6 +1,6 @@
 //! Time to solve a design: a dome and a brim of 30, 100 and 500 rounds, the widest with some 2,000 stitches.
 
-#[path = "../common/mod.rs"]
+#[path = "../all/common.rs"]
 mod common;
 
 use common::{Adjust, design, part, size, swatch};

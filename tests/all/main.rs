@@ -1,0 +1,49 @@
+//! The tests of the whole, in one binary: it is linked once. `tests/README.md` says what each file holds.
+
+mod common;
+
+mod fabric;
+
+mod scenes;
+
+mod checkers;
+
+mod any_design;
+
+mod bad_wishes;
+
+mod chart;
+
+mod commands;
+
+mod examples;
+
+mod guide;
+
+mod notation;
+
+mod notation_fuzz;
+
+mod outside_counts;
+
+mod pages;
+
+mod published;
+
+mod round_trip;
+
+mod schematic;
+
+mod shape;
+
+mod solver_made_well;
+
+mod solver_properties;
+
+mod solver_refusals;
+
+mod solver_samples;
+
+mod symbols;
+
+mod writers;

@@ -1,0 +1,235 @@
+//! The schematic: room for every label, dimensions of the predicted shape, true scale, and words for every language.
+
+use kurbo::{Affine, PathEl, Point, Rect};
+use roundelay::craft::Foundation;
+use roundelay::design::{Kind, read};
+use roundelay::drawing::{Drawing, Item, SchematicOptions, TextItem, schematic};
+use roundelay::geometry::sideview::MeasureKind;
+use roundelay::geometry::{SideShape, predict, side_view};
+use roundelay::plan::{Plan, solve};
+use roundelay::report::Report;
+use roundelay::units::{Mm, Units};
+use roundelay::words::Language;
+
+use crate::fabric::{self, piece, several, straight};
+
+fn example(text: &str) -> Plan {
+    let mut report = Report::new();
+    let design = read(text, &mut report).unwrap_or_else(|| panic!("{report:?}"));
+    solve(&design, &mut report).unwrap_or_else(|| panic!("{report:?}"))
+}
+
+fn scenes() -> Vec<(&'static str, Plan)> {
+    let rate = |step: u32, rounds: u32| (1..=rounds).map(move |k| step * k);
+    let ball: Vec<u32> = rate(6, 8).chain([48; 9]).chain((1..=7).map(|k| 48 - 6 * k)).collect();
+    let mat = |rounds: u32| vec![piece("mat", fabric::flat(), rate(6, rounds))];
+    vec![
+        ("sun hat", example(include_str!("../../examples/slipway-sun-hat.yaml"))),
+        ("beanie", example(include_str!("../../examples/ember-beanie.yaml"))),
+        ("basket", example(include_str!("../../examples/millrace-basket.yaml"))),
+        ("ball", several(Kind::Ball, &[("one", None, Foundation::Ring, vec![piece("ball", straight(), ball)])])),
+        (
+            "mat",
+            several(
+                Kind::Mat,
+                &[("small", None, Foundation::Ring, mat(15)), ("large", None, Foundation::Ring, mat(25))],
+            ),
+        ),
+        (
+            "tube",
+            several(
+                Kind::Basket,
+                &[(
+                    "tube",
+                    None,
+                    Foundation::ChainRing(60),
+                    vec![piece("a very long name of a part", straight(), [60; 3])],
+                )],
+            ),
+        ),
+    ]
+}
+
+fn shapes(plan: &Plan) -> Vec<SideShape> {
+    plan.sizes.iter().map(|size| predict(plan, size)).collect()
+}
+
+fn draw(plan: &Plan, sizes: &[usize], options: &SchematicOptions) -> Drawing {
+    let all = shapes(plan);
+    let chosen: Vec<SideShape> = sizes.iter().map(|&size| all[size].clone()).collect();
+    schematic(plan, sizes, &chosen, options)
+}
+
+/// Every text and every straight piece of ink of a drawing.
+fn ink(items: &[Item], texts: &mut Vec<TextItem>, lines: &mut Vec<[Point; 2]>) {
+    for item in items {
+        match item {
+            Item::Text(text) => texts.push(text.clone()),
+            Item::Group(group) => ink(&group.items, texts, lines),
+            Item::Symbol(_) => {}
+            Item::Path(path) => {
+                let (mut at, mut start) = (Point::ZERO, Point::ZERO);
+                kurbo::flatten(&path.path, 0.05, |element| match element {
+                    PathEl::MoveTo(p) => (at, start) = (p, p),
+                    PathEl::LineTo(p) => {
+                        lines.push([at, p]);
+                        at = p;
+                    }
+                    PathEl::ClosePath => lines.push([at, start]),
+                    PathEl::QuadTo(..) | PathEl::CurveTo(..) => {}
+                });
+            }
+        }
+    }
+}
+
+/// A label's own frame: its letters from capital height to a little below the baseline, and the way into that frame.
+fn frame(text: &TextItem) -> (Rect, Affine) {
+    let flat = TextItem { turn: 0.0, at: Point::ZERO, ..text.clone() }.bounds();
+    let letters = Rect::new(flat.x0, -0.7 * text.size, flat.x1, 0.15 * text.size);
+    (letters, Affine::rotate(-text.turn.to_radians()) * Affine::translate(-text.at.to_vec2()))
+}
+
+/// True where a line, walked in small steps, comes inside a label.
+fn crosses(line: &[Point; 2], text: &TextItem) -> bool {
+    let (letters, place) = frame(text);
+    let steps = ((line[1] - line[0]).hypot() / 0.1).ceil().max(1.0) as usize;
+    (0..=steps).any(|i| letters.contains(place * line[0].lerp(line[1], i as f64 / steps as f64)))
+}
+
+/// Complaints about labels of a drawing that touch each other, a line, or the edge.
+fn collisions(drawing: &Drawing) -> Vec<String> {
+    let (mut texts, mut lines) = (Vec::new(), Vec::new());
+    ink(&drawing.items, &mut texts, &mut lines);
+    let mut complaints = Vec::new();
+    for (i, text) in texts.iter().enumerate() {
+        let (letters, place) = frame(text);
+        let corners =
+            [(letters.x0, letters.y0), (letters.x1, letters.y0), (letters.x1, letters.y1), (letters.x0, letters.y1)];
+        let corners = corners.map(|(x, y)| place.inverse() * Point::new(x, y));
+        if corners.iter().any(|&corner| !drawing.bounds.inflate(0.01, 0.01).contains(corner)) {
+            complaints.push(format!("“{}” leaves the drawing", text.text));
+        }
+        for line in &lines {
+            if crosses(line, text) {
+                complaints.push(format!("“{}” stands on a line {line:?}", text.text));
+            }
+        }
+        for other in &texts[i + 1..] {
+            if (0..4).any(|i| crosses(&[corners[i], corners[(i + 1) % 4]], other)) {
+                complaints.push(format!("“{}” meets “{}”", text.text, other.text));
+            }
+        }
+    }
+    for line in lines.iter().flatten() {
+        if !drawing.bounds.inflate(0.3, 0.3).contains(*line) {
+            complaints.push(format!("a line leaves the drawing at {line:?}"));
+        }
+    }
+    complaints
+}
+
+fn variants() -> Vec<SchematicOptions> {
+    let plain = SchematicOptions::default();
+    vec![
+        SchematicOptions {
+            letters: Mm::new(5.0),
+            heavy: true,
+            plain_black: true,
+            height: Mm::new(250.0),
+            ..plain.clone()
+        },
+        SchematicOptions { width: Mm::new(90.0), height: Mm::new(120.0), ..plain.clone() },
+        SchematicOptions { top_view: Some(true), head: false, height: Mm::new(300.0), ..plain.clone() },
+        plain,
+    ]
+}
+
+#[test]
+fn no_label_touches_a_label_or_a_line() {
+    for (what, plan) in scenes() {
+        let all: Vec<usize> = (0..plan.sizes.len()).collect();
+        for options in variants() {
+            for sizes in [vec![0], all.clone()] {
+                let drawing = draw(&plan, &sizes, &options);
+                assert_eq!(collisions(&drawing), Vec::<String>::new(), "{what} {sizes:?} {options:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_largest_scale_of_the_series_that_fits_is_taken_and_stated() {
+    for (what, plan) in scenes() {
+        let drawing = draw(&plan, &[0], &SchematicOptions::default());
+        let (width, height) = (drawing.bounds.width(), drawing.bounds.height());
+        assert!(width <= 180.0 && height <= 180.0, "{what}: {width} × {height}");
+        let mut texts = Vec::new();
+        ink(&drawing.items, &mut texts, &mut Vec::new());
+        assert!(texts.iter().any(|text| text.text.starts_with("Scale ")), "{what} states no scale");
+    }
+}
+
+#[test]
+fn ink_is_to_scale() {
+    // A tube of 60 stitches: its two sides stand as far apart on paper as the scale says.
+    let tube = vec![piece("tube", straight(), [60; 12])];
+    let plan = several(Kind::Basket, &[("tube", None, Foundation::ChainRing(60), tube)]);
+    let options = SchematicOptions { scale: Some(2.0), ..SchematicOptions::default() };
+    let drawing = draw(&plan, &[0], &options);
+    let mut lines = Vec::new();
+    ink(&drawing.items, &mut Vec::new(), &mut lines);
+    let across = 60.0 * fabric::W / core::f64::consts::PI / 2.0;
+    let level = |line: &&[Point; 2]| (line[0].y - line[1].y).abs() < 1e-6 && (line[0].x + line[1].x).abs() < 1e-6;
+    assert!(lines.iter().filter(level).any(|line| ((line[0].x - line[1].x).abs() - across).abs() < 1e-3));
+}
+
+#[test]
+fn measures_are_those_of_the_predicted_shape() {
+    let plan = example(include_str!("../../examples/slipway-sun-hat.yaml"));
+    for (size, shape) in plan.sizes.iter().zip(shapes(&plan)) {
+        let view = side_view(&plan, size, &shape);
+        let last = shape.rounds.last().expect("a round");
+        let of = |kind: MeasureKind| view.measures.iter().filter(move |measure| measure.kind == kind);
+        let brim = of(MeasureKind::Across).next_back().expect("a brim");
+        assert!((brim.value / last.radius - 2.0).abs() < 1e-9);
+        let around = of(MeasureKind::Around).next_back().expect("a brim");
+        assert!((around.value / last.radius - core::f64::consts::TAU).abs() < 1e-9);
+        let lying = of(MeasureKind::LyingFlat).next().expect("an opening");
+        assert!((lying.value / size.finished - 0.5).abs() < 0.02, "{:?} of {:?}", lying.value, size.finished);
+    }
+}
+
+#[test]
+fn a_basket_stands_on_its_base() {
+    let plan = example(include_str!("../../examples/millrace-basket.yaml"));
+    let view = side_view(&plan, &plan.sizes[1], &predict(&plan, &plan.sizes[1]));
+    let (start, end) = (view.outline[0], view.outline[view.outline.len() - 1]);
+    assert!(start.y > end.y, "{start:?} {end:?}");
+}
+
+#[test]
+fn the_words_tell_shape_and_dimensions_in_every_language() {
+    for language in Language::ALL {
+        let mut plan = example(include_str!("../../examples/slipway-sun-hat.yaml"));
+        plan.design.language = language;
+        plan.design.units = Units::Inches;
+        let drawing = draw(&plan, &[0, 1, 2], &SchematicOptions::default());
+        assert!(drawing.title.contains("Slipway sun hat"));
+        for told in ["crown", "brim", " in (", " cm)", "L:"] {
+            let description = drawing.description.replace('\u{a0}', " ").replace(" :", ":");
+            assert!(description.contains(told), "{language:?} doesn't tell {told:?}: {description}");
+        }
+        assert!(!drawing.description.contains("schematic-"), "{}", drawing.description);
+        assert_eq!(collisions(&drawing), Vec::<String>::new(), "{language:?}");
+    }
+}
+
+#[test]
+fn nothing_to_draw_is_no_reason_to_fail() {
+    let plan = several(Kind::Hat, &[("none", None, Foundation::Ring, vec![piece("crown", straight(), [])])]);
+    let shapes = shapes(&plan);
+    for sizes in [&[][..], &[0], &[7]] {
+        assert_eq!(schematic(&plan, sizes, &shapes, &SchematicOptions::default()).items, []);
+    }
+}
