@@ -116,7 +116,7 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
 
 fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape, words: &Words) -> SizeJson<'a> {
     // Data are English, whatever the pages speak.
-    let english = Words::of(Language::En);
+    let english = Words::of(Language::EN);
     let source = plan.design.sizes.get(index).and_then(|size| source_words(&size.source, &english));
     let rounds = size.rounds.iter().zip(&shape.rounds).map(|(one, at)| {
         let (radius, height, strain) = (mm(at.radius), mm(at.height), tidy(at.hoop_strain, 4));

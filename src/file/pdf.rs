@@ -199,7 +199,7 @@ mod tests {
             bounds: Rect::new(-95.0, -95.0, 95.0, 95.0),
             title: "Dots".into(),
             description: "Dots on a spiral, of no meaning.".into(),
-            language: Language::En,
+            language: Language::EN,
             symbols: [("o".to_owned(), symbol)].into(),
             items,
         }
@@ -228,7 +228,7 @@ mod tests {
 
     #[test]
     fn every_tag_can_be_written() {
-        let mut document = Document::new("All tags", Language::En);
+        let mut document = Document::new("All tags", Language::EN);
         let mut page = Page::new(Mm::new(210.0), Mm::new(297.0));
         let section = document.element(Tag::Section, None);
         let mut say = |document: &mut Document, tag: Tag, parent: usize, y: f64| {

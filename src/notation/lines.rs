@@ -168,7 +168,7 @@ mod tests {
 
     #[test]
     fn even_rounds_share_a_line() {
-        let words = Words::of(Language::En);
+        let words = Words::of(Language::EN);
         let lines = Writer { words: &words, terms: Terms::Us }.rounds(&size(6, 4));
         let texts: Vec<String> = lines.iter().map(|line| format!("{}: {}", line.label, line.text)).collect();
         assert_eq!(
@@ -184,7 +184,7 @@ mod tests {
 
     #[test]
     fn sizes_that_are_alike_share_a_line() {
-        let words = Words::of(Language::En);
+        let words = Words::of(Language::EN);
         let writer = Writer { words: &words, terms: Terms::Us };
         let sizes: Vec<Vec<Stretch>> = [size(6, 4), size(7, 5)].iter().map(stretches).collect();
         let third: Vec<Option<&Stretch>> = sizes.iter().map(|size| size.get(2)).collect();

@@ -100,21 +100,22 @@ mod tests {
     #[test]
     fn the_short_name_in_english_is_that_of_the_stitch_table() {
         for stitch in Stitch::all() {
-            assert_eq!(told(Language::En, Terms::Us, |writer| writer.short(stitch)), stitch.row().us);
-            assert_eq!(told(Language::En, Terms::Uk, |writer| writer.short(stitch)), stitch.row().uk);
+            assert_eq!(told(Language::EN, Terms::Us, |writer| writer.short(stitch)), stitch.row().us);
+            assert_eq!(told(Language::EN, Terms::Uk, |writer| writer.short(stitch)), stitch.row().uk);
         }
     }
 
     #[test]
     fn stitches_built_of_others_are_named_after_them() {
-        let name = |language, id| told(language, Terms::Us, |writer| writer.name(stitch(id)));
-        assert_eq!(name(Language::En, "fphdc"), "front post half double crochet");
-        assert_eq!(name(Language::En, "tr-cluster2"), "cluster of two trebles");
-        assert_eq!(name(Language::De, "puff4"), "Büschelmasche aus vier halben Stäbchen");
-        assert_eq!(name(Language::Nl, "bptr"), "dubbel reliëfstokje achter");
-        let said = |language, id| told(language, Terms::Us, |writer| writer.several(stitch(id), 2));
-        assert_eq!(said(Language::En, "bpsc"), "two back post single crochets");
-        assert_eq!(said(Language::Es, "bobble3"), "dos motas de tres puntos altos");
-        assert_eq!(said(Language::Fr, "fpdc"), "deux brides en relief avant");
+        let tagged = |tag| Language::by_tag(tag).unwrap();
+        let name = |tag, id| told(tagged(tag), Terms::Us, |writer| writer.name(stitch(id)));
+        assert_eq!(name("en", "fphdc"), "front post half double crochet");
+        assert_eq!(name("en", "tr-cluster2"), "cluster of two trebles");
+        assert_eq!(name("de", "puff4"), "Büschelmasche aus vier halben Stäbchen");
+        assert_eq!(name("nl", "bptr"), "dubbel reliëfstokje achter");
+        let said = |tag, id| told(tagged(tag), Terms::Us, |writer| writer.several(stitch(id), 2));
+        assert_eq!(said("en", "bpsc"), "two back post single crochets");
+        assert_eq!(said("es", "bobble3"), "dos motas de tres puntos altos");
+        assert_eq!(said("fr", "fpdc"), "deux brides en relief avant");
     }
 }

@@ -338,7 +338,7 @@ mod tests {
         let ops = [vec![Op::increase(Stitch::DC, 2)], vec![group, Op::skip(2)]].concat();
         let begin = Begin::Chain { chains: 3, counts: true };
         assert_eq!(
-            told(&round(2, begin, Close::Join, ops), Language::En),
+            told(&round(2, begin, Close::Join, ops), Language::EN),
             "Round 2. Make three chains; they count as one double crochet. Work one double crochet in the same stitch. \
              Work two double crochets, two chains and two double crochets, all in the next stitch. Pass over the next \
              two stitches. Close the round with a slip stitch into the top of the chain at its start. You have 8 stitches."
@@ -350,7 +350,7 @@ mod tests {
         let inner = vec![vec![Op::plain(Stitch::SC), Op::increase(Stitch::SC, 2)]; 3].concat();
         let outer = vec![[inner, vec![Op::plain(Stitch::HDC); 2]].concat(); 2].concat();
         assert_eq!(
-            told(&round(9, Begin::Spiral, Close::Spiral, outer), Language::En),
+            told(&round(9, Begin::Spiral, Close::Spiral, outer), Language::EN),
             "Round 9. Sequence A is this: work one single crochet in the next stitch, then work two single crochets in \
              the next stitch. Work sequence A three times, then work one half double crochet in each of the next two \
              stitches. Do this two times in all. You have 22 stitches."

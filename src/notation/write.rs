@@ -485,7 +485,7 @@ mod tests {
     }
 
     fn us(round: &Round) -> String {
-        instruction(round, Below::Foundation(Foundation::Ring), &Words::of(Language::En), Terms::Us)
+        instruction(round, Below::Foundation(Foundation::Ring), &Words::of(Language::EN), Terms::Us)
     }
 
     fn spiral(ops: Vec<Op>) -> String {
@@ -512,7 +512,7 @@ mod tests {
     fn a_first_round_says_what_it_is_worked_into() {
         let first = round(1, Begin::Spiral, Close::Spiral, times(6, &[Op::into_ring(Stitch::SC)]));
         assert_eq!(us(&first), "make an adjustable ring, 6 sc in ring (6)");
-        let words = Words::of(Language::En);
+        let words = Words::of(Language::EN);
         let chain = instruction(&first, Below::Foundation(Foundation::Chain(2)), &words, Terms::Uk);
         assert_eq!(chain, "ch 2, 6 dc in 2nd ch from hook (6)");
         let ring = instruction(&first, Below::Foundation(Foundation::ChainRing(4)), &words, Terms::Us);

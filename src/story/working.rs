@@ -59,7 +59,7 @@ impl Story<'_> {
 
     pub(super) fn abbreviations(&self) -> Section {
         let writer = self.writer();
-        let foreign = self.words.language != Language::En;
+        let foreign = self.words.language != Language::EN;
         let mut columns = vec![Column::words(self.say("page-short")), Column::wide(self.say("page-meaning"))];
         if foreign {
             columns.push(Column::words(self.say("page-us-term")));
@@ -68,7 +68,7 @@ impl Story<'_> {
         for stitch in self.named_stitches() {
             let mut row = vec![Cell::bold(writer.short(stitch)), Cell::new(writer.name(stitch))];
             if foreign {
-                let english = Run { language: Some(Language::En), ..Run::new(stitch.row().us) };
+                let english = Run { language: Some(Language::EN), ..Run::new(stitch.row().us) };
                 row.push(Cell { runs: vec![english], ..Cell::default() });
             }
             rows.push(row);

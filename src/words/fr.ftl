@@ -1,5 +1,13 @@
 # Keys are the same, in the same order, in every language. Sections follow the folders that use them.
 
+## language
+
+language-tag = fr
+language-name = français
+language-colon = { "\u00A0: " }
+language-semicolon = { "\u00A0; " }
+language-decimal-mark = { "," }
+
 ## notation
 
 ch = maille en l’air

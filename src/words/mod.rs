@@ -1,115 +1,83 @@
 //! Words of the printed pages: one message catalogue a language, in Fluent syntax, compiled in.
 //!
-//! Complaints of the command line are English; everything printed goes through [`Words`]. A stitch has its words in
+//! To add a language, write its catalogue and name it in `language.rs`: the catalogue itself says how the language is tagged
+//! and called, and how it sets colons and decimals. Complaints of the command line are English; everything printed goes through [`Words`]. A stitch has its words in
 //! the catalogues under its id.
 
 pub mod numbers;
 
-use std::sync::LazyLock;
+mod language;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use std::sync::OnceLock;
 
-/// A language the pages can be printed in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Language {
-    /// English.
-    #[default]
-    En,
-    /// German.
-    De,
-    /// French.
-    Fr,
-    /// Spanish.
-    Es,
-    /// Dutch.
-    Nl,
-}
-
-impl Language {
-    /// All of them.
-    pub const ALL: [Self; 5] = [Self::En, Self::De, Self::Fr, Self::Es, Self::Nl];
-
-    /// Its tag by BCP 47.
-    pub const fn tag(self) -> &'static str {
-        match self {
-            Self::En => "en",
-            Self::De => "de",
-            Self::Fr => "fr",
-            Self::Es => "es",
-            Self::Nl => "nl",
-        }
-    }
-
-    /// The language of this tag.
-    pub fn by_tag(tag: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|language| language.tag() == tag)
-    }
-
-    /// Its catalogue.
-    pub const fn catalogue(self) -> &'static str {
-        match self {
-            Self::En => include_str!("en.ftl"),
-            Self::De => include_str!("de.ftl"),
-            Self::Fr => include_str!("fr.ftl"),
-            Self::Es => include_str!("es.ftl"),
-            Self::Nl => include_str!("nl.ftl"),
-        }
-    }
-}
+pub use language::Language;
 
 /// The words of one language.
 #[derive(Clone, Copy)]
 pub struct Words {
     /// The language.
     pub language: Language,
-    bundle: &'static Bundle,
+    catalogue: &'static Catalogue,
 }
 
-type Bundle = FluentBundle<FluentResource>;
+/// A catalogue that has been read, and the marks of it that stand in nearly every line.
+struct Catalogue {
+    bundle: FluentBundle<FluentResource>,
+    colon: String,
+    semicolon: String,
+    decimal_mark: String,
+}
 
-static ENGLISH: LazyLock<Bundle> = LazyLock::new(|| read(Language::En));
-static GERMAN: LazyLock<Bundle> = LazyLock::new(|| read(Language::De));
-static FRENCH: LazyLock<Bundle> = LazyLock::new(|| read(Language::Fr));
-static SPANISH: LazyLock<Bundle> = LazyLock::new(|| read(Language::Es));
-static DUTCH: LazyLock<Bundle> = LazyLock::new(|| read(Language::Nl));
+impl Catalogue {
+    fn read(language: Language) -> Self {
+        let tag = language.tag().parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![tag]);
+        bundle.set_use_isolating(false);
+        let resource = FluentResource::try_new(language.catalogue().to_owned()).unwrap_or_else(|(part, _)| part);
+        bundle.add_resource_overriding(resource);
+        let mark = |key| said(&bundle, key, &[]);
+        let (colon, semicolon) = (mark("language-colon"), mark("language-semicolon"));
+        let decimal_mark = mark("language-decimal-mark");
+        Self { bundle, colon, semicolon, decimal_mark }
+    }
+}
 
-fn read(language: Language) -> Bundle {
-    let tag = language.tag().parse().unwrap_or_default();
-    let mut bundle = FluentBundle::new_concurrent(vec![tag]);
-    bundle.set_use_isolating(false);
-    let resource = FluentResource::try_new(language.catalogue().to_owned()).unwrap_or_else(|(part, _)| part);
-    bundle.add_resource_overriding(resource);
-    bundle
+/// A message with arguments; the key where there is none of it.
+fn said(bundle: &FluentBundle<FluentResource>, key: &str, args: &[(&'static str, Arg<'_>)]) -> String {
+    let Some(pattern) = bundle.get_message(key).and_then(|message| message.value()) else {
+        return key.to_owned();
+    };
+    let args: FluentArgs<'_> = args.iter().map(|(name, arg)| (*name, arg.value())).collect();
+    bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
 }
 
 impl Words {
     /// The words of a language; its catalogue is read the first time and kept.
     pub fn of(language: Language) -> Self {
-        let bundle = match language {
-            Language::En => &ENGLISH,
-            Language::De => &GERMAN,
-            Language::Fr => &FRENCH,
-            Language::Es => &SPANISH,
-            Language::Nl => &DUTCH,
-        };
-        Self { language, bundle }
+        static READ: [OnceLock<Catalogue>; Language::ALL.len()] = [const { OnceLock::new() }; Language::ALL.len()];
+        Self { language, catalogue: READ[language.index()].get_or_init(|| Catalogue::read(language)) }
     }
 
-    /// What stands between a name and what is said of it: a colon, which French sets off by a space on either side.
-    pub const fn colon(&self) -> &'static str {
-        match self.language {
-            Language::Fr => "\u{a0}: ",
-            Language::En | Language::De | Language::Es | Language::Nl => ": ",
-        }
+    /// The language's own name for itself.
+    pub fn language_name(&self) -> String {
+        self.say("language-name")
+    }
+
+    /// What stands between a name and what is said of it: a colon, set off as the language does.
+    pub fn colon(&self) -> &'static str {
+        &self.catalogue.colon
     }
 
     /// What stands between two things said of one name.
-    pub const fn semicolon(&self) -> &'static str {
-        match self.language {
-            Language::Fr => "\u{a0}; ",
-            Language::En | Language::De | Language::Es | Language::Nl => "; ",
-        }
+    pub fn semicolon(&self) -> &'static str {
+        &self.catalogue.semicolon
+    }
+
+    /// What stands between the whole number and its decimals.
+    pub fn decimal_mark(&self) -> &'static str {
+        &self.catalogue.decimal_mark
     }
 
     /// A message without arguments. A key that isn't there gives the key, which a test forbids.
@@ -119,16 +87,12 @@ impl Words {
 
     /// A message with arguments: numbers pick plural forms, texts stand as they are.
     pub fn with(&self, key: &str, args: &[(&'static str, Arg<'_>)]) -> String {
-        let Some(pattern) = self.bundle.get_message(key).and_then(|message| message.value()) else {
-            return key.to_owned();
-        };
-        let args: FluentArgs<'_> = args.iter().map(|(name, arg)| (*name, arg.value())).collect();
-        self.bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
+        said(&self.catalogue.bundle, key, args)
     }
 
     /// True where the catalogue has the key.
     pub fn has(&self, key: &str) -> bool {
-        self.bundle.has_message(key)
+        self.catalogue.bundle.has_message(key)
     }
 }
 
@@ -164,7 +128,40 @@ mod tests {
     fn every_key_exists_in_every_language() {
         for language in Language::ALL {
             assert!(FluentResource::try_new(language.catalogue().to_owned()).is_ok(), "{language:?} does not parse");
-            assert_eq!(keys(language), keys(Language::En), "{language:?} has other keys or another order");
+            assert_eq!(keys(language), keys(Language::EN), "{language:?} has other keys or another order");
         }
+    }
+
+    #[test]
+    fn every_catalogue_says_which_language_it_is() {
+        for (index, language) in Language::ALL.into_iter().enumerate() {
+            let words = Words::of(language);
+            assert_eq!(words.say("language-tag"), language.tag());
+            assert_eq!(Language::by_tag(language.tag()), Some(language), "{language:?} has the tag of another");
+            let tag = language.tag().parse::<unic_langid::LanguageIdentifier>();
+            assert_eq!(tag.map(|tag| tag.to_string()).as_deref(), Ok(language.tag()));
+            let name = words.language_name();
+            let others = Language::ALL[..index].iter().map(|other| Words::of(*other).language_name());
+            assert!(name.chars().all(char::is_alphabetic) && others.into_iter().all(|other| other != name), "{name}");
+        }
+    }
+
+    /// ISO 80000-1 allows the comma and the point as decimal sign; French sets colon and semicolon off by a space before
+    /// them that doesn't break (common practice).
+    #[test]
+    fn every_catalogue_says_how_it_sets_its_marks() {
+        for language in Language::ALL {
+            let words = Words::of(language);
+            assert_eq!((words.colon().trim(), words.semicolon().trim()), (":", ";"), "{language:?}");
+            assert!(words.colon().ends_with(' ') && words.semicolon().ends_with(' '), "{language:?}");
+            assert!([".", ","].contains(&words.decimal_mark()), "{language:?}");
+        }
+        let marks = |tag| {
+            let words = Language::by_tag(tag).map(Words::of);
+            words.map(|words| (words.colon(), words.semicolon(), words.decimal_mark()))
+        };
+        assert_eq!(marks("en"), Some((": ", "; ", ".")));
+        assert_eq!(marks("fr"), Some(("\u{a0}: ", "\u{a0}; ", ",")));
+        assert_eq!(marks("de"), Some((": ", "; ", ",")));
     }
 }

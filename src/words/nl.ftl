@@ -1,5 +1,13 @@
 # Keys are the same, in the same order, in every language. Sections follow the folders that use them.
 
+## language
+
+language-tag = nl
+language-name = Nederlands
+language-colon = { ": " }
+language-semicolon = { "; " }
+language-decimal-mark = { "," }
+
 ## notation
 
 ch = losse

@@ -1,15 +1,11 @@
 //! Numbers as a language writes them, and lengths in both unit systems.
 
 use crate::units::{Mm, Units, tidy};
-use crate::words::Language;
+use crate::words::{Language, Words};
 
 /// A number with at most `places` decimals, without zeros at its end, with the language's decimal sign.
 pub fn decimal(value: f64, places: u32, language: Language) -> String {
-    let text = tidy(value, places).to_string();
-    match language {
-        Language::En => text,
-        Language::De | Language::Fr | Language::Es | Language::Nl => text.replace('.', ","),
-    }
+    tidy(value, places).to_string().replace('.', Words::of(language).decimal_mark())
 }
 
 const QUARTERS: [&str; 4] = ["", "¼", "½", "¾"];
@@ -58,9 +54,12 @@ mod tests {
 
     #[test]
     fn lengths_stand_in_both_systems() {
-        assert_eq!(length(Mm::from_cm(57.0), Units::Cm, Language::En), "57\u{a0}cm (22½\u{a0}in)");
-        assert_eq!(length(Mm::from_inches(3.75), Units::Inches, Language::De), "3¾\u{a0}in (9,5\u{a0}cm)");
-        assert_eq!(length(Mm::from_inches(1.375), Units::Inches, Language::En), "1\u{a0}3/8\u{a0}in (3.5\u{a0}cm)");
+        assert_eq!(length(Mm::from_cm(57.0), Units::Cm, Language::EN), "57\u{a0}cm (22½\u{a0}in)");
+        assert_eq!(
+            length(Mm::from_inches(3.75), Units::Inches, Language::by_tag("de").unwrap()),
+            "3¾\u{a0}in (9,5\u{a0}cm)"
+        );
+        assert_eq!(length(Mm::from_inches(1.375), Units::Inches, Language::EN), "1\u{a0}3/8\u{a0}in (3.5\u{a0}cm)");
     }
 
     #[test]

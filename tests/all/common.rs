@@ -86,7 +86,7 @@ pub fn bare(title: &str, kind: Kind) -> Design {
         kind,
         units: Units::Cm,
         terms: Terms::Us,
-        language: Language::En,
+        language: Language::EN,
         hand: Hand::Right,
         work: Work::Spiral,
         yarn: Yarn { weight: None, fibre: None, ball: None, colours: Vec::new(), allowance: 0.1 },

@@ -233,7 +233,7 @@ fn check(text: &str, terms: Terms, work: Work) -> Option<Recounted> {
 
 /// Rounds that were read are written, read again, and are the same.
 fn again(counted: &Recounted, terms: Terms, work: Work) {
-    let words = Words::of(Language::En);
+    let words = Words::of(Language::EN);
     let mut text = String::new();
     let mut below = Below::Foundation(counted.foundation);
     for round in &counted.rounds {

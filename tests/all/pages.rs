@@ -234,7 +234,7 @@ fn large_print_draws_a_wide_hat_no_smaller_than_one_to_five() {
 fn french_sets_off_its_colons() {
     let source = std::fs::read_to_string("examples/ember-beanie.yaml").unwrap();
     let mut plan = plan_of(&source);
-    plan.design.language = Language::Fr;
+    plan.design.language = Language::by_tag("fr").unwrap();
     let told = text::write(&plan, &drawn(&plan, &Options::new(Paper::a4())), &Options::new(Paper::a4()));
     assert!(told.contains("Fil : "), "{told}");
     let bad = told.lines().find(|line| line.trim_start().starts_with(':') || line.contains("Fil:"));

@@ -88,7 +88,7 @@ fn round(number: u32, ops: Vec<Op>, (begin, close): (Begin, Close)) -> Round {
 
 /// Reads the round from its own instruction.
 fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, Foundation), String> {
-    let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::En), terms);
+    let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::EN), terms);
     let mut report = Report::new();
     let work = match round.close {
         Close::Join => Work::Joined { chain_counts: false },
@@ -103,7 +103,7 @@ fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, F
 
 fn assert_same(round: &Round, foundation: Foundation) {
     for terms in [Terms::Us, Terms::Uk] {
-        let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::En), terms);
+        let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::EN), terms);
         match back(round, foundation, terms) {
             Err(complaint) => panic!("{complaint}"),
             Ok((read, from)) => {
@@ -214,7 +214,7 @@ fn examples_read_back() {
         let Some(plan) = design.and_then(|design| roundelay::plan::solve(&design, &mut report)) else {
             panic!("{} is not solved: {report:#?}", path.display());
         };
-        let words = Words::of(Language::En);
+        let words = Words::of(Language::EN);
         for (size, terms) in plan.sizes.iter().flat_map(|size| [(size, Terms::Us), (size, Terms::Uk)]) {
             let line = |round: &Round| {
                 format!("Rnd {}: {}\n", round.number, instruction(round, size.below(round), &words, terms))

@@ -19,7 +19,7 @@ fn print(sign: Sign) -> Vec<bool> {
         bounds: Rect::new(0.0, 0.0, 3.0, 3.0),
         title: "one symbol".to_owned(),
         description: String::new(),
-        language: Language::En,
+        language: Language::EN,
         symbols: [("it".to_owned(), symbol)].into(),
         items: vec![Item::Symbol(SymbolItem { key: "it".to_owned(), place })],
     };

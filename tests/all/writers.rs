@@ -43,7 +43,7 @@ fn sample() -> Drawing {
         bounds,
         title: "Slipway <sun> hat".to_owned(),
         description: "A flat disc & a brim.\u{1}".to_owned(),
-        language: Language::En,
+        language: Language::EN,
         symbols: BTreeMap::from([("dot".to_owned(), dot(1.5))]),
         items: vec![Item::Path(frame), Item::Group(round)],
     }

@@ -206,6 +206,6 @@ fn spreading(before: u32, after: u32, stitch: Stitch, terms: Terms) -> Option<St
             ops.push(shape.clone());
         }
     }
-    let words = Words::of(Language::En);
+    let words = Words::of(Language::EN);
     Some(Writer { words: &words, terms }.ops(&ops))
 }
