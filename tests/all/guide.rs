@@ -30,6 +30,18 @@ fn every_path_exists() {
 }
 
 #[test]
+fn every_picture_and_link_exists() {
+    for guide in GUIDES {
+        let path = root().join(guide);
+        let text = std::fs::read_to_string(&path).expect("the guide is there");
+        let links = text.split("](").skip(1).filter_map(|rest| rest.split_once(')')).map(|(link, _)| link);
+        for link in links.filter(|link| !link.contains("://") && !link.starts_with('#')) {
+            assert!(path.with_file_name(link).exists(), "{guide} shows {link}, which isn't there");
+        }
+    }
+}
+
+#[test]
 fn every_option_of_the_tool_exists() {
     let mut help = String::new();
     for command in ["new", "check", "plan", "draw", "publish"] {
