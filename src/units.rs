@@ -179,6 +179,11 @@ impl Angle {
         libm::tan(self.0)
     }
 
+    /// The angle in [−π/2, π/2] of this sine, the same on every machine; not a number for a sine beyond ±1.
+    pub fn of_sine(sine: f64) -> Self {
+        Self(libm::asin(sine))
+    }
+
     /// Turn of the plane by this angle about the origin: from the x axis towards the y axis.
     pub fn rotation(self) -> kurbo::Affine {
         let (sin, cos) = (self.sin(), self.cos());
@@ -235,6 +240,11 @@ impl Gauge {
     pub fn circumference(&self, count: u32) -> Mm {
         self.width * f64::from(count)
     }
+}
+
+/// √(x² + y²), the same on every machine.
+pub fn hypot(x: f64, y: f64) -> f64 {
+    libm::hypot(x, y)
 }
 
 /// The one rounding through which numbers leave for a file: `decimals` places, and never a minus zero.

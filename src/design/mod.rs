@@ -17,6 +17,7 @@ mod parts;
 mod plausible;
 mod raw;
 mod resolve;
+pub mod shapes;
 mod sizes;
 mod starter;
 #[cfg(test)]
@@ -26,6 +27,7 @@ pub mod weights;
 
 pub(crate) use fields::{listed, nearest, shortened};
 pub use model::*;
+pub use shapes::Shape;
 pub use starter::STARTER;
 
 use crate::report::{Diagnostic, Place, Report};

@@ -1,9 +1,10 @@
 //! The design as resolved: nothing optional that has a default, lengths in millimetres.
 
 use super::heads::HeadSource;
+use super::shapes::Shape;
 use crate::craft::{Loops, Stitch, Terms};
 use crate::report::Place;
-use crate::units::{Angle, Gauge, Mm, Units};
+use crate::units::{Gauge, Mm, Units};
 use crate::words::Language;
 
 /// A value and the place where the file says it.
@@ -177,7 +178,7 @@ pub struct Part {
 impl Part {
     /// True where nothing is left open after it.
     pub fn closes(&self) -> bool {
-        matches!(self.body, Body::Profile(Profile { shape: Shape::Sphere { .. } | Shape::Close, .. }))
+        matches!(&self.body, Body::Profile(profile) if profile.shape.form().closes)
     }
 }
 
@@ -231,49 +232,6 @@ pub struct Profile {
     pub most: u32,
     /// Place of the field that decides the length, for messages.
     pub place: Option<Place>,
-}
-
-/// Shapes of revolution. Every length is along the fabric unless it says otherwise.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Shape {
-    /// A flat disc that ends at a circumference.
-    Flat {
-        /// Circumference at its edge.
-        around: PerSize<Mm>,
-    },
-    /// A dome that ends going straight down at a circumference; half a ball where the rise is the radius.
-    Dome {
-        /// Circumference at its edge.
-        around: PerSize<Mm>,
-        /// Height from the top to the edge, measured straight down.
-        rise: PerSize<Mm>,
-    },
-    /// Straight down.
-    Straight {
-        /// Its depth.
-        depth: PerSize<Mm>,
-    },
-    /// Widens at an angle.
-    Flare {
-        /// Its width.
-        width: PerSize<Mm>,
-        /// Angle from straight down: 0° goes on as a side does, 90° stands flat out, above 90° turns up.
-        angle: PerSize<Angle>,
-    },
-    /// Widens or narrows evenly to a circumference.
-    Taper {
-        /// Its slant length.
-        depth: PerSize<Mm>,
-        /// Circumference at its end.
-        around: PerSize<Mm>,
-    },
-    /// A whole ball from pole to pole, closed at the end.
-    Sphere {
-        /// Circumference at its equator.
-        around: PerSize<Mm>,
-    },
-    /// Closes what is open: narrows flat to the middle.
-    Close,
 }
 
 /// How the last round ends.

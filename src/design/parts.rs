@@ -1,67 +1,20 @@
 //! Parts: what shape each has, where it begins, how long it is in every size.
 
 use super::fields::{listed, shortened, unknown};
-use super::raw::{RawPart, RawPer, RawSize, RawStripe};
-use super::resolve::{Reading, choose, flare_in_range, in_range, printed, tidy_cm};
+use super::raw::{RawPart, RawStripe};
+use super::resolve::{choose, printed};
+use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
-use super::{Body, Colour, Part, PerSize, Profile, Said, Shape, Size, Start, Stripe, Swatch, measure, names};
+use super::{Body, Colour, Part, Profile, Said, Shape, Start, Stripe, Swatch, measure, names};
 use crate::craft::{Loops, Stitch};
 use crate::report::{Diagnostic, Place, Report};
-use crate::units::{Angle, Gauge, Mm};
-
-/// What a part is resolved within.
-pub(super) struct Within<'a> {
-    pub(super) reading: Reading,
-    pub(super) names: &'a [RawSize],
-    pub(super) sizes: &'a [Size],
-    pub(super) colours: &'a [Colour],
-    pub(super) swatches: &'a [Swatch],
-}
+use crate::units::{Gauge, Mm};
 
 /// More parts than this are a slip of the hand.
 const MOST_PARTS: usize = 40;
 /// Longest round and longest part that are solved.
 const MOST_STITCHES: f64 = 4000.0;
 const MOST_ROUNDS: f64 = 1000.0;
-
-/// Kinds of shapes, before their lengths are known.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Form {
-    Flat,
-    Dome,
-    Straight,
-    Flare,
-    Taper,
-    Sphere,
-    Close,
-}
-
-const FORMS: &[(&str, Form)] = &[
-    ("flat", Form::Flat),
-    ("dome", Form::Dome),
-    ("straight", Form::Straight),
-    ("flare", Form::Flare),
-    ("taper", Form::Taper),
-    ("sphere", Form::Sphere),
-    ("close", Form::Close),
-];
-
-/// Shapes that go without saying with the usual names of parts.
-const USUAL: &[(&str, Form)] = &[
-    ("crown", Form::Flat),
-    ("base", Form::Flat),
-    ("top", Form::Flat),
-    ("side", Form::Straight),
-    ("sides", Form::Straight),
-    ("body", Form::Straight),
-    ("wall", Form::Straight),
-    ("band", Form::Straight),
-    ("rim", Form::Straight),
-    ("cuff", Form::Straight),
-    ("brim", Form::Flare),
-    ("ball", Form::Sphere),
-    ("bottom", Form::Close),
-];
 
 const LOOPS: &[(&str, Loops)] = &[("both", Loops::Both), ("back", Loops::Back), ("front", Loops::Front)];
 const MOST: &[(&str, u32)] = &[("double", 2), ("triple", 3)];
@@ -84,13 +37,6 @@ pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report)
         parts.extend(part);
     }
     parts
-}
-
-/// Reads one part.
-struct Reader<'a, 'b> {
-    raw: &'a RawPart,
-    within: &'a Within<'a>,
-    report: &'b mut Report,
 }
 
 impl Reader<'_, '_> {
@@ -119,10 +65,6 @@ impl Reader<'_, '_> {
         Some(Part { name, stitch, loops, stripes, body })
     }
 
-    fn complain(&mut self, code: &'static str, place: Place, message: impl Into<String>, help: impl Into<String>) {
-        self.report.add(Diagnostic::error(code, message).at(place).help(help));
-    }
-
     /// A part after a closed one has nothing to be worked into.
     fn reachable(&mut self, before: Option<&Part>) {
         if let Some(before) = before.filter(|before| before.closes()) {
@@ -136,9 +78,8 @@ impl Reader<'_, '_> {
 
     fn written(&mut self, rounds: &[Text]) -> Body {
         let raw = self.raw;
-        let lengths = [&raw.depth, &raw.width, &raw.rise, &raw.flare, &raw.around, &raw.across];
         let words = [&raw.shape, &raw.start, &raw.settle, &raw.most, &raw.loops];
-        let place = lengths.into_iter().flatten().map(place_of).next();
+        let place = raw.measures.first().map(|(_, per)| place_of(per));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
         if let Some(place) = place {
             let message = format!("the part {} is written out, and also given a shape to be solved for", raw.name.text);
@@ -152,38 +93,25 @@ impl Reader<'_, '_> {
         let form = self.form(first)?;
         self.unused(form);
         let start = self.start(form, first);
-        let shape = self.shape(form, first)?;
+        let shape = form.read(self, first)?;
         let raw = self.raw;
-        let longest = [&raw.depth, &raw.width, &raw.rise, &raw.around, &raw.across].into_iter().flatten().next();
-        let place = longest.map_or(raw.name.place, place_of);
+        let longest = raw.measures.iter().find(|(field, _)| *field != Field::Flare);
+        let place = longest.map_or(raw.name.place, |(_, per)| place_of(per));
         self.bounded(&shape, stitch, place);
         let settle = raw.settle.as_ref().and_then(|text| measure::count("settle", text, 0, 50, self.report));
         let most = choose("most", raw.most.as_ref(), MOST, self.report).unwrap_or(2);
-        let usual = if form == Form::Flare { 2 } else { 0 };
-        Some(Profile { start: start?, shape, settle: settle.unwrap_or(usual), most, place: Some(place) })
+        Some(Profile { start: start?, shape, settle: settle.unwrap_or(form.settle), most, place: Some(place) })
     }
 
-    fn form(&mut self, first: bool) -> Option<Form> {
+    fn form(&mut self, first: bool) -> Option<&'static Form> {
         let raw = self.raw;
         if raw.shape.is_some() {
-            return choose("shape", raw.shape.as_ref(), FORMS, self.report);
+            let words: Vec<(&str, &'static Form)> = FORMS.iter().map(|form| (form.word, *form)).collect();
+            return choose("shape", raw.shape.as_ref(), &words, self.report);
         }
-        let ends = raw.around.is_some() || raw.across.is_some();
-        let usual = USUAL.iter().find(|(name, _)| raw.name.text.eq_ignore_ascii_case(name)).map(|(_, form)| *form);
-        let told = match (raw.flare.is_some(), raw.rise.is_some(), raw.depth.is_some()) {
-            (true, ..) => Some(Form::Flare),
-            (_, true, _) => Some(Form::Dome),
-            (_, _, true) if ends && usual != Some(Form::Flat) => Some(Form::Taper),
-            _ => None,
-        };
-        let plain = match (raw.depth.is_some(), raw.width.is_some()) {
-            (true, _) => Some(Form::Straight),
-            (_, true) if ends => Some(Form::Flare),
-            _ => (first && ends).then_some(Form::Flat),
-        };
-        let form = told.or(usual).or(plain);
+        let form = shapes::unsaid(raw, first);
         if form.is_none() {
-            let words: Vec<&str> = FORMS.iter().map(|(word, _)| *word).collect();
+            let words: Vec<&str> = FORMS.iter().map(|form| form.word).collect();
             let message = format!("the part {} has no `shape`", raw.name.text);
             let help = format!("write one of {}, or `written: |` with its rounds", listed(&words));
             self.complain("missing-field", raw.name.place, message, help);
@@ -191,51 +119,7 @@ impl Reader<'_, '_> {
         form
     }
 
-    /// Complains of lengths that say nothing about a part of this form.
-    fn unused(&mut self, form: Form) {
-        let used: &[&str] = match form {
-            Form::Flat | Form::Sphere => &["around", "across"],
-            Form::Dome => &["around", "across", "rise"],
-            Form::Straight => &["depth"],
-            Form::Flare => &["width", "flare", "around", "across"],
-            Form::Taper => &["depth", "around", "across"],
-            Form::Close => &[],
-        };
-        let word = FORMS.iter().find(|(_, other)| *other == form).map_or("", |(word, _)| word);
-        let raw = self.raw;
-        let fields = [
-            ("depth", &raw.depth),
-            ("width", &raw.width),
-            ("rise", &raw.rise),
-            ("flare", &raw.flare),
-            ("around", &raw.around),
-            ("across", &raw.across),
-        ];
-        for (name, field) in fields {
-            if let Some(field) = field.as_ref().filter(|_| !used.contains(&name)) {
-                let message = format!("`{name}` says nothing about a part of shape {word}");
-                let help = match used {
-                    [] => "take it away; the shape follows from the part before".to_owned(),
-                    _ => format!("this shape takes {}", listed(used)),
-                };
-                self.complain("unused-field", place_of(field), message, help);
-            }
-        }
-        if let (Some(around), Some(_)) = (&raw.around, &raw.across) {
-            self.complain(
-                "two-measures",
-                place_of(around),
-                "the end is measured in two ways",
-                "keep `around` or `across`",
-            );
-        }
-        if let (Form::Flare, Some(flare), true) = (form, &raw.flare, raw.around.is_some() || raw.across.is_some()) {
-            let help = "keep `flare`, or the measurement of the outer edge";
-            self.complain("two-measures", place_of(flare), "the flare is said in two ways", help);
-        }
-    }
-
-    fn start(&mut self, form: Form, first: bool) -> Option<Start> {
+    fn start(&mut self, form: &Form, first: bool) -> Option<Start> {
         let raw = self.raw;
         let start = match &raw.start {
             Some(text) => Some((start(text, self.report)?, text.place)),
@@ -246,7 +130,7 @@ impl Reader<'_, '_> {
                 let message = "only the first part has a start; this one goes on from the part before";
                 self.complain("unused-field", place, message, "take `start` away");
             }
-            if matches!(form, Form::Dome | Form::Sphere) {
+            if form.begins == Begins::Top {
                 let message =
                     format!("the part {} can't be reached: a dome or a ball begins at its top", raw.name.text);
                 self.complain(
@@ -258,12 +142,12 @@ impl Reader<'_, '_> {
             }
             return Some(Start::Before);
         }
-        match (form, start) {
-            (Form::Flat | Form::Dome | Form::Sphere, start) => {
+        match (form.begins, start) {
+            (Begins::Middle | Begins::Top, start) => {
                 Some(start.map_or(Start::Ring { stitches: None }, |(start, _)| start))
             }
-            (Form::Straight | Form::Flare | Form::Taper, Some((start @ Start::ChainRing { .. }, _))) => Some(start),
-            (Form::Straight | Form::Flare | Form::Taper | Form::Close, _) => {
+            (Begins::Edge, Some((start @ Start::ChainRing { .. }, _))) => Some(start),
+            (Begins::Edge | Begins::Never, _) => {
                 let message =
                     format!("the part {} can't be reached: nothing leads up to its circumference", raw.name.text);
                 let help =
@@ -274,160 +158,11 @@ impl Reader<'_, '_> {
         }
     }
 
-    fn shape(&mut self, form: Form, first: bool) -> Option<Shape> {
-        let raw = self.raw;
-        Some(match form {
-            // Only a first disc can end at the size: a later one would end where it begins.
-            Form::Flat => Shape::Flat { around: self.around(first)? },
-            Form::Dome => {
-                let around = self.around(true)?;
-                let rise = match &raw.rise {
-                    Some(rise) => self.rise(rise, &around)?,
-                    None => around.iter().map(|around| *around / core::f64::consts::TAU).collect(),
-                };
-                Shape::Dome { around, rise }
-            }
-            Form::Straight => Shape::Straight { depth: self.length("depth", raw.depth.as_ref(), "depth: 9")? },
-            Form::Flare => {
-                let width = self.length("width", raw.width.as_ref(), "width: 7.5");
-                match &raw.flare {
-                    None if raw.around.is_some() || raw.across.is_some() => {
-                        Shape::Taper { depth: width?, around: self.around(false)? }
-                    }
-                    None => {
-                        let message = format!("the part {} has no `flare`", raw.name.text);
-                        let help =
-                            "add `flare: 55°` (0° straight down, 90° flat out), or `around:` with its outer edge";
-                        self.complain("missing-field", raw.name.place, message, help);
-                        return None;
-                    }
-                    Some(flare) => {
-                        let angle = self.angle(flare);
-                        Shape::Flare { width: width?, angle: angle? }
-                    }
-                }
-            }
-            Form::Taper => {
-                let depth = self.length("depth", raw.depth.as_ref(), "depth: 9");
-                Shape::Taper { around: self.around(false)?, depth: depth? }
-            }
-            Form::Sphere => Shape::Sphere { around: self.around(true)? },
-            Form::Close => Shape::Close,
-        })
-    }
-
-    /// Circumference at the edge: as said, across times π, or where allowed that of the size.
-    fn around(&mut self, of_size: bool) -> Option<PerSize<Mm>> {
-        let (least, most) = (Mm::from_cm(0.5), Mm::from_cm(2000.0));
-        match (&self.raw.around, &self.raw.across) {
-            (Some(per), _) => self.lengths("around", per, least, most),
-            (None, Some(per)) => {
-                let across = self.lengths("across", per, least, most)?;
-                Some(across.into_iter().map(|across| across * core::f64::consts::PI).collect())
-            }
-            (None, None) if of_size => Some(self.within.sizes.iter().map(|size| size.around).collect()),
-            (None, None) => {
-                let message = format!("the part {} does not say where it ends", self.raw.name.text);
-                let help = "add `around:` with its circumference there, or `across:` with its diameter";
-                self.complain("missing-field", self.raw.name.place, message, help);
-                None
-            }
-        }
-    }
-
-    fn length(&mut self, name: &'static str, per: Option<&RawPer>, example: &str) -> Option<PerSize<Mm>> {
-        let Some(per) = per else {
-            let message = format!("the part {} has no `{name}`", self.raw.name.text);
-            let help = format!("add it, for example `{example}`; it is measured along the fabric");
-            self.complain("missing-field", self.raw.name.place, message, help);
-            return None;
-        };
-        self.lengths(name, per, Mm::new(1.0), Mm::from_cm(300.0))
-    }
-
-    fn rise(&mut self, per: &RawPer, around: &[Mm]) -> Option<PerSize<Mm>> {
-        let rise = self.lengths("rise", per, Mm::new(1.0), Mm::from_cm(100.0))?;
-        for (rise, around) in rise.iter().zip(around) {
-            let radius = *around / core::f64::consts::TAU;
-            if !(0.15..=3.0).contains(&(*rise / radius)) {
-                let message = format!(
-                    "a dome {} cm round has a radius of {} cm, and can't rise {} cm",
-                    tidy_cm(*around),
-                    tidy_cm(radius),
-                    tidy_cm(*rise)
-                );
-                let help = "half a ball rises by its radius; write `shape: flat` for none, or add a side for more";
-                self.complain("out-of-range", place_of(per), message, help);
-                return None;
-            }
-        }
-        Some(rise)
-    }
-
-    fn lengths(&mut self, name: &str, per: &RawPer, least: Mm, most: Mm) -> Option<PerSize<Mm>> {
-        let units = self.within.reading.units;
-        self.per_size(name, per, |text, report| {
-            let length = measure::length(name, text, units, report)?;
-            in_range(name, length, least, most, text.place, report).then_some(length)
-        })
-    }
-
-    fn angle(&mut self, per: &RawPer) -> Option<PerSize<Angle>> {
-        self.per_size("flare", per, |text, report| {
-            let angle = measure::angle("flare", text, report)?;
-            flare_in_range(angle, text.place, report).then_some(angle)
-        })
-    }
-
-    /// One value for every size, in their order.
-    fn per_size<T: Copy>(
-        &mut self,
-        name: &str,
-        per: &RawPer,
-        read: impl Fn(&Text, &mut Report) -> Option<T>,
-    ) -> Option<PerSize<T>> {
-        let (place, each) = match per {
-            RawPer::All(text) => {
-                let value = read(text, self.report)?;
-                return Some(vec![value; self.within.sizes.len()]);
-            }
-            RawPer::Each(place, each) => (*place, each),
-        };
-        let sizes: Vec<&str> = self.within.names.iter().map(|size| size.name.text.as_str()).collect();
-        for (key, _) in each.iter().filter(|(key, _)| !sizes.contains(&key.text.as_str())) {
-            let message = format!("`{name}` is given for a size that there is not:");
-            self.report.add(unknown("unknown-size", &message, key, &sizes));
-        }
-        let values: Vec<(&str, Option<T>)> = sizes
-            .iter()
-            .filter_map(|size| each.iter().find(|(key, _)| key.text == *size))
-            .map(|(key, text)| (key.text.as_str(), read(text, self.report)))
-            .collect();
-        let missing: Vec<&str> =
-            sizes.iter().copied().filter(|size| !values.iter().any(|(name, _)| name == size)).collect();
-        if !missing.is_empty() {
-            let message = format!("`{name}` has no value for {}", listed(&missing));
-            let help = "give one for each size, or a single value for all";
-            self.complain("missing-size", place, message, help);
-            return None;
-        }
-        values.into_iter().map(|(_, value)| value).collect()
-    }
-
     /// Keeps rounds and stitches within what can be solved, and what anyone would work.
     fn bounded(&mut self, shape: &Shape, stitch: Stitch, place: Place) {
         let Some(gauge) = gauge(stitch, self.within.swatches) else { return };
-        let largest = |lengths: &[Mm]| lengths.iter().fold(Mm::ZERO, |most, length| most.max(*length));
-        let own = largest(&self.within.sizes.iter().map(|size| size.around).collect::<Vec<_>>());
-        let (along, around) = match shape {
-            Shape::Flat { around } => (largest(around) / core::f64::consts::TAU, largest(around)),
-            Shape::Dome { around, rise } => (largest(rise) + largest(around) / core::f64::consts::TAU, largest(around)),
-            Shape::Straight { depth } => (largest(depth), own),
-            Shape::Flare { width, .. } => (largest(width), own + largest(width) * core::f64::consts::TAU),
-            Shape::Taper { depth, around } => (largest(depth), largest(around)),
-            Shape::Sphere { around } => (largest(around) / 2.0, largest(around)),
-            Shape::Close => (Mm::ZERO, own),
-        };
+        let own = self.within.sizes.iter().fold(Mm::ZERO, |most, size| most.max(size.around));
+        let (along, around) = shape.extent(own);
         let (rounds, stitches) = (along / gauge.height, around / gauge.width);
         if rounds > MOST_ROUNDS || stitches > MOST_STITCHES {
             let message = format!(
@@ -513,11 +248,4 @@ fn gauge(stitch: Stitch, swatches: &[Swatch]) -> Option<Gauge> {
         height: gauge.height * (to.height / from.height),
         ..gauge
     })
-}
-
-fn place_of(per: &RawPer) -> Place {
-    match per {
-        RawPer::All(text) => text.place,
-        RawPer::Each(place, _) => *place,
-    }
 }

@@ -5,7 +5,7 @@ use super::hats::least_sun_brim;
 use super::raw::RawDesign;
 use super::resolve::tidy_cm;
 use super::weights::YarnWeight;
-use super::{Body, Design, Kind, Part, Profile, Shape, Size, Swatch};
+use super::{Body, Design, Kind, Part, Profile, Size, Swatch};
 use crate::craft::{Stitch, abbreviation};
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Mm, tidy};
@@ -126,7 +126,9 @@ fn hook(design: &Design, place: Option<Place>, report: &mut Report) {
 
 /// A brim narrower than health agencies ask for shade, in sizes whose age is known or whose head is grown.
 fn brim(part: &Part, sizes: &[Size], report: &mut Report) {
-    let Body::Profile(Profile { shape: Shape::Flare { width, angle }, place, .. }) = &part.body else { return };
+    let Body::Profile(Profile { shape, place, .. }) = &part.body else { return };
+    let measures = shape.measures();
+    let (true, Some(width), Some(angle)) = (shape.form().brim, &measures.length, &measures.flare) else { return };
     let mut narrow: Vec<(&str, Mm)> = Vec::new();
     for ((size, width), angle) in sizes.iter().zip(width).zip(angle) {
         let degrees = angle.degrees();

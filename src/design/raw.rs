@@ -1,6 +1,7 @@
 //! The design as written: fields known and in their place, values not yet understood.
 
 use super::fields::{Fields, doubled, word};
+use super::shapes::Field;
 use super::tree::{Node, Text, Value, slice};
 use crate::report::{Diagnostic, Place, Report};
 
@@ -132,13 +133,21 @@ pub(super) struct RawPart {
     pub(super) start: Option<Text>,
     pub(super) settle: Option<Text>,
     pub(super) most: Option<Text>,
-    pub(super) depth: Option<RawPer>,
-    pub(super) width: Option<RawPer>,
-    pub(super) rise: Option<RawPer>,
-    pub(super) flare: Option<RawPer>,
-    pub(super) around: Option<RawPer>,
-    pub(super) across: Option<RawPer>,
+    /// What is measured, in the order of [`Field::ALL`].
+    pub(super) measures: Vec<(Field, RawPer)>,
     pub(super) written: Option<Vec<Text>>,
+}
+
+impl RawPart {
+    /// A measure as written, where it is there.
+    pub(super) fn measure(&self, field: Field) -> Option<&RawPer> {
+        self.measures.iter().find(|(other, _)| *other == field).map(|(_, per)| per)
+    }
+
+    /// True where the part says where it ends.
+    pub(super) fn measures_edge(&self) -> bool {
+        self.measure(Field::Around).is_some() || self.measure(Field::Across).is_some()
+    }
 }
 
 const PART: &[&str] = &[
@@ -351,12 +360,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         start: fields.text("start"),
         settle: fields.text("settle"),
         most: fields.text("most"),
-        depth: per(&mut fields, "depth"),
-        width: per(&mut fields, "width"),
-        rise: per(&mut fields, "rise"),
-        flare: per(&mut fields, "flare"),
-        around: per(&mut fields, "around"),
-        across: per(&mut fields, "across"),
+        measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
         name,
     })

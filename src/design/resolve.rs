@@ -3,6 +3,7 @@
 use super::fields::{shortened, unknown};
 use super::measure::{self, is_share};
 use super::raw::{RawDesign, RawPart};
+use super::shapes::{self, Field};
 use super::tree::Text;
 use super::{
     Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, parts, plausible, sizes,
@@ -35,7 +36,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
     let sizes = sizes::resolve(&raw.sizes, ease.value, reading, report);
     let main = swatches.first().map_or(Stitch::SC, |swatch| swatch.stitch);
     let within =
-        parts::Within { reading, names: &raw.sizes, sizes: &sizes, colours: &yarn.colours, swatches: &swatches };
+        shapes::Within { reading, names: &raw.sizes, sizes: &sizes, colours: &yarn.colours, swatches: &swatches };
     let parts = parts::resolve(&raw.parts, &within, report);
     let work = work(raw.work.as_ref(), main, report);
     let design = Design {
@@ -158,9 +159,13 @@ fn ease(raw: &RawDesign, reading: Reading, report: &mut Report) -> Said<f64> {
 
 /// Ease where the file says none: nothing for a brimmed hat, 5 % close for one without (common practice: about 2.5 cm).
 fn usual_ease(kind: Kind, parts: &[RawPart]) -> f64 {
-    let is = |text: &Option<Text>, word: &str| text.as_ref().is_some_and(|text| text.text.eq_ignore_ascii_case(word));
-    let flares = |part: &RawPart| part.flare.is_some() || is(&part.shape, "flare");
-    if kind == Kind::Hat && !parts.iter().any(flares) { -0.05 } else { 0.0 }
+    if kind == Kind::Hat && !parts.iter().any(is_brim) { -0.05 } else { 0.0 }
+}
+
+/// True where a part is said to be a brim.
+fn is_brim(part: &RawPart) -> bool {
+    let form = part.shape.as_ref().and_then(|text| shapes::form(&text.text));
+    part.measure(Field::Flare).is_some() || form.is_some_and(|form| form.brim)
 }
 
 fn work(text: Option<&Text>, main: Stitch, report: &mut Report) -> Work {

@@ -82,7 +82,7 @@ fn a_design_is_resolved_with_every_default() {
     let Body::Profile(brim) = &design.parts[2].body else { panic!("solved") };
     assert_eq!((brim.settle, brim.most, brim.start), (2, 2, Start::Before));
     let Body::Profile(crown) = &design.parts[0].body else { panic!("solved") };
-    assert_eq!(crown.shape, Shape::Flat { around: vec![Mm::from_cm(54.0), Mm::from_cm(57.0)] });
+    assert_eq!(crown.shape, Shape::flat(vec![Mm::from_cm(54.0), Mm::from_cm(57.0)]));
     let stripes = [Stripe { colour: 1, rounds: Some(2) }, Stripe { colour: 0, rounds: None }];
     assert_eq!(design.parts[1].stripes, stripes);
     assert_eq!(design.parts[2].stripes, [Stripe { colour: 0, rounds: None }]);

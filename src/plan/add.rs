@@ -3,11 +3,11 @@
 use super::choose::{Choice, Entry, Task};
 use super::explain::Solved;
 use super::phase::Manner;
-use super::profile::Outline;
 use super::solve::{Solver, Standing};
 use super::{PartPlan, colours};
 use crate::craft::{Begin, Close, Loops, Op, Round, Stitch};
-use crate::design::{Part, Profile, Shape, Work};
+use crate::design::shapes::Outline;
+use crate::design::{Part, Profile, Work};
 use crate::units::Mm;
 
 impl Solver<'_> {
@@ -68,7 +68,7 @@ impl Solver<'_> {
             Entry::First { .. } => (choice.counts.first().copied().unwrap_or(0), rounds.saturating_sub(1)),
             Entry::After { count, .. } => (count, rounds),
         };
-        let settle = if matches!(profile.shape, Shape::Straight { .. }) { 0 } else { profile.settle };
+        let settle = if profile.shape.form().even { 0 } else { profile.settle };
         let shaped = f64::from(steps.saturating_sub(settle).max(1));
         let begun = match task.entry {
             Entry::First { .. } => outline.around(outline.shaped / f64::from(rounds.saturating_sub(settle).max(1))),

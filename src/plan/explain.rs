@@ -53,7 +53,7 @@ impl Solved<'_> {
         let (needed, used) = self.growth;
         let end = self.task.bands.last().map_or(0.0, |band| band.0);
         let count = self.counts.last().copied().unwrap_or(0);
-        if let Shape::Straight { .. } = self.shape {
+        if self.shape.form().even {
             return format!("{count} stitches all the way; the circumference asks for {end:.1}");
         }
         format!(

@@ -2,13 +2,14 @@
 
 use super::choose::{Entry, FEWEST, Task, Ways, choose};
 use super::explain;
-use super::profile::{Base, Outline, factor};
+use super::profile::factor;
 use super::refuse::Impossible;
 use super::solve::{MOST_ROUNDS, MOST_STITCHES, Solver};
 use crate::craft::{Foundation, Round, Stitch};
+use crate::design::shapes::{Base, Field, Outline};
 use crate::design::{Kind, Part, Profile, Shape, Shaping, Start, Tolerance};
 use crate::report::Place;
-use crate::units::Mm;
+use crate::units::{Angle, Mm};
 
 /// Weight of the last round of a part, where it has to fit and where it is the free edge of a brim.
 const FITTED_EDGE: f64 = 10.0;
@@ -47,7 +48,7 @@ impl Solver<'_> {
             settled: f64::from(profile.settle) * gauge.height.mm(),
             factor: factor(self.design.shaping),
         };
-        let Some(outline) = Outline::new(&profile.shape, base) else {
+        let Some(outline) = profile.shape.outline(base) else {
             let message = format!("the {} has no length for size {}", part.name.value, self.size.name);
             return self.refuse("missing-length", place, message, "give one length for every size");
         };
@@ -90,19 +91,16 @@ impl Solver<'_> {
 
     /// Refuses lengths that can't be worked.
     fn lengths(&mut self, part: &Part, shape: &Shape, place: Option<Place>) -> Option<()> {
-        let at = self.index;
-        let pick = |values: &[Mm]| values.get(at).map(|value| value.mm());
-        let asked: Vec<(&str, Option<f64>)> = match shape {
-            Shape::Flat { around } | Shape::Sphere { around } => vec![("circumference", pick(around))],
-            Shape::Dome { around, rise } => vec![("circumference", pick(around)), ("rise", pick(rise))],
-            Shape::Straight { depth } => vec![("depth", pick(depth))],
-            Shape::Flare { width, angle } => {
-                let angle = angle.get(at).map(|angle| angle.radians());
-                vec![("width", pick(width)), ("flare", angle.map(|a| if a.is_finite() { 1.0 } else { a }))]
-            }
-            Shape::Taper { depth, around } => vec![("depth", pick(depth)), ("circumference", pick(around))],
-            Shape::Close => Vec::new(),
-        };
+        let (at, measures) = (self.index, shape.measures());
+        let of = |values: &Option<Vec<Mm>>| values.as_ref().and_then(|values| values.get(at)).map(|value| value.mm());
+        let along = if shape.form().takes.contains(&Field::Width) { "width" } else { "depth" };
+        let angle = shape.flare_of(at).map(Angle::radians);
+        let asked = [
+            (along, of(&measures.length)),
+            ("circumference", of(&measures.around)),
+            ("rise", of(&measures.rise)),
+            ("flare", angle.map(|angle| if angle.is_finite() { 1.0 } else { angle })),
+        ];
         for (what, value) in asked {
             let fine = value.is_none_or(|mm| mm.is_finite() && mm > 0.0 && mm < 1e5);
             if !fine {
@@ -133,7 +131,7 @@ impl Solver<'_> {
             }
             (Start::Ring { stitches }, None) => {
                 self.foundation = Foundation::Ring;
-                if let Shape::Straight { .. } | Shape::Close = profile.shape {
+                if !profile.shape.form().leaves_a_point() {
                     let message = format!("the {name} can't go on straight from a point");
                     let help = "put a crown or base before it, or start with a ring of chains";
                     return self.refuse("no-start", place, message, help);
@@ -146,7 +144,7 @@ impl Solver<'_> {
                 self.ring_count(Some(chains), place)?;
                 self.ring_count(stitches, place)?;
                 let real = f64::from(chains) * self.gauge(Stitch::CH).width.mm();
-                if let Shape::Straight { .. } = profile.shape {
+                if profile.shape.form().even {
                     // A tube has as many stitches as are said, or one for every chain.
                     let count = stitches.unwrap_or(chains);
                     let wished = f64::from(count) * self.gauge(part.stitch).width.mm();
@@ -192,7 +190,7 @@ impl Solver<'_> {
             return self.refuse("too-long", place, message, "check the units of the lengths and of the swatch");
         }
         let rounds = rounds as u32;
-        let shapes = !matches!(profile.shape, Shape::Straight { .. });
+        let shapes = !profile.shape.form().even;
         if shapes && rounds <= profile.settle {
             let noun = if rounds == 1 { "round" } else { "rounds" };
             let message = format!(
@@ -211,7 +209,7 @@ impl Solver<'_> {
         let bands: Vec<(f64, f64)> =
             outline.bands(rounds, profile.settle, height, entrance.said.map(|count| f64::from(count) * width));
         let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
-        let flat = matches!(profile.shape, Shape::Flat { .. }) && self.design.shaping == Shaping::Scattered;
+        let flat = profile.shape.form().flat && self.design.shaping == Shaping::Scattered;
         let tolerance = |(index, band): (usize, &(f64, f64))| {
             let middle = (band.0 + band.1) / 2.0;
             let asked = match self.design.tolerance {
@@ -238,7 +236,7 @@ impl Solver<'_> {
                 Shaping::Corners(n) => n.max(1),
                 Shaping::Scattered => 1,
             },
-            edge: if matches!(profile.shape, Shape::Flare { .. }) { FREE_EDGE } else { FITTED_EDGE },
+            edge: if profile.shape.form().brim { FREE_EDGE } else { FITTED_EDGE },
             switch: if flat { SWITCHED_FLAT } else { SWITCHED },
             steady: self.steady(height / width),
             alike: self.alike(),
@@ -297,7 +295,7 @@ fn ways(bands: &[(f64, f64)], start: f64, shaped: u32, shape: &Shape, rewidened:
         let middle = (low + high) / 2.0;
         let change = middle - before;
         before = middle;
-        let straight = matches!(shape, Shape::Straight { .. });
+        let straight = shape.form().even;
         ways.push(if index == 0 && rewidened {
             Ways::Both
         } else if straight || index as u32 >= shaped || change.abs() < 1e-9 {

@@ -2,7 +2,7 @@
 
 use super::Story;
 use crate::craft::{Foundation, Loops, Stitch};
-use crate::design::{Finish, Kind, Shape};
+use crate::design::{Finish, Kind};
 use crate::story::{Block, Run, Section};
 use crate::units::{Mm, Units};
 use crate::words::Arg;
@@ -89,7 +89,7 @@ impl Story<'_> {
 
     fn has_brim(&self) -> bool {
         self.plan.design.parts.iter().any(|part| match &part.body {
-            crate::design::Body::Profile(profile) => matches!(profile.shape, Shape::Flare { .. }),
+            crate::design::Body::Profile(profile) => profile.shape.form().brim,
             crate::design::Body::Written(_) => false,
         })
     }

@@ -170,9 +170,9 @@ pub fn each(sizes: &[Size], value: impl Fn(Mm) -> Mm) -> Vec<Mm> {
 /// A flat-crowned sun hat in joined single crochet: crown, side folded at the back loops, brim with two even rounds.
 pub fn sun_hat() -> Design {
     let sizes = vec![size("S", 529.0), size("M", 559.0), size("L", 588.0)];
-    let crown = Shape::Flat { around: each(&sizes, |around| around) };
-    let side = Shape::Straight { depth: vec![Mm::new(90.0), Mm::new(95.0), Mm::new(100.0)] };
-    let brim = Shape::Flare { width: vec![Mm::new(75.0); 3], angle: vec![Angle::from_degrees(55.0); 3] };
+    let crown = Shape::flat(each(&sizes, |around| around));
+    let side = Shape::straight(vec![Mm::new(90.0), Mm::new(95.0), Mm::new(100.0)]);
+    let brim = Shape::flare(vec![Mm::new(75.0); 3], vec![Angle::from_degrees(55.0); 3]);
     let parts = vec![
         part("crown", Stitch::SC, crown).ringed(),
         part("side", Stitch::SC, side).folded(Loops::Back),
@@ -187,11 +187,9 @@ pub fn sun_hat() -> Design {
 /// A close beanie in double crochet: a dome with the rise of its radius and a straight side, stepped down.
 pub fn dc_beanie() -> Design {
     let sizes = vec![size("M", 540.0)];
-    let dome = Shape::Dome { around: each(&sizes, |around| around), rise: vec![Mm::new(80.0)] };
-    let parts = vec![
-        part("crown", Stitch::DC, dome).ringed(),
-        part("side", Stitch::DC, Shape::Straight { depth: vec![Mm::new(95.0)] }),
-    ];
+    let dome = Shape::dome(each(&sizes, |around| around), vec![Mm::new(80.0)]);
+    let parts =
+        vec![part("crown", Stitch::DC, dome).ringed(), part("side", Stitch::DC, Shape::straight(vec![Mm::new(95.0)]))];
     let mut beanie = design(swatch(Stitch::DC, 15.75, 8.5), sizes, parts);
     beanie.finish = said(Finish::StepDown);
     beanie
@@ -201,9 +199,9 @@ pub fn dc_beanie() -> Design {
 pub fn hdc_basket() -> Design {
     let sizes = vec![size("small", 500.0)];
     let parts = vec![
-        part("base", Stitch::HDC, Shape::Flat { around: vec![Mm::new(500.0)] }).ringed(),
-        part("side", Stitch::HDC, Shape::Straight { depth: vec![Mm::new(120.0)] }).folded(Loops::Back),
-        part("rim", Stitch::HDC, Shape::Straight { depth: vec![Mm::new(30.0)] }).folded(Loops::Front),
+        part("base", Stitch::HDC, Shape::flat(vec![Mm::new(500.0)])).ringed(),
+        part("side", Stitch::HDC, Shape::straight(vec![Mm::new(120.0)])).folded(Loops::Back),
+        part("rim", Stitch::HDC, Shape::straight(vec![Mm::new(30.0)])).folded(Loops::Front),
     ];
     let mut basket = design(swatch(Stitch::HDC, 13.0, 9.0), sizes, parts);
     basket.kind = Kind::Basket;
@@ -214,7 +212,7 @@ pub fn hdc_basket() -> Design {
 /// A ball in single crochet of 300 mm round.
 pub fn ball() -> Design {
     let sizes = vec![size("one", 300.0)];
-    let sphere = Shape::Sphere { around: vec![Mm::new(300.0)] };
+    let sphere = Shape::sphere(vec![Mm::new(300.0)]);
     design(swatch(Stitch::SC, 20.0, 20.0), sizes, vec![part("ball", Stitch::SC, sphere).ringed()])
 }
 

@@ -38,11 +38,11 @@ impl Piece {
 }
 
 pub fn straight() -> Shape {
-    Shape::Straight { depth: vec![Mm::ZERO] }
+    Shape::straight(vec![Mm::ZERO])
 }
 
 pub fn flat() -> Shape {
-    Shape::Flat { around: vec![Mm::ZERO] }
+    Shape::flat(vec![Mm::ZERO])
 }
 
 pub fn design(kind: Kind, pieces: &[Piece], sizes: Vec<Size>) -> Design {

@@ -30,12 +30,12 @@ fn counts(size: &SizePlan) -> Vec<u32> {
 }
 
 fn flat(around: f64) -> Shape {
-    Shape::Flat { around: vec![Mm::new(around)] }
+    Shape::flat(vec![Mm::new(around)])
 }
 
 /// One round that ends at a circumference.
 fn one_round(name: &str, stitch: Stitch, height: f64, around: f64) -> roundelay::design::Part {
-    part(name, stitch, Shape::Taper { depth: vec![Mm::new(height)], around: vec![Mm::new(around)] })
+    part(name, stitch, Shape::taper(vec![Mm::new(height)], vec![Mm::new(around)]))
 }
 
 /// A disc of a swatch that ends after about twenty rounds.
@@ -149,7 +149,7 @@ fn the_tam_of_1918() {
         parts.push(one_round("under", Stitch::SC, height, around(count)));
     }
     for rounds in [10.0, 2.0] {
-        parts.push(part("band", Stitch::SC, Shape::Straight { depth: vec![Mm::new(rounds * height)] }));
+        parts.push(part("band", Stitch::SC, Shape::straight(vec![Mm::new(rounds * height)])));
     }
     let tam = one(&design(sized(Stitch::SC, width, height), vec![size("one", around(112.0))], parts));
     let tops: Vec<u32> = (1..=32).map(|k| 7 * k).collect();
@@ -192,7 +192,7 @@ fn pillbox_steps_fall_in_whole_repeats() {
         let width = 5.0;
         let start = Start::ChainRing { chains: from, stitches: None };
         let parts = vec![
-            part("side", Stitch::SC, Shape::Straight { depth: vec![Mm::new(5.0)] }).starting(start),
+            part("side", Stitch::SC, Shape::straight(vec![Mm::new(5.0)])).starting(start),
             one_round("step", Stitch::SC, 5.0, f64::from(to) * width),
         ];
         let steps = one(&design(sized(Stitch::SC, width, 5.0), vec![size("one", 200.0)], parts));
@@ -229,7 +229,7 @@ fn a_brimmed_hat_of_1942() {
 fn brims_grow_with_the_cosine_of_their_slope() {
     for (slope, growth) in [(0.0, 5.78), (30.0, 5.01), (45.0, 4.09), (60.0, 2.89)] {
         let (around, height) = (560.0, 4.6);
-        let brim = Shape::Flare { width: vec![Mm::new(15.0 * height)], angle: vec![Angle::from_degrees(90.0 - slope)] };
+        let brim = Shape::flare(vec![Mm::new(15.0 * height)], vec![Angle::from_degrees(90.0 - slope)]);
         let parts = vec![part("crown", Stitch::SC, flat(around)).ringed(), part("brim", Stitch::SC, brim)];
         let hat = one(&design(sized(Stitch::SC, 5.0, height), vec![size("one", around)], parts));
         near(hat.parts[1].growth_needed, growth, 0.01);
@@ -264,11 +264,11 @@ fn balls_and_domes_have_their_area() {
         let parts = vec![part("piece", Stitch::SC, shape).ringed()];
         one(&design(sized(Stitch::SC, width, height), vec![size("one", around)], parts))
     };
-    let ball = solve(Shape::Sphere { around: vec![Mm::new(around)] });
+    let ball = solve(Shape::sphere(vec![Mm::new(around)]));
     near(area(&ball) / (around * around / PI), 1.0, 0.015);
     near(ball.parts[0].length.mm() + height, around / 2.0, height / 2.0);
     let rise = vec![Mm::new(around / (2.0 * PI))];
-    let dome = solve(Shape::Dome { around: vec![Mm::new(around)], rise });
+    let dome = solve(Shape::dome(vec![Mm::new(around)], rise));
     // The counts are those of the upper edges of rounds, so half the last round is too much.
     let above = area(&dome) - around * height / 2.0;
     near(above / (around * around / (2.0 * PI)), 1.0, 0.015);
@@ -280,7 +280,7 @@ fn balls_and_domes_have_their_area() {
 fn a_low_dome_is_a_quarter_of_an_ellipse_long() {
     let (radius, rise) = (90.0, 55.0);
     let around = 2.0 * PI * radius;
-    let dome = Shape::Dome { around: vec![Mm::new(around)], rise: vec![Mm::new(rise)] };
+    let dome = Shape::dome(vec![Mm::new(around)], vec![Mm::new(rise)]);
     let parts = vec![part("dome", Stitch::SC, dome).ringed()];
     let hat = one(&design(sized(Stitch::SC, 4.0, 3.7), vec![size("one", around)], parts));
     let root = ((3.0 * radius + rise) * (radius + 3.0 * rise)).sqrt();
@@ -294,7 +294,7 @@ fn tube(stitch: Stitch, grams: Option<f64>) -> SizePlan {
     swatch.gauge.grams = grams;
     let chains = (600.0 / swatch.gauge.width.mm()).round() as u32;
     let start = Start::ChainRing { chains, stitches: None };
-    let side = part("side", stitch, Shape::Straight { depth: vec![Mm::new(300.0)] }).starting(start);
+    let side = part("side", stitch, Shape::straight(vec![Mm::new(300.0)])).starting(start);
     let mut design = design(swatch, vec![size("one", 600.0)], vec![side]);
     design.yarn.allowance = 0.0;
     one(&design)
@@ -332,7 +332,7 @@ fn weighed_yarn_is_grams_a_stitch() {
     let mut swatch = sized(Stitch::DC, 101.6 / 13.0, 101.6 / 7.5);
     swatch.gauge.grams = Some(0.05);
     let start = Start::ChainRing { chains: 195, stitches: None };
-    let side = Shape::Straight { depth: vec![Mm::from_inches(50.0)] };
+    let side = Shape::straight(vec![Mm::from_inches(50.0)]);
     let mut blanket = design(swatch, vec![size("one", 1524.0)], vec![part("tube", Stitch::DC, side).starting(start)]);
     blanket.yarn.allowance = 0.1;
     let tube = one(&blanket);

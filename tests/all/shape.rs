@@ -142,7 +142,7 @@ fn any_plan_gives_finite_numbers() {
 
 #[test]
 fn a_brim_beyond_flat_comes_back_up() {
-    let up = Shape::Flare { width: vec![Mm::ZERO], angle: vec![Angle::from_degrees(120.0)] };
+    let up = Shape::flare(vec![Mm::ZERO], vec![Angle::from_degrees(120.0)]);
     let rate = |n: u32| (1..=n).map(move |k| 120 + 5 * k);
     let pieces = |last: Shape| {
         [

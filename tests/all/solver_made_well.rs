@@ -22,7 +22,7 @@ fn changes(size: &SizePlan, part: usize) -> Vec<i64> {
 
 /// A flat piece of this circumference in stitches of 6 mm that lies flat with `growth` stitches a round.
 fn flat(stitch: Stitch, growth: f64, around: f64, prefer: Preference) -> Design {
-    let parts = vec![part("crown", stitch, Shape::Flat { around: vec![Mm::new(around)] }).ringed()];
+    let parts = vec![part("crown", stitch, Shape::flat(vec![Mm::new(around)])).ringed()];
     let mut design =
         design(swatch(stitch, 100.0 / 6.0, 100.0 * TURN / (6.0 * growth)), vec![size("one", around)], parts);
     design.prefer = prefer;
@@ -77,12 +77,8 @@ fn a_gentle_flare_is_shaped_at_even_intervals() {
             let around = Mm::new(6.0 * 90.0);
             let ring = Start::ChainRing { chains: 90, stitches: Some(90) };
             let parts = vec![
-                part("side", Stitch::SC, Shape::Straight { depth: vec![Mm::new(30.0)] }).starting(ring),
-                part(
-                    "brim",
-                    Stitch::SC,
-                    Shape::Flare { width: vec![Mm::new(110.0)], angle: vec![Angle::from_degrees(degrees)] },
-                ),
+                part("side", Stitch::SC, Shape::straight(vec![Mm::new(30.0)])).starting(ring),
+                part("brim", Stitch::SC, Shape::flare(vec![Mm::new(110.0)], vec![Angle::from_degrees(degrees)])),
             ];
             let mut design =
                 design(swatch(Stitch::SC, 100.0 / 6.0, 100.0 / 5.73), vec![size("one", around.mm())], parts);
@@ -104,7 +100,7 @@ fn no_round_is_shaped_at_one_or_two_places() {
         for rise in [0.8, 1.0, 1.3] {
             for prefer in PREFERENCES {
                 let rise = vec![Mm::new(rise * f64::from(around) / TURN)];
-                let dome = Shape::Dome { around: vec![Mm::new(f64::from(around))], rise };
+                let dome = Shape::dome(vec![Mm::new(f64::from(around))], rise);
                 let parts = vec![part("crown", Stitch::HDC, dome).ringed()];
                 let mut design =
                     design(swatch(Stitch::HDC, 100.0 / 6.5, 100.0 / 8.4), vec![size("one", f64::from(around))], parts);

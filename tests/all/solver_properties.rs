@@ -23,12 +23,12 @@ fn pick<T: Clone + std::fmt::Debug + 'static>(of: &[T]) -> impl Strategy<Value =
 fn opening(kind: u8, around: f64, share: f64) -> Shape {
     let (around, mm) = (vec![Mm::new(around)], Mm::new(around / 4.0 * (0.3 + share)));
     match kind {
-        0..=2 => Shape::Flat { around },
-        3 | 4 => Shape::Dome { around, rise: vec![mm] },
-        5 => Shape::Sphere { around },
-        6 => Shape::Taper { depth: vec![mm], around },
-        7 => Shape::Flare { width: vec![mm], angle: vec![Angle::from_degrees(170.0 * share)] },
-        _ => Shape::Straight { depth: vec![mm] },
+        0..=2 => Shape::flat(around),
+        3 | 4 => Shape::dome(around, vec![mm]),
+        5 => Shape::sphere(around),
+        6 => Shape::taper(vec![mm], around),
+        7 => Shape::flare(vec![mm], vec![Angle::from_degrees(170.0 * share)]),
+        _ => Shape::straight(vec![mm]),
     }
 }
 
@@ -36,11 +36,11 @@ fn opening(kind: u8, around: f64, share: f64) -> Shape {
 fn going_on(kind: u8, around: f64, share: f64, length: f64) -> Shape {
     let length = vec![Mm::new(length)];
     match kind {
-        0 | 1 => Shape::Straight { depth: length },
-        2 | 3 => Shape::Flare { width: length, angle: vec![Angle::from_degrees(120.0 * share - 10.0)] },
-        4 => Shape::Taper { depth: length, around: vec![Mm::new(around * (0.5 + share))] },
-        5 => Shape::Flat { around: vec![Mm::new(around * (0.6 + 0.8 * share))] },
-        _ => Shape::Close,
+        0 | 1 => Shape::straight(length),
+        2 | 3 => Shape::flare(length, vec![Angle::from_degrees(120.0 * share - 10.0)]),
+        4 => Shape::taper(length, vec![Mm::new(around * (0.5 + share))]),
+        5 => Shape::flat(vec![Mm::new(around * (0.6 + 0.8 * share))]),
+        _ => Shape::close(),
     }
 }
 
@@ -138,7 +138,7 @@ fn check(design: &Design, plan: &Plan) -> Result<(), TestCaseError> {
             let off = (part.reached - part.target).abs() / width;
             prop_assert!(off <= half + 1e-6, "{} is {off} off, half a repeat is {half}", part.name);
             if let Body::Profile(profile) = &asked.body
-                && !matches!(profile.shape, Shape::Straight { .. })
+                && !profile.shape.form().even
             {
                 let end = &size.rounds[(edge - profile.settle) as usize..edge as usize];
                 prop_assert!(end.iter().all(|round| round.change() == 0));

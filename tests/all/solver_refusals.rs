@@ -26,14 +26,14 @@ fn error(design: &Design) -> (&'static str, String, String) {
 
 /// A crown of 100 stitches of 5 mm and a part on it.
 fn crowned(shape: Shape, settle: u32) -> Design {
-    let crown = Shape::Flat { around: vec![Mm::new(500.0)] };
+    let crown = Shape::flat(vec![Mm::new(500.0)]);
     let parts = vec![part("crown", Stitch::SC, crown).ringed(), part("brim", Stitch::SC, shape).settling(settle)];
     design(swatch(Stitch::SC, 20.0, 20.0), vec![size("M", 500.0)], parts)
 }
 
 #[test]
 fn a_side_shorter_than_half_a_round() {
-    let (code, message, help) = error(&crowned(Shape::Straight { depth: vec![Mm::new(2.0)] }, 0));
+    let (code, message, help) = error(&crowned(Shape::straight(vec![Mm::new(2.0)]), 0));
     assert_eq!(code, "too-short");
     assert_eq!(message, "the brim is 2.0 mm long, less than half a round of 5.0 mm");
     assert_eq!(help, "make it at least 5.0 mm, use a shorter stitch, or leave the part out");
@@ -41,7 +41,7 @@ fn a_side_shorter_than_half_a_round() {
 
 #[test]
 fn a_brim_that_would_triple_in_a_round() {
-    let shape = Shape::Taper { depth: vec![Mm::new(5.0)], around: vec![Mm::new(1500.0)] };
+    let shape = Shape::taper(vec![Mm::new(5.0)], vec![Mm::new(1500.0)]);
     let (code, message, help) = error(&crowned(shape, 0));
     assert_eq!(code, "unreachable");
     assert!(message.starts_with("the brim of size M can't grow to 300 stitches: from "), "{message}");
@@ -54,7 +54,7 @@ fn a_brim_that_would_triple_in_a_round() {
 
 #[test]
 fn a_taper_that_would_shrink_to_a_quarter() {
-    let shape = Shape::Taper { depth: vec![Mm::new(5.0)], around: vec![Mm::new(120.0)] };
+    let shape = Shape::taper(vec![Mm::new(5.0)], vec![Mm::new(120.0)]);
     let (code, message, _) = error(&crowned(shape, 0));
     assert_eq!(code, "unreachable");
     assert!(message.contains("can't shrink to 24 stitches"), "{message}");
@@ -62,7 +62,7 @@ fn a_taper_that_would_shrink_to_a_quarter() {
 
 #[test]
 fn a_brim_of_two_rounds_that_should_end_with_two_even_ones() {
-    let shape = Shape::Flare { width: vec![Mm::new(10.0)], angle: vec![Angle::from_degrees(60.0)] };
+    let shape = Shape::flare(vec![Mm::new(10.0)], vec![Angle::from_degrees(60.0)]);
     let (code, message, help) = error(&crowned(shape, 2));
     assert_eq!(code, "settle");
     assert_eq!(message, "the brim of size M has 2 rounds and should end with 2 even ones");
@@ -72,15 +72,15 @@ fn a_brim_of_two_rounds_that_should_end_with_two_even_ones() {
 #[test]
 fn lengths_of_nothing_and_of_no_number() {
     for depth in [0.0, -30.0, f64::NAN, f64::INFINITY, 1e9] {
-        assert_eq!(error(&crowned(Shape::Straight { depth: vec![Mm::new(depth)] }, 0)).0, "length-range");
+        assert_eq!(error(&crowned(Shape::straight(vec![Mm::new(depth)]), 0)).0, "length-range");
     }
-    assert_eq!(error(&crowned(Shape::Straight { depth: Vec::new() }, 0)).0, "missing-length");
+    assert_eq!(error(&crowned(Shape::straight(Vec::new()), 0)).0, "missing-length");
 }
 
 #[test]
 fn a_hole_that_is_already_closed() {
-    let small = Shape::Flat { around: vec![Mm::new(45.0)] };
-    let parts = vec![part("base", Stitch::SC, small).ringed(), part("top", Stitch::SC, Shape::Close)];
+    let small = Shape::flat(vec![Mm::new(45.0)]);
+    let parts = vec![part("base", Stitch::SC, small).ringed(), part("top", Stitch::SC, Shape::close())];
     let (code, _, help) = error(&common::design(swatch(Stitch::SC, 20.0, 20.0), vec![size("M", 45.0)], parts));
     assert_eq!(code, "too-short");
     assert!(help.contains("draw the last round together"), "{help}");
@@ -96,7 +96,7 @@ fn parts_that_have_nothing_to_stand_on_or_too_much() {
     design.parts.push(crown);
     // Each size would say the same; it is said once.
     assert_eq!(error(&design).0, "late-start");
-    let side = Shape::Straight { depth: vec![Mm::new(50.0)] };
+    let side = Shape::straight(vec![Mm::new(50.0)]);
     let parts = vec![part("side", Stitch::SC, side).ringed()];
     assert_eq!(error(&common::design(swatch(Stitch::SC, 20.0, 20.0), vec![size("M", 500.0)], parts)).0, "no-start");
 }
@@ -106,7 +106,7 @@ fn rings_too_small_and_pieces_too_large() {
     let mut design = sun_hat();
     design.parts[0] = design.parts[0].clone().starting(Start::Ring { stitches: Some(2) });
     assert_eq!(error(&design).0, "ring-count");
-    let huge = Shape::Straight { depth: vec![Mm::new(90_000.0)] };
+    let huge = Shape::straight(vec![Mm::new(90_000.0)]);
     assert_eq!(error(&crowned(huge, 0)).0, "too-long");
 }
 
@@ -124,7 +124,7 @@ fn swatches_that_give_no_size() {
 
 #[test]
 fn errors_stand_at_the_field_that_asks_for_too_much() {
-    let mut design = crowned(Shape::Straight { depth: vec![Mm::new(2.0)] }, 0);
+    let mut design = crowned(Shape::straight(vec![Mm::new(2.0)]), 0);
     let place = Place { line: 12, column: 5, offset: 200, length: 3 };
     if let Body::Profile(profile) = &mut design.parts[1].body {
         profile.place = Some(place);
@@ -144,7 +144,7 @@ fn what_is_only_doubtful_is_warned_about() {
     let mut hat = sun_hat();
     hat.parts[2].stitch = Stitch::HDC;
     assert_eq!(warned(&hat), (vec!["gauge-assumed"], 0));
-    let steep = Shape::Taper { depth: vec![Mm::new(50.0)], around: vec![Mm::new(900.0)] };
+    let steep = Shape::taper(vec![Mm::new(50.0)], vec![Mm::new(900.0)]);
     assert_eq!(warned(&crowned(steep, 0)), (vec!["ruffles"], 1));
     let mut striped = sun_hat();
     striped.sizes.truncate(1);

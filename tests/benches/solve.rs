@@ -19,14 +19,10 @@ fn piece(rounds: f64) -> Design {
     let sizes = vec![size("one", around)];
     let rise = Mm::new(radius * 0.7);
     let parts = vec![
-        part("crown", Stitch::SC, Shape::Dome { around: vec![Mm::new(around)], rise: vec![rise] }).ringed(),
-        part("side", Stitch::SC, Shape::Straight { depth: vec![Mm::new(rounds * 0.1 * height)] }),
-        part(
-            "brim",
-            Stitch::SC,
-            Shape::Flare { width: vec![Mm::new(rounds * 0.45 * height)], angle: vec![Angle::from_degrees(60.0)] },
-        )
-        .settling(2),
+        part("crown", Stitch::SC, Shape::dome(vec![Mm::new(around)], vec![rise])).ringed(),
+        part("side", Stitch::SC, Shape::straight(vec![Mm::new(rounds * 0.1 * height)])),
+        part("brim", Stitch::SC, Shape::flare(vec![Mm::new(rounds * 0.45 * height)], vec![Angle::from_degrees(60.0)]))
+            .settling(2),
     ];
     design(swatch(Stitch::SC, 100.0 / 3.9, 100.0 / height), sizes, parts)
 }

@@ -2,7 +2,7 @@
 
 use super::findings::{FEW, SHOWS};
 use crate::craft::{Build, Foundation, Loops, Round, Stitch};
-use crate::design::{Body, Kind, Shape};
+use crate::design::{Body, Kind};
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TURN};
 
@@ -91,7 +91,7 @@ impl Rest {
 /// Whether the design wants a round flat: in flat parts, and in all of a mat that was written by hand.
 fn wants_flat(plan: &Plan, round: &Round) -> bool {
     match plan.design.parts.get(round.part).map(|part| &part.body) {
-        Some(Body::Profile(profile)) => matches!(profile.shape, Shape::Flat { .. }),
+        Some(Body::Profile(profile)) => profile.shape.form().flat,
         Some(Body::Written(_)) => plan.design.kind == Kind::Mat,
         None => false,
     }
@@ -102,15 +102,7 @@ fn rising(plan: &Plan, size: &SizePlan, round: &Round) -> Option<bool> {
     let part = plan.design.parts.get(round.part)?;
     let index = plan.sizes.iter().position(|s| s.name == size.name)?;
     match &part.body {
-        Body::Profile(profile) => match &profile.shape {
-            Shape::Flare { angle, .. } => Some(angle.get(index)?.degrees() > 90.0),
-            Shape::Flat { .. }
-            | Shape::Dome { .. }
-            | Shape::Straight { .. }
-            | Shape::Taper { .. }
-            | Shape::Sphere { .. }
-            | Shape::Close => None,
-        },
+        Body::Profile(profile) => Some(profile.shape.flare_of(index)?.degrees() > 90.0),
         Body::Written(_) => None,
     }
 }
