@@ -2,15 +2,16 @@
 
 use std::path::{Path, PathBuf};
 
+use roundelay::pattern::Pattern;
 use roundelay::report::{Diagnostic, Report};
 
-use super::input::{self, Solved, Source};
+use super::input::{self, Source};
 use super::output::data;
 use super::{CheckFormat, Outcome, show};
 
 /// Checks every file, and ends as the worst of them does.
 pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Path>) -> Outcome {
-    let checked: Vec<(Source, Option<Solved>, Outcome)> = files.iter().map(|file| check(file, swatch)).collect();
+    let checked: Vec<(Source, Option<Pattern>, Outcome)> = files.iter().map(|file| check(file, swatch)).collect();
     let worst = checked.iter().map(|(.., outcome)| *outcome).max().unwrap_or(Outcome::Done);
     let printed = match format {
         CheckFormat::Text => {
@@ -31,7 +32,7 @@ pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Path>)
     worst.max(printed)
 }
 
-fn check(file: &Path, swatch: Option<&Path>) -> (Source, Option<Solved>, Outcome) {
+fn check(file: &Path, swatch: Option<&Path>) -> (Source, Option<Pattern>, Outcome) {
     match input::bytes(file) {
         Ok((name, bytes)) => {
             let (source, solved) = input::solve(name, &bytes, swatch);
@@ -49,7 +50,7 @@ fn check(file: &Path, swatch: Option<&Path>) -> (Source, Option<Solved>, Outcome
 }
 
 /// `hat.yaml: 3 sizes, 48 to 52 rounds, 5210 to 6120 stitches`.
-fn summary(name: &str, solved: &Solved) -> String {
+fn summary(name: &str, solved: &Pattern) -> String {
     let sizes = &solved.plan.sizes;
     let range = |values: Vec<u64>| match (values.iter().min(), values.iter().max()) {
         (Some(least), Some(most)) if least < most => format!("{least} to {most}"),

@@ -12,11 +12,12 @@ use roundelay::geometry::SideShape;
 use roundelay::geometry::rings::repeats;
 use roundelay::page::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, wall_picture};
 use roundelay::page::{Options, Paper, wall};
+use roundelay::pattern::Pattern;
 use roundelay::plan::Plan;
 use roundelay::report::{Diagnostic, Report};
 use roundelay::units::{Angle, Mm};
 
-use super::input::{self, Solved};
+use super::input;
 use super::output::{failure, files};
 use super::plan::unreadable;
 use super::print::{Ink, paper};
@@ -209,7 +210,7 @@ fn wanted_size(plan: &Plan, wish: &Draw) -> usize {
 }
 
 /// The bytes of the picture in the way its ending says, or complaints and nothing.
-fn picture(solved: &Solved, wish: &Draw, ending: Ending, report: &mut Report) -> Option<Vec<u8>> {
+fn picture(solved: &Pattern, wish: &Draw, ending: Ending, report: &mut Report) -> Option<Vec<u8>> {
     let plan = &solved.plan;
     let size = wanted_size(plan, wish);
     let options = Options { large: wish.large_print, print: wish.ink.print(), ..Options::new(wish.paper.clone()) };

@@ -5,10 +5,11 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 use roundelay::file::Output;
 use roundelay::page::{Options, Paper, RoundsForm};
+use roundelay::pattern::Pattern;
 use roundelay::publish::{Kind, publish};
 use roundelay::report::Report;
 
-use super::input::{self, Solved};
+use super::input;
 use super::output::{data, files};
 use super::plan::unreadable;
 use super::print::{Ink, paper};
@@ -115,7 +116,7 @@ pub(super) fn run(wish: &Publish, swatch: Option<&Path>) -> Outcome {
 }
 
 /// Every file of a pattern called `stem`, or complaints and nothing.
-fn everything(solved: &Solved, stem: &str, wish: &Publish, report: &mut Report) -> Option<Vec<Output>> {
+fn everything(solved: &Pattern, stem: &str, wish: &Publish, report: &mut Report) -> Option<Vec<Output>> {
     let options = Options {
         large: wish.large_print,
         print: wish.ink.print(),

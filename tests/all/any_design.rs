@@ -3,7 +3,7 @@
 
 use proptest::prelude::*;
 use proptest::sample::Index;
-use roundelay::report::Report;
+use roundelay::pattern::Pattern;
 use roundelay::{design, file, geometry, plan};
 
 const EXAMPLES: [&str; 4] = [
@@ -83,13 +83,13 @@ fn revalue(text: &str, which: Index, value: &str) -> String {
 
 /// From the text to every file of the plan; true where a plan came out.
 fn whole_line(text: &str) -> bool {
-    let mut report = Report::new();
-    let solved = design::read(text, &mut report).and_then(|design| plan::solve(&design, &mut report));
-    let Some(plan) = solved else {
-        assert!(report.has_errors(), "neither plan nor error: {text}");
-        return false;
+    let Pattern { plan, shapes, .. } = match Pattern::read(text.as_bytes()) {
+        Ok(pattern) => pattern,
+        Err(report) => {
+            assert!(report.has_errors(), "neither plan nor error: {text}");
+            return false;
+        }
     };
-    let shapes: Vec<geometry::SideShape> = plan.sizes.iter().map(|size| geometry::predict(&plan, size)).collect();
     for (size, shape) in plan.sizes.iter().zip(&shapes) {
         assert_eq!(plan::audit(size), Ok(()), "{text}");
         assert_eq!(shape.rounds.len(), size.rounds.len());

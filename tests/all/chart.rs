@@ -1,14 +1,15 @@
 //! The round chart, on plans of our own invention.
 
 use roundelay::craft::{Begin, Close, Spot, Stitch};
-use roundelay::design::{self, Hand};
+use roundelay::design::Hand;
 use roundelay::drawing::{
     ChartOptions, ChartView, Demerit, DemeritKind, Drawing, Item, LEAST_CELL, Origin, Sign, chart, choose_view,
     demerits, least_cell,
 };
 use roundelay::file::{pdf, png, svg};
 use roundelay::geometry::rings::{Row, layout};
-use roundelay::plan::{Plan, solve};
+use roundelay::pattern::Pattern;
+use roundelay::plan::Plan;
 use roundelay::report::Report;
 use roundelay::units::{Angle, Mm};
 
@@ -112,9 +113,7 @@ fn no_two_symbols_of_a_solved_plan_overlap() {
                 let hand = if (seen + index) % 2 == 0 { "right" } else { "left" };
                 let swatch = format!("{{stitch: {stitch}, stitches: 18, rounds: {rounds}, width: 10, height: 10}}");
                 let text = format!("title: By the dozen\nhand: {hand}\nwork: {work}\nswatch: {swatch}\n{shape}");
-                let mut report = Report::new();
-                let plan = design::read(&text, &mut report).and_then(|design| solve(&design, &mut report));
-                let Some(plan) = plan else { continue };
+                let Ok(Pattern { plan, .. }) = Pattern::read(text.as_bytes()) else { continue };
                 for size in 0..plan.sizes.len() {
                     let options = ChartOptions::default();
                     let (view, _) = choose_view(&plan, size, options.width, options.height);
@@ -134,10 +133,7 @@ fn no_two_symbols_of_a_solved_plan_overlap() {
 #[test]
 fn a_ball_closes_in_stitches_that_draw_together() {
     let text = "title: Sea ball\nwork: spiral\nswatch: {stitch: sc, stitches: 20, rounds: 22, width: 10, height: 10}\n";
-    let mut report = Report::new();
-    let plan =
-        design::read(&format!("{text}{}", SHAPES[0]), &mut report).and_then(|design| solve(&design, &mut report));
-    let plan = plan.unwrap();
+    let plan = Pattern::read(format!("{text}{}", SHAPES[0]).as_bytes()).unwrap().plan;
     for size in &plan.sizes {
         let rows = Row::each(0..size.rounds.len());
         let rings = layout(size, &rows, &vec![3.0; rows.len()]);

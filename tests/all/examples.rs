@@ -4,12 +4,12 @@
 
 use std::fmt::Write as _;
 
-use roundelay::design::{self, Hand};
+use roundelay::design::Hand;
 use roundelay::drawing::{ChartOptions, ChartView, Demerit, DemeritKind, chart, demerits};
 use roundelay::file::svg;
 use roundelay::geometry::{predict, rings};
-use roundelay::plan::{Plan, solve};
-use roundelay::report::Report;
+use roundelay::pattern::Pattern;
+use roundelay::plan::Plan;
 use roundelay::story::listing;
 use roundelay::units::tidy;
 
@@ -21,10 +21,8 @@ const EXAMPLES: [&str; 6] =
 
 fn plan_of(name: &str) -> Plan {
     let path = format!("{}/examples/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
-    let text = std::fs::read_to_string(path).expect("the example is there");
-    let mut report = Report::new();
-    let plan = design::read(&text, &mut report).and_then(|design| solve(&design, &mut report));
-    plan.unwrap_or_else(|| panic!("{name}: {report:#?}"))
+    let bytes = std::fs::read(path).expect("the example is there");
+    Pattern::read(&bytes).unwrap_or_else(|report| panic!("{name}: {report:#?}")).plan
 }
 
 /// Round by round of the first size: where its ring lies in the chart and where the fabric comes to lie.

@@ -1,11 +1,11 @@
 //! Written rounds read, counted and written again.
 
 use roundelay::craft::{Stitch, Terms};
-use roundelay::design::{Work, read as read_design};
+use roundelay::design::Work;
 use roundelay::notation::{Source, read};
-use roundelay::pattern::text;
+use roundelay::pattern::{Beside, Pattern};
+use roundelay::plan::Plan;
 use roundelay::plan::recount::{Recounted, Rules, rounds};
-use roundelay::plan::{Plan, solve};
 use roundelay::report::{Report, Severity};
 
 struct Case<'a> {
@@ -111,6 +111,14 @@ fn doubts_are_told_and_go_through() {
     }
 }
 
+/// The plan of a design, or nothing, with its complaints.
+fn counted(text: &str) -> (Option<Plan>, Report) {
+    match Pattern::read(text.as_bytes()) {
+        Ok(Pattern { plan, report, .. }) => (Some(plan), report),
+        Err(report) => (None, report),
+    }
+}
+
 /// A piece of written rounds with two colours.
 fn coloured(rounds: &str) -> (Option<Plan>, Report) {
     let text = format!(
@@ -118,9 +126,7 @@ fn coloured(rounds: &str) -> (Option<Plan>, Report) {
          swatch: {{stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1}}\nsizes: {{one: {{across: 5}}}}\n\
          work: spiral\nparts:\n  - base:\n      written: |\n{rounds}"
     );
-    let mut report = Report::new();
-    let plan = read_design(&text, &mut report).and_then(|design| solve(&design, &mut report));
-    (plan, report)
+    counted(&text)
 }
 
 /// A yarn that a round names holds until the next, over the parts; one that it changes to at its end is that of the
@@ -152,8 +158,7 @@ fn yarns_are_called_by_letters_and_may_be_unknown_altogether() {
              swatch: {{stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1}}\nsizes: {{one: {{across: 5}}}}\n\
              work: spiral\nparts:\n  - base:\n      written: |\n{rounds}"
         );
-        let mut report = Report::new();
-        let plan = read_design(&text, &mut report).and_then(|design| solve(&design, &mut report));
+        let (plan, report) = counted(&text);
         let rounds = plan.iter().flat_map(|plan| &plan.sizes[0].rounds);
         let codes: Vec<&str> = report.diagnostics.iter().map(|found| found.code).collect();
         (rounds.map(|round| round.colour).collect::<Vec<_>>(), codes)
@@ -175,33 +180,28 @@ fn a_yarn_nobody_has_is_an_error_with_a_suggestion() {
     assert_eq!(found.and_then(|found| found.place).map(|place| (place.line, place.column)), Some((10, 16)));
 }
 
+/// The design whose swatch the text files have.
+const SUN_HAT: Beside<'_> = Beside { name: "sun hat", bytes: include_bytes!("../../examples/slipway-sun-hat.yaml") };
+
 /// A whole text file becomes a design, with the swatch of a design beside it, and a plan like any other.
 #[test]
 fn a_text_file_becomes_a_plan() {
     let rounds = "Pebble cap\n\nCrown\nRnd 1: 6 sc in ring (6)\nRnd 2: 2 sc in each st around (12)\n\nSide:\n\
         Rnds 3-4: sc in each\n  st around (12)\n";
-    let mut report = Report::new();
-    let beside = read_design(include_str!("../../examples/slipway-sun-hat.yaml"), &mut report);
-    let design = beside.and_then(|beside| text::into_design(rounds, &beside, &mut report));
-    let plan = design.and_then(|design| solve(&design, &mut report));
-    assert!(!report.has_errors(), "{report:#?}");
-    let plan = plan.into_iter().next();
-    let size = plan.as_ref().and_then(|plan| plan.sizes.first());
-    let counts: Vec<u32> = size.iter().flat_map(|size| &size.rounds).map(|round| round.after).collect();
+    let plan = Pattern::read_rounds(rounds.as_bytes(), Some(SUN_HAT)).expect("rounds that count").plan;
+    let size = &plan.sizes[0];
+    let counts: Vec<u32> = size.rounds.iter().map(|round| round.after).collect();
     assert_eq!(counts, [6, 12, 12, 12]);
-    let parts: Vec<&str> = size.iter().flat_map(|size| &size.parts).map(|part| part.name.as_str()).collect();
+    let parts: Vec<&str> = size.parts.iter().map(|part| part.name.as_str()).collect();
     assert_eq!(parts, ["Crown", "Side"]);
-    assert_eq!(plan.map(|plan| plan.design.title.value).as_deref(), Some("Pebble cap"));
+    assert_eq!(plan.design.title.value, "Pebble cap");
 }
 
 /// Complaints about a text file stand at its lines and columns.
 #[test]
 fn a_mistake_in_a_text_file_has_its_place() {
     let rounds = "# mine\nRnd 1: 6 sc in ring (6)\n  Rnd 2: 2 htr in each st around (12)\n";
-    let mut report = Report::new();
-    let beside = read_design(include_str!("../../examples/slipway-sun-hat.yaml"), &mut report);
-    let design = beside.and_then(|beside| text::into_design(rounds, &beside, &mut report));
-    assert!(design.and_then(|design| solve(&design, &mut report)).is_none());
+    let report = Pattern::read_rounds(rounds.as_bytes(), Some(SUN_HAT)).expect_err("mixed terms");
     let errors = report.diagnostics.iter().filter(|d| d.severity == Severity::Error);
     let found: Vec<_> = errors.map(|d| (d.code, d.place.map(|place| (place.line, place.column)))).collect();
     assert_eq!(found, [("mixed-terms", Some((3, 12)))]);

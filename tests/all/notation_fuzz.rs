@@ -1,15 +1,14 @@
 //! Anything at all typed as written rounds gives complaints or rounds that add up, and never a panic.
 
 use roundelay::craft::{Begin, Below, Stitch, Terms};
-use roundelay::design::{self, Work};
+use roundelay::design::Work;
 use roundelay::drawing::{ChartOptions, chart};
 use roundelay::file::svg;
-use roundelay::geometry::{RoundShape, predict};
+use roundelay::geometry::RoundShape;
 use roundelay::notation::write::instruction;
 use roundelay::notation::{Source, read};
-use roundelay::pattern::text;
+use roundelay::pattern::{Beside, Pattern};
 use roundelay::plan::recount::{Recounted, Rules, rounds};
-use roundelay::plan::solve;
 use roundelay::report::Report;
 use roundelay::words::{Language, Words};
 
@@ -273,18 +272,16 @@ fn random_texts_never_panic() {
 fn random_rounds_are_drawn() {
     let mut dice = Dice(0x9E37_79B9);
     let (mut drawn, mut slipped) = (0, 0);
+    let beside = Beside { name: "cotton", bytes: include_bytes!("../../examples/swatches/cove-cotton.yaml") };
     for _ in 0..1_500 {
-        let (text, mut report) = (likely(&mut dice), Report::new());
-        let beside = design::read_swatch(include_str!("../../examples/swatches/cove-cotton.yaml"), &mut report);
-        let design = beside.and_then(|beside| text::into_design(&text, &beside, &mut report));
-        let Some(plan) = design.and_then(|design| solve(&design, &mut report)) else { continue };
+        let text = likely(&mut dice);
+        let Ok(Pattern { plan, shapes, .. }) = Pattern::read_rounds(text.as_bytes(), Some(beside)) else { continue };
         let size = &plan.sizes[0];
         if size.rounds.iter().any(|round| round.after > 300) {
             continue;
         }
-        let shape = predict(&plan, size);
         let lies = |round: &RoundShape| round.radius.mm().is_finite() && round.height.mm().is_finite();
-        assert!(shape.rounds.iter().all(lies), "{text}");
+        assert!(shapes[0].rounds.iter().all(lies), "{text}");
         let picture = svg::write(&chart(&plan, 0, &ChartOptions::default()));
         assert!(!picture.contains("NaN") && !picture.contains("inf"), "{text}");
         slipped += u32::from(size.rounds.iter().any(|round| round.slipped > 0));

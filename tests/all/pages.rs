@@ -13,10 +13,11 @@ use roundelay::page::{
     Content, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Print, RoundsForm, Tag, booklet,
     wall,
 };
-use roundelay::plan::{Plan, solve};
+use roundelay::pattern::Pattern;
+use roundelay::plan::Plan;
 use roundelay::report::Report;
 use roundelay::units::Mm;
-use roundelay::{design, words::Language};
+use roundelay::words::Language;
 
 use crate::checkers;
 
@@ -27,9 +28,7 @@ fn example(name: &str) -> Plan {
 }
 
 fn plan_of(text: &str) -> Plan {
-    let mut report = Report::new();
-    let design = design::read(text, &mut report);
-    design.and_then(|design| solve(&design, &mut report)).unwrap_or_else(|| panic!("{report:#?}"))
+    Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:#?}")).plan
 }
 
 fn pictures(plan: &Plan, options: &Options) -> Pictures {

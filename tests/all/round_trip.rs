@@ -5,6 +5,7 @@ use roundelay::craft::{Begin, Below, Build, Close, Foundation, Loops, Made, Op, 
 use roundelay::design::Work;
 use roundelay::notation::write::instruction;
 use roundelay::notation::{Source, read};
+use roundelay::pattern::Pattern;
 use roundelay::plan::recount::{Rules, rounds};
 use roundelay::report::Report;
 use roundelay::words::{Language, Words};
@@ -208,12 +209,8 @@ fn examples_read_back() {
     let designs: Vec<_> = files.filter(|path| path.extension().is_some_and(|ending| ending == "yaml")).collect();
     assert!(designs.len() >= 3);
     for path in designs {
-        let mut report = Report::new();
-        let text = std::fs::read_to_string(&path).unwrap_or_default();
-        let design = roundelay::design::read(&text, &mut report);
-        let Some(plan) = design.and_then(|design| roundelay::plan::solve(&design, &mut report)) else {
-            panic!("{} is not solved: {report:#?}", path.display());
-        };
+        let pattern = Pattern::read(&std::fs::read(&path).unwrap_or_default());
+        let plan = pattern.unwrap_or_else(|report| panic!("{} is not solved: {report:#?}", path.display())).plan;
         let words = Words::of(Language::EN);
         for (size, terms) in plan.sizes.iter().flat_map(|size| [(size, Terms::Us), (size, Terms::Uk)]) {
             let line = |round: &Round| {

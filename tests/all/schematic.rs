@@ -2,21 +2,19 @@
 
 use kurbo::{Affine, PathEl, Point, Rect};
 use roundelay::craft::Foundation;
-use roundelay::design::{Kind, read};
+use roundelay::design::Kind;
 use roundelay::drawing::{Drawing, Item, SchematicOptions, TextItem, schematic};
 use roundelay::geometry::sideview::MeasureKind;
 use roundelay::geometry::{SideShape, predict, side_view};
-use roundelay::plan::{Plan, solve};
-use roundelay::report::Report;
+use roundelay::pattern::Pattern;
+use roundelay::plan::Plan;
 use roundelay::units::{Mm, Units};
 use roundelay::words::Language;
 
 use crate::fabric::{self, piece, several, straight};
 
 fn example(text: &str) -> Plan {
-    let mut report = Report::new();
-    let design = read(text, &mut report).unwrap_or_else(|| panic!("{report:?}"));
-    solve(&design, &mut report).unwrap_or_else(|| panic!("{report:?}"))
+    Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:?}")).plan
 }
 
 fn scenes() -> Vec<(&'static str, Plan)> {

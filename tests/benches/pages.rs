@@ -11,14 +11,13 @@ use std::time::{Duration, Instant};
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
 use roundelay::file::pdf;
 use roundelay::page::{Document, Options, Paper, Pictures, RoundsForm, booklet};
-use roundelay::plan::{Plan, SizePlan, solve};
-use roundelay::{design, report::Report};
+use roundelay::pattern::Pattern;
+use roundelay::plan::{Plan, SizePlan};
+use roundelay::report::Report;
 
 fn hat() -> Plan {
     let text = std::fs::read_to_string("examples/slipway-sun-hat.yaml").unwrap_or_default();
-    let mut report = Report::new();
-    let plan = design::read(&text, &mut report).and_then(|design| solve(&design, &mut report));
-    plan.unwrap_or_else(|| panic!("{report:#?}"))
+    Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:#?}")).plan
 }
 
 /// The same size so many times: about two pages of rounds each.

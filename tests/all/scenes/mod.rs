@@ -6,6 +6,7 @@ pub(crate) mod motifs;
 
 use roundelay::craft::{Begin, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch};
 use roundelay::design::{Design, Kind, Work};
+use roundelay::pattern::Pattern;
 use roundelay::plan::{PartPlan, Plan, SizePlan, spread};
 use roundelay::units::{Gauge, Mm};
 
@@ -212,8 +213,5 @@ pub(crate) fn written(rounds: &str) -> Plan {
         "title: Written\nkind: mat\nswatch: {{stitch: dc, stitches: 16, rounds: 8, width: 10, height: 10}}\n\
          sizes: {{one: {{across: 20}}}}\nwork: joined\nparts:\n  - mat:\n      written: |\n        {rounds}\n"
     );
-    let mut report = roundelay::report::Report::new();
-    let plan =
-        roundelay::design::read(&text, &mut report).and_then(|design| roundelay::plan::solve(&design, &mut report));
-    plan.unwrap_or_else(|| panic!("{text}: {report:#?}"))
+    Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{text}: {report:#?}")).plan
 }
