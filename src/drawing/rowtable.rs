@@ -6,6 +6,8 @@ use kurbo::{BezPath, Point, Rect, Shape};
 
 use super::{Anchor, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, TextItem};
 use crate::font::Face;
+use crate::notation::write::Writer;
+use crate::notation::{Gaps, across};
 use crate::plan::Plan;
 use crate::story::{Measure, PartRows, RowLine, RowTable};
 use crate::units::{Mm, Units, tidy};
@@ -39,7 +41,8 @@ impl Default for RowTableOptions {
 /// Draws the row table of one size, or of all sizes in bracket form.
 pub fn row_table(plan: &Plan, table: &RowTable, options: &RowTableOptions) -> Drawing {
     let words = Words::of(plan.design.language);
-    let mut pen = Pen { plan, words: &words, options, em: options.letters.mm(), y: 0.0, items: Vec::new() };
+    let writer = Writer { words: &words, terms: plan.design.terms };
+    let mut pen = Pen { plan, words: &words, writer, options, em: options.letters.mm(), y: 0.0, items: Vec::new() };
     let title = match &table.size {
         Some(size) => {
             words.with("row-table-size", &[("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(size))])
@@ -56,7 +59,7 @@ pub fn row_table(plan: &Plan, table: &RowTable, options: &RowTableOptions) -> Dr
         pen.part(part, &columns, width);
     }
     let margin = MARGIN * pen.em;
-    let notes = table.parts.iter().filter_map(|part| part.every.as_ref()).map(|every| pen.every(every));
+    let notes = table.parts.iter().filter_map(|part| part.every.as_ref()).map(|every| every.told(&pen.writer));
     let notes = notes.map(|note| Face::Regular.width(&note, pen.em)).fold(0.0, f64::max);
     let width = width.max(title_width).max(notes);
     let bounds = Rect::new(-margin, -margin * 0.5, width + margin, pen.y + margin * 1.5);
@@ -75,9 +78,11 @@ fn describe(title: &str, table: &RowTable, pen: &Pen<'_>) -> String {
     let mut lines = vec![format!("{title}.")];
     for part in &table.parts {
         lines.push(format!("{}.", part.name));
-        lines.extend(part.every.as_ref().map(|every| pen.every(every)));
-        let line =
-            |row: &RowLine| format!("{}{}{} ({}).", row.label, pen.words.colon(), row.instruction, pen.counts(row));
+        lines.extend(part.every.as_ref().map(|every| every.told(&pen.writer)));
+        let line = |row: &RowLine| {
+            let (label, instruction, counts) = (pen.label(row), pen.instruction(row), pen.counts(row));
+            format!("{label}{}{instruction} ({counts}).", pen.words.colon())
+        };
         lines.extend(part.rows.iter().map(line));
     }
     lines.join(" ")
@@ -93,6 +98,7 @@ struct Column {
 struct Pen<'a> {
     plan: &'a Plan,
     words: &'a Words,
+    writer: Writer<'a>,
     options: &'a RowTableOptions,
     em: f64,
     y: f64,
@@ -105,14 +111,16 @@ impl Pen<'_> {
         self.items.push(Item::Text(item));
     }
 
-    fn every(&self, every: &crate::story::Every) -> String {
-        let key = if every.begin.is_empty() { "page-each-round-end" } else { "page-each-round" };
-        let (rounds, begin, end) = (Arg::Text(&every.rounds), Arg::Text(&every.begin), Arg::Text(&every.end));
-        self.words.with(key, &[("rounds", rounds), ("begin", begin), ("end", end)])
+    fn label(&self, row: &RowLine) -> String {
+        self.writer.label(&row.label, Gaps::OPEN)
+    }
+
+    fn instruction(&self, row: &RowLine) -> String {
+        self.writer.instruction(&row.instruction, Gaps::OPEN)
     }
 
     fn counts(&self, row: &RowLine) -> String {
-        side_by_side(&row.counts, |count| count.to_string())
+        across(&row.counts, u32::to_string, Gaps::OPEN)
     }
 
     fn colours(&self) -> bool {
@@ -127,8 +135,8 @@ impl Pen<'_> {
         });
         let colour = row.colour.and_then(|colour| self.plan.design.yarn.colours.get(colour));
         let colour = colour.filter(|_| self.colours()).map_or(String::new(), |colour| colour.name.clone());
-        let change = side_by_side(&row.changes, |change| signed(*change));
-        vec![row.label.clone(), row.instruction.clone(), self.counts(row), change, reached, colour]
+        let change = across(&row.changes, |change| signed(*change), Gaps::OPEN);
+        vec![self.label(row), self.instruction(row), self.counts(row), change, reached, colour]
     }
 
     fn columns(&self, table: &RowTable, rows: &[Vec<String>]) -> Vec<Column> {
@@ -168,7 +176,7 @@ impl Pen<'_> {
         self.y += self.em * 2.6;
         self.text(&capital(&part.name), 0.0, self.em * 1.15, Face::Bold, HEAD);
         if let Some(every) = &part.every {
-            let note = self.every(every);
+            let note = every.told(&self.writer);
             self.y += self.em * LINE;
             self.text(&note, 0.0, self.em, Face::Regular, Ink::BLACK);
         }
@@ -230,18 +238,6 @@ impl Pen<'_> {
     }
 }
 
-/// The trade's bracket form, `72 (80, 88)`; one value where all are the same, a dash where a size has none.
-pub(crate) fn side_by_side<T: PartialEq>(values: &[Option<T>], show: impl Fn(&T) -> String) -> String {
-    let show = |value: &Option<T>| value.as_ref().map_or("–".to_owned(), &show);
-    let mut known = values.iter().flatten();
-    let first = known.next();
-    if values.len() > 1 && !known.all(|value| Some(value) == first) {
-        let rest: Vec<String> = values.iter().skip(1).map(show).collect();
-        return format!("{} ({})", values.first().map(show).unwrap_or_default(), rest.join(", "));
-    }
-    values.iter().find(|value| value.is_some()).map_or("–".to_owned(), show)
-}
-
 /// A change with its sign: `+6`, `–6`, `0`.
 pub(crate) fn signed(change: i64) -> String {
     match change {
@@ -255,18 +251,4 @@ pub(crate) fn signed(change: i64) -> String {
 pub(crate) fn capital(name: &str) -> String {
     let mut letters = name.chars();
     letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn sizes_stand_side_by_side() {
-        let show = |values: &[Option<u32>]| side_by_side(values, u32::to_string);
-        assert_eq!(show(&[Some(72), Some(80), Some(88)]), "72 (80, 88)");
-        assert_eq!(show(&[Some(72), Some(72)]), "72");
-        assert_eq!(show(&[None, Some(80), Some(88)]), "– (80, 88)");
-        assert_eq!(show(&[None, Some(80)]), "80");
-    }
 }

@@ -3,7 +3,8 @@
 use super::json::loop_word;
 use crate::craft::{Round, abbreviation};
 use crate::geometry::SideShape;
-use crate::notation::write::{Writer, instruction};
+use crate::notation::Instruction;
+use crate::notation::write::Writer;
 use crate::plan::Plan;
 use crate::units::tidy;
 use crate::words::Words;
@@ -38,9 +39,10 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
     for (size, shape) in plan.sizes.iter().zip(shapes).filter(|(size, _)| only.is_none_or(|only| only == size.name)) {
         // The last round of a spiral says how it is brought down, so that the rows are enough to work from.
         let last = size.rounds.last().map(|round| round.number);
-        let down = Writer { words: &words, terms: plan.design.terms }.step_down(&size.step_down);
+        let writer = Writer { words: &words, terms: plan.design.terms };
+        let down = writer.step_down(&size.step_down);
         let told = |round: &Round| {
-            let told = instruction(round, size.below(round), &words, plan.design.terms);
+            let told = writer.counted(&Instruction::of(round, size.below(round)));
             let down = down.as_ref().filter(|_| Some(round.number) == last);
             down.map_or(told.clone(), |down| format!("{told}; {down}"))
         };

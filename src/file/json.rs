@@ -7,7 +7,8 @@ use serde::Serialize;
 
 use crate::craft::{Loops, Round, Terms, abbreviation};
 use crate::geometry::SideShape;
-use crate::notation::write::instruction;
+use crate::notation::Instruction;
+use crate::notation::write::Writer;
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::story::source_words;
 use crate::units::{Mm, tidy};
@@ -118,9 +119,10 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
     // Data are English, whatever the pages speak.
     let english = Words::of(Language::EN);
     let source = plan.design.sizes.get(index).and_then(|size| source_words(&size.source, &english));
+    let writer = Writer { words, terms: plan.design.terms };
     let rounds = size.rounds.iter().zip(&shape.rounds).map(|(one, at)| {
         let (radius, height, strain) = (mm(at.radius), mm(at.height), tidy(at.hoop_strain, 4));
-        RoundJson { radius_mm: radius, height_mm: height, hoop_strain: strain, ..round(plan, size, one, words) }
+        RoundJson { radius_mm: radius, height_mm: height, hoop_strain: strain, ..round(plan, size, one, &writer) }
     });
     SizeJson {
         name: &size.name,
@@ -141,7 +143,7 @@ const fn is_zero(slipped: &u32) -> bool {
 }
 
 /// A round without its predicted shape.
-fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, words: &Words) -> RoundJson<'a> {
+fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, writer: &Writer<'_>) -> RoundJson<'a> {
     RoundJson {
         round: round.number,
         part: &size.part_of(round).name,
@@ -149,7 +151,7 @@ fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, words: &Words) -
         r#loop: loop_word(round.loops()),
         stitches_in: round.before,
         stitches_out: round.after,
-        instruction: instruction(round, size.below(round), words, plan.design.terms),
+        instruction: writer.counted(&Instruction::of(round, size.below(round))),
         slipped: round.slipped,
         worked: round.ops.iter().map(|op| [op.consumed, op.count()]).collect(),
         colour: colour(plan, round.colour),

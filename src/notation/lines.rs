@@ -1,10 +1,20 @@
 //! Written rounds as the lines of a pattern: even rounds gathered into ranges, several sizes side by side.
 
+use super::across::Numbers;
 use super::aligned::rows;
-use super::write::{Sheet, Writer, across};
-use crate::craft::Round;
-use crate::plan::{Plan, SizePlan};
-use crate::words::Arg;
+use super::phrase::Instruction;
+use crate::craft::{Begin, Op, Piece, Round};
+
+/// What a line is called: its rounds, in the sizes that have them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Label {
+    /// Numbers of the first round.
+    pub first: Numbers,
+    /// Numbers of the last round.
+    pub last: Numbers,
+    /// Names of the sizes that have the line, where not all of them do.
+    pub only: Vec<String>,
+}
 
 /// One line of one size.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,15 +27,15 @@ pub struct WrittenLine {
     pub part: usize,
     /// Index into the design's colours.
     pub colour: Option<usize>,
-    /// `Rnd 5` or `Rnds 8–14`.
-    pub label: String,
-    /// The instruction with its count.
-    pub text: String,
+    /// What it is called.
+    pub label: Label,
+    /// What is done in each of its rounds.
+    pub instruction: Instruction,
     /// Stitches of each of its rounds.
     pub count: u32,
 }
 
-/// One line of several sizes; the lists go by the sizes of the plan, and hold nothing where a size has no such round.
+/// One line of several sizes; the lists go by the sizes, and hold nothing where a size has no such round.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SizedLine {
     /// Numbers of its first round.
@@ -36,10 +46,10 @@ pub struct SizedLine {
     pub part: usize,
     /// Index into the design's colours.
     pub colour: Option<usize>,
-    /// `Rnd 12 (13, 13)`, and which sizes it is for where it isn't for all of them.
-    pub label: String,
-    /// The instruction with its counts in bracket form.
-    pub text: String,
+    /// What it is called.
+    pub label: Label,
+    /// What is done in each of its rounds, with the numbers of the sizes that have it.
+    pub instruction: Instruction,
     /// Stitches of each of its rounds.
     pub counts: Vec<Option<u32>>,
 }
@@ -51,33 +61,39 @@ pub(super) struct Stretch {
     pub(super) part: usize,
     colour: Option<usize>,
     pub(super) count: u32,
-    pub(super) sheet: Sheet,
+    pub(super) instruction: Instruction,
+    /// How each begins, and what its turning chain begins: rounds that differ in this are not worked alike, even where
+    /// they read alike.
+    start: (Begin, Option<Op>),
 }
 
 impl Stretch {
-    fn of(round: &Round, size: &SizePlan) -> Self {
-        let Round { number, part, colour, after, .. } = *round;
-        Self { first: number, last: number, part, colour, count: after, sheet: Sheet::of(round, size.below(round)) }
+    fn of(round: &Round, piece: Piece<'_>) -> Self {
+        let Round { number, part, colour, after, begin, .. } = *round;
+        let counts = matches!(begin, Begin::Chain { counts: true, .. });
+        let start = (begin, round.ops.first().filter(|_| counts).cloned());
+        let instruction = Instruction::of(round, piece.below(round));
+        Self { first: number, last: number, part, colour, count: after, instruction, start }
     }
 
     /// True where the other goes on with just the same round.
     fn goes_on(&self, next: &Self) -> bool {
-        (self.last + 1, self.part, self.colour, self.count) == (next.first, next.part, next.colour, next.count)
-            && self.sheet == next.sheet
+        (self.last + 1, self.part, self.colour, &self.start) == (next.first, next.part, next.colour, &next.start)
+            && self.instruction == next.instruction
     }
 
     /// True where the other says the same in another size.
     pub(super) fn alike(&self, other: &Self) -> bool {
         let several = |stretch: &Self| stretch.first < stretch.last;
-        (self.part, self.colour, several(self)) == (other.part, other.colour, several(other))
-            && self.sheet.alike(&other.sheet)
+        (self.part, self.colour, &self.start, several(self)) == (other.part, other.colour, &other.start, several(other))
+            && self.instruction.alike(&other.instruction)
     }
 }
 
-pub(super) fn stretches(size: &SizePlan) -> Vec<Stretch> {
+pub(super) fn stretches(piece: Piece<'_>) -> Vec<Stretch> {
     let mut stretches: Vec<Stretch> = Vec::new();
-    for round in &size.rounds {
-        let next = Stretch::of(round, size);
+    for round in piece.rounds {
+        let next = Stretch::of(round, piece);
         match stretches.last_mut() {
             Some(last) if last.goes_on(&next) => last.last = next.last,
             _ => stretches.push(next),
@@ -86,74 +102,66 @@ pub(super) fn stretches(size: &SizePlan) -> Vec<Stretch> {
     stretches
 }
 
-impl Writer<'_> {
-    /// The lines of one size in working order; alike rounds that follow one another in one part and colour share a
-    /// line.
-    pub fn rounds(&self, size: &SizePlan) -> Vec<WrittenLine> {
-        let line = |stretch: &Stretch| {
-            let Stretch { first, last, part, colour, count, ref sheet } = *stretch;
-            let label = self.label(&[Some(first)], &[Some(last)]);
-            let text = format!("{} ({count})", self.sheets(&[Some(sheet)]));
-            WrittenLine { first, last, part, colour, label, text, count }
-        };
-        stretches(size).iter().map(line).collect()
-    }
+/// The lines of one size in working order; alike rounds that follow one another in one part and colour share a line.
+pub fn lines(piece: Piece<'_>) -> Vec<WrittenLine> {
+    let line = |stretch: Stretch| {
+        let Stretch { first, last, part, colour, count, instruction, .. } = stretch;
+        let label = Label { first: Numbers::one(first), last: Numbers::one(last), only: Vec::new() };
+        WrittenLine { first, last, part, colour, label, instruction, count }
+    };
+    stretches(piece).into_iter().map(line).collect()
+}
 
-    /// The lines of all sizes of a plan. Lines that are alike but for their numbers are one line; the order of each
-    /// size is kept, and part follows part.
-    pub fn sizes(&self, plan: &Plan) -> Vec<SizedLine> {
-        let sizes: Vec<Vec<Stretch>> = plan.sizes.iter().map(stretches).collect();
-        let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
-        rows(&sizes).iter().filter_map(|row| self.sized(row, &names)).collect()
-    }
+/// The lines of several sizes, each a piece and a name. Lines that are alike but for their numbers are one line; the
+/// order of each size is kept, and part follows part.
+pub fn sized_lines(pieces: &[(Piece<'_>, &str)]) -> Vec<SizedLine> {
+    let sizes: Vec<Vec<Stretch>> = pieces.iter().map(|(piece, _)| stretches(*piece)).collect();
+    let names: Vec<&str> = pieces.iter().map(|(_, name)| *name).collect();
+    rows(&sizes).iter().filter_map(|row| sized(row, &names)).collect()
+}
 
-    /// Numbers stand in the order of the sizes that have the line; where others don't, the label says which do.
-    fn sized(&self, group: &[Option<&Stretch>], names: &[&str]) -> Option<SizedLine> {
-        let lead = group.iter().flatten().next()?;
-        let numbers = |number: fn(&Stretch) -> u32| -> Vec<Option<u32>> {
-            group.iter().map(|stretch| stretch.map(number)).collect()
-        };
-        let (first, last) = (numbers(|stretch| stretch.first), numbers(|stretch| stretch.last));
-        let counts = numbers(|stretch| stretch.count);
-        let there = |values: &[Option<u32>]| values.iter().copied().filter(Option::is_some).collect::<Vec<_>>();
-        let sheets: Vec<Option<&Sheet>> = group.iter().flatten().map(|stretch| Some(&stretch.sheet)).collect();
-        let (mut label, count) = (self.label(&there(&first), &there(&last)), across(&there(&counts)));
-        if sheets.len() < group.len() {
-            let own = names.iter().zip(group).filter(|(_, stretch)| stretch.is_some());
-            let own = own.map(|(name, _)| *name).collect::<Vec<_>>().join(", ");
-            let count = Arg::Count(sheets.len() as u32);
-            label =
-                self.say("only-sizes", &[("count", count), ("sizes", Arg::Text(&own)), ("label", Arg::Text(&label))]);
-        }
-        let count = if count.contains(' ') { format!(" – {count}") } else { format!(" ({count})") };
-        let text = self.sheets(&sheets) + &count;
-        Some(SizedLine { first, last, part: lead.part, colour: lead.colour, label, text, counts })
-    }
+/// Numbers stand in the order of the sizes that have the line; where others don't, the label says which do.
+fn sized(group: &[Option<&Stretch>], names: &[&str]) -> Option<SizedLine> {
+    let mut there = group.iter().flatten();
+    let lead = there.next()?;
+    let instruction = there.fold(lead.instruction.clone(), |all, stretch| all.beside(&stretch.instruction));
+    let numbers =
+        |number: fn(&Stretch) -> u32| -> Vec<Option<u32>> { group.iter().map(|stretch| stretch.map(number)).collect() };
+    let (first, last) = (numbers(|stretch| stretch.first), numbers(|stretch| stretch.last));
+    let having = names.iter().zip(group).filter(|(_, stretch)| stretch.is_some());
+    let only: Vec<String> = having.map(|(name, _)| (*name).to_owned()).collect();
+    let label = Label {
+        first: Numbers::several(first.iter().flatten().copied()),
+        last: Numbers::several(last.iter().flatten().copied()),
+        only: if only.len() < group.len() { only } else { Vec::new() },
+    };
+    let counts = numbers(|stretch| stretch.count);
+    Some(SizedLine { first, last, part: lead.part, colour: lead.colour, label, instruction, counts })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::craft::{Begin, Close, Foundation, Op, Stitch, Terms};
-    use crate::design::Finish;
-    use crate::units::Mm;
+    use crate::craft::{Close, Foundation, Stitch, Terms};
+    use crate::notation::across::Gaps;
+    use crate::notation::write::Writer;
     use crate::words::{Language, Words};
 
-    fn piece(rounds: Vec<(Vec<Op>, usize)>) -> SizePlan {
+    fn rounds(rounds: Vec<(Vec<Op>, usize)>) -> Vec<Round> {
         let round = |(number, (ops, part)): (u32, (Vec<Op>, usize))| {
             let (before, after) = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
             let (stitch, begin, close) = (Stitch::SC, Begin::Spiral, Close::Spiral);
             let (colour, target, place) = (None, None, None);
             Round { number, part, stitch, before, after, slipped: 0, ops, colour, begin, close, target, place }
         };
-        let rounds = (1..).zip(rounds).map(round).collect();
-        let (finished, foundation, finish) = (Mm::ZERO, Foundation::Ring, Finish::FastenOff);
-        let name = String::new();
-        let (parts, step_down, yarn, warnings) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
-        SizePlan { name, head: None, finished, foundation, rounds, parts, finish, step_down, yarn, warnings }
+        (1..).zip(rounds).map(round).collect()
     }
 
-    fn size(crown_repeats: u32, even: u32) -> SizePlan {
+    fn piece(rounds: &[Round]) -> Piece<'_> {
+        Piece { foundation: Foundation::Ring, rounds }
+    }
+
+    fn size(crown_repeats: u32, even: u32) -> Vec<Round> {
         let repeats = crown_repeats as usize;
         let repeat = [Op::plain(Stitch::SC), Op::increase(Stitch::SC, 2)];
         let crown = [
@@ -163,14 +171,18 @@ mod tests {
         ];
         let side = vec![vec![Op::plain(Stitch::SC); 3 * repeats]; even as usize];
         let (crown, side) = (crown.into_iter().map(|ops| (ops, 0)), side.into_iter().map(|ops| (ops, 1)));
-        piece(crown.chain(side).collect())
+        rounds(crown.chain(side).collect())
+    }
+
+    fn told(label: &Label, instruction: &Instruction) -> String {
+        let writer = Writer { words: &Words::of(Language::EN), terms: Terms::Us };
+        format!("{}: {}", writer.label(label, Gaps::OPEN), writer.counted(instruction))
     }
 
     #[test]
     fn even_rounds_share_a_line() {
-        let words = Words::of(Language::EN);
-        let lines = Writer { words: &words, terms: Terms::Us }.rounds(&size(6, 4));
-        let texts: Vec<String> = lines.iter().map(|line| format!("{}: {}", line.label, line.text)).collect();
+        let lines = lines(piece(&size(6, 4)));
+        let texts: Vec<String> = lines.iter().map(|line| told(&line.label, &line.instruction)).collect();
         assert_eq!(
             texts,
             [
@@ -184,36 +196,51 @@ mod tests {
 
     #[test]
     fn sizes_that_are_alike_share_a_line() {
-        let words = Words::of(Language::EN);
-        let writer = Writer { words: &words, terms: Terms::Us };
-        let sizes: Vec<Vec<Stretch>> = [size(6, 4), size(7, 5)].iter().map(stretches).collect();
-        let third: Vec<Option<&Stretch>> = sizes.iter().map(|size| size.get(2)).collect();
-        let line = writer.sized(&third, &["S", "M"]).map(|line| line.text);
-        assert_eq!(line.as_deref(), Some("[sc in next st, 2 sc in next st] 6 (7) times – 18 (21)"));
-        let fourth: Vec<Option<&Stretch>> = sizes.iter().map(|size| size.get(3)).collect();
-        let label = writer.sized(&fourth, &["S", "M"]).map(|line| line.label);
-        assert_eq!(label.as_deref(), Some("Rnds 4–7 (4–8)"));
-        let only: Vec<Option<&Stretch>> = vec![None, sizes[1].get(2)];
-        let line = writer.sized(&only, &["S", "M"]);
-        let line = line.map(|line| format!("{}: {}", line.label, line.text));
+        let (small, large) = (size(6, 4), size(7, 5));
+        let lines = sized_lines(&[(piece(&small), "S"), (piece(&large), "M")]);
+        let texts: Vec<String> = lines.iter().map(|line| told(&line.label, &line.instruction)).collect();
+        assert_eq!(
+            texts,
+            [
+                "Rnd 1: make an adjustable ring, 6 (7) sc in ring – 6 (7)",
+                "Rnd 2: 2 sc in each st around – 12 (14)",
+                "Rnd 3: [sc in next st, 2 sc in next st] 6 (7) times – 18 (21)",
+                "Rnds 4–7 (4–8): sc in each st around – 18 (21)",
+            ]
+        );
+    }
+
+    #[test]
+    fn a_line_of_some_sizes_says_which() {
+        let (small, large) = (size(6, 0), size(7, 0));
+        let lines = sized_lines(&[(piece(&small[..2]), "S"), (piece(&large), "M")]);
+        let last = lines.last().map(|line| (told(&line.label, &line.instruction), line.counts.clone()));
         let expected = "Size M only: Rnd 3: [sc in next st, 2 sc in next st] 7 times (21)";
-        assert_eq!(line.as_deref(), Some(expected));
+        assert_eq!(last, Some((expected.to_owned(), vec![None, Some(21)])));
+    }
+
+    #[test]
+    fn rounds_that_begin_in_other_ways_stay_apart() {
+        let mut spiral = size(6, 3);
+        spiral[4].begin = Begin::Plain;
+        let firsts: Vec<(u32, u32)> = lines(piece(&spiral)).iter().map(|line| (line.first, line.last)).collect();
+        assert_eq!(firsts, [(1, 1), (2, 2), (3, 3), (4, 4), (5, 5), (6, 6)]);
     }
 
     /// Told apart by the stitch of each round: `sd|h` is a round of sc and one of dc, then one of hdc in the next part.
     fn shown(sizes: &[&str]) -> Vec<String> {
         let size = |letters: &&str| {
             let mut part = 0;
-            let mut rounds = Vec::new();
+            let mut worked = Vec::new();
             for letter in letters.chars() {
                 match letter {
-                    's' => rounds.push((vec![Op::plain(Stitch::SC); 2], part)),
-                    'd' => rounds.push((vec![Op::plain(Stitch::DC); 2], part)),
-                    'h' => rounds.push((vec![Op::plain(Stitch::HDC); 2], part)),
+                    's' => worked.push((vec![Op::plain(Stitch::SC); 2], part)),
+                    'd' => worked.push((vec![Op::plain(Stitch::DC); 2], part)),
+                    'h' => worked.push((vec![Op::plain(Stitch::HDC); 2], part)),
                     _ => part += 1,
                 }
             }
-            stretches(&piece(rounds))
+            stretches(piece(&rounds(worked)))
         };
         let sizes: Vec<Vec<Stretch>> = sizes.iter().map(size).collect();
         let cell = |stretch: &Option<&Stretch>| stretch.map_or("-".to_owned(), |stretch| stretch.first.to_string());

@@ -1,7 +1,10 @@
 //! Beside the line, notation: written rounds ↔ operations.
 //!
-//! Reads rounds in the trade's published notation, each token with its place, and writes a plan as instructions: short
-//! and exact, in US or UK terms and in any of the languages. Reading back what was written gives the same operations.
+//! Reads rounds in the trade's published notation, each token with its place, and takes rounds apart into instructions:
+//! phrases as data, which become words last, short and exact, in US or UK terms and in any of the languages. Reading
+//! back what was written gives the same operations.
+
+mod across;
 
 mod aligned;
 
@@ -19,6 +22,8 @@ mod lines;
 
 mod names;
 
+mod phrase;
+
 mod read;
 
 mod vocabulary;
@@ -29,8 +34,10 @@ pub mod tree;
 
 pub mod write;
 
+pub use across::{Gap, Gaps, Numbers, across};
 pub use assemble::{Covers, Stated, Turning, WrittenRound};
 pub use lex::Source;
-pub use lines::{SizedLine, WrittenLine};
+pub use lines::{Label, SizedLine, WrittenLine, lines, sized_lines};
+pub use phrase::{Instruction, Join, Phrase, Reach, Stands};
 pub(crate) use read::is_word;
 pub use read::{LONGEST_TEXT, MOST_ROUNDS, read};

@@ -4,17 +4,16 @@
 //! stitch. Do this six times in all. You have 36 stitches.` A repeat inside a repeat gets a name first: a listener
 //! can't see where brackets close.
 
-use super::tree::{Act, Item, Times};
-use super::write::{Sheet, Writer, without_first};
-use crate::craft::{Begin, Below, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms};
-use crate::plan::SizePlan;
+use super::lines::stretches;
+use super::phrase::{Instruction, Join, Phrase, Reach, Stands};
+use super::write::Writer;
+use crate::craft::{Below, Build, Foundation, Loops, Made, Op, Piece, Round, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
 /// One round in sentences, its number first and its count last, worked into what is `below` it.
 pub fn steps(round: &Round, below: Below<'_>, words: &Words, terms: Terms) -> Vec<String> {
-    let sheet = Sheet::of(round, below);
     let teller = Teller { writer: Writer { words, terms }, sequences: Vec::new() };
-    teller.round(&sheet, (round.number, round.number), round.after)
+    teller.round(&Instruction::of(round, below), (round.number, round.number))
 }
 
 /// Rounds that share their sentences.
@@ -30,22 +29,22 @@ pub struct ToldRound {
     pub sentences: Vec<String>,
 }
 
-/// All rounds of a size in sentences, those that are the same told once.
-pub fn rounds(size: &SizePlan, words: &Words, terms: Terms) -> Vec<ToldRound> {
+/// All rounds of a piece in sentences, those that are the same told once.
+pub fn rounds(piece: Piece<'_>, words: &Words, terms: Terms) -> Vec<ToldRound> {
     let writer = Writer { words, terms };
     let tell = |stretch: super::lines::Stretch| {
         let teller = Teller { writer, sequences: Vec::new() };
         let (first, last) = (stretch.first, stretch.last);
-        let sentences = teller.round(&stretch.sheet, (first, last), stretch.count);
+        let sentences = teller.round(&stretch.instruction, (first, last));
         ToldRound { first, last, part: stretch.part, sentences }
     };
-    super::lines::stretches(size).into_iter().map(tell).collect()
+    stretches(piece).into_iter().map(tell).collect()
 }
 
 /// The stitches after the last round that bring a spiral down, as one sentence; nothing for none.
 pub fn step_down(stitches: &[Stitch], words: &Words, terms: Terms) -> Option<String> {
-    let mut teller = Teller { writer: Writer { words, terms }, sequences: Vec::new() };
-    let clauses: Vec<String> = stitches.iter().map(|stitch| teller.run(&Op::plain(*stitch), 1, false, None)).collect();
+    let teller = Teller { writer: Writer { words, terms }, sequences: Vec::new() };
+    let clauses: Vec<String> = stitches.iter().map(|stitch| teller.run(&Op::plain(*stitch), 1, Reach::Next)).collect();
     let what = teller.then(clauses);
     (!stitches.is_empty()).then(|| teller.writer.say("say-step-down", &[("what", Arg::Text(&what))]))
 }
@@ -58,9 +57,24 @@ struct Teller<'a> {
 
 /// A clause as a sentence.
 fn sentence(clause: &str) -> String {
-    let mut letters = clause.trim_end_matches(',').chars();
+    let mut letters = clause.chars();
     let first = letters.next().map(|letter| letter.to_uppercase().to_string()).unwrap_or_default();
     format!("{first}{}.", letters.as_str())
+}
+
+/// What is made, in words. Where an aside closes it, a comma sets that off from words that follow, though not from the
+/// end of the clause: a message takes the form that fits its place.
+struct Told {
+    /// Before further words: `one single crochet, through the back loop only,`.
+    within: String,
+    /// At the end of a clause: `one single crochet, through the back loop only`.
+    last: String,
+}
+
+impl Told {
+    fn args(&self) -> [(&'static str, &str); 2] {
+        [("made", &self.within), ("made-last", &self.last)]
+    }
 }
 
 impl Teller<'_> {
@@ -69,7 +83,12 @@ impl Teller<'_> {
         self.writer.say(key, &args)
     }
 
-    fn round(mut self, sheet: &Sheet, (first, last): (u32, u32), count: u32) -> Vec<String> {
+    /// A message about what is made.
+    fn say_made(&self, key: &str, made: &Told, args: &[(&'static str, &str)]) -> String {
+        self.say(key, &[&made.args(), args].concat())
+    }
+
+    fn round(mut self, instruction: &Instruction, (first, last): (u32, u32)) -> Vec<String> {
         let number = |number: u32| number.to_string();
         let heading = if first == last {
             self.say("say-round", &[("number", &number(first))])
@@ -77,24 +96,56 @@ impl Teller<'_> {
             self.say("say-rounds", &[("first", &number(first)), ("last", &number(last))])
         };
         let mut said = vec![heading];
-        said.extend(sheet.foundation.map(|foundation| sentence(&self.foundation(foundation))));
-        match sheet.loops {
-            Loops::Both => {}
-            Loops::Back => said.push(sentence(&self.say("say-all-back", &[]))),
-            Loops::Front => said.push(sentence(&self.say("say-all-front", &[]))),
+        // Slip stitches are one sentence, whatever they go into.
+        let slips = |phrase: &Phrase| matches!(phrase, Phrase::Slips(..));
+        for together in instruction.opening.chunk_by(|one, next| slips(one) && slips(next)) {
+            let clauses = together.iter().map(|phrase| self.clause(phrase)).collect();
+            said.push(sentence(&self.then(clauses)));
         }
-        said.extend(self.slips(sheet));
-        said.extend(self.begin(sheet));
-        let steps = self.body(sheet);
+        let steps: Vec<String> = instruction.body.iter().flat_map(|phrase| self.step(phrase)).collect();
         said.append(&mut self.sequences);
         said.extend(steps);
-        match (sheet.close, sheet.begin) {
-            (Close::Spiral, _) => {}
-            (Close::Join, Begin::Chain { counts: true, .. }) => said.push(self.say("say-join-chain", &[])),
-            (Close::Join, Begin::Chain { .. } | Begin::Plain | Begin::Spiral) => said.push(self.say("say-join", &[])),
-        }
-        said.push(self.writer.say("say-count", &[("count", Arg::Count(count))]));
+        said.extend(instruction.closing.iter().map(|phrase| self.clause(phrase)));
+        said.push(self.writer.say("say-count", &[("count", Arg::Count(instruction.count.first()))]));
         said
+    }
+
+    /// A phrase as a sentence, or two for a repeat.
+    fn step(&mut self, phrase: &Phrase) -> Vec<String> {
+        let Phrase::Repeat { body, times } = phrase else { return vec![sentence(&self.clause(phrase))] };
+        let clauses = body.iter().map(|phrase| self.clause(phrase)).collect();
+        let mut said = vec![sentence(&self.then(clauses))];
+        if times.first() > 1 {
+            said.push(self.say("say-times", &[("number", &self.writer.number(times.first()))]));
+        }
+        said
+    }
+
+    /// A phrase as a clause; a repeat gets a name, to be told first.
+    fn clause(&mut self, phrase: &Phrase) -> String {
+        match phrase {
+            Phrase::Foundation(foundation) => self.foundation(*foundation),
+            Phrase::Loops(Loops::Both) => String::new(),
+            Phrase::Loops(Loops::Back) => self.say("say-all-back", &[]),
+            Phrase::Loops(Loops::Front) => self.say("say-all-front", &[]),
+            Phrase::Slips(op, times) => self.run(op, *times, Reach::Next),
+            Phrase::TurningChain { chains, stands } => self.turning_chain(u32::from(*chains), *stands),
+            Phrase::RestTogether(op) => self.rest_together(op),
+            Phrase::Rest { made, space } => {
+                self.say_made(if *space { "say-same-space" } else { "say-same" }, &self.made(made, Loops::Both), &[])
+            }
+            Phrase::Run { op, times, reach } => self.run(op, times.first(), *reach),
+            Phrase::Repeat { body, times } => {
+                let clauses = body.iter().map(|phrase| self.clause(phrase)).collect();
+                let what = self.then(clauses);
+                let name = char::from_u32('A' as u32 + self.sequences.len() as u32).unwrap_or('Z').to_string();
+                let told = self.say("say-sequence", &[("name", &name), ("what", &what)]);
+                self.sequences.push(told);
+                self.say("say-do-sequence", &[("name", &name), ("number", &self.writer.number(times.first()))])
+            }
+            Phrase::Join(Join::Top(_)) => self.say("say-join-chain", &[]),
+            Phrase::Join(Join::First(_) | Join::Slip) => self.say("say-join", &[]),
+        }
     }
 
     fn foundation(&self, foundation: Foundation) -> String {
@@ -103,106 +154,43 @@ impl Teller<'_> {
             Foundation::ChainRing(chains) => {
                 self.say("say-start-chain-ring", &[("made", &self.writer.several(Stitch::CH, chains))])
             }
-            Foundation::Chain(chains) => self.say("say-make", &[("made", &self.writer.several(Stitch::CH, chains))]),
+            Foundation::Chain(chains) => self.chain(chains),
         }
     }
 
-    /// The slip stitches that lead to where the round begins, as one sentence.
-    fn slips(&mut self, sheet: &Sheet) -> Option<String> {
-        let (stitches, space) = &sheet.slips;
-        let slip = Op::plain(Stitch::SL_ST);
-        let mut clauses = Vec::new();
-        if *stitches > 0 {
-            clauses.push(self.run(&slip, *stitches, false, None));
-        }
-        if let Some(space) = space {
-            clauses.push(self.run(space, 1, false, None));
-        }
-        (!clauses.is_empty()).then(|| sentence(&self.then(clauses)))
+    fn chain(&self, chains: u32) -> String {
+        self.say_made("say-make", &self.made(&Made::Same(Stitch::CH, chains), Loops::Both), &[])
     }
 
-    fn begin(&mut self, sheet: &Sheet) -> Vec<String> {
-        let Begin::Chain { chains, counts } = sheet.begin else { return Vec::new() };
-        let made = self.writer.several(Stitch::CH, u32::from(chains));
-        let args = [("count", Arg::Count(u32::from(chains))), ("made", Arg::Text(&made))];
-        let Some(first) = sheet.first.as_ref().filter(|_| counts) else {
-            return vec![sentence(&self.writer.say("say-chain-counts-not", &args))];
-        };
-        let stitch = first.made.runs().next().map_or(Stitch::SC, |(stitch, _)| stitch);
-        if first.into == Spot::Together && first.consumed > 1 {
-            let chain = self.say("say-make", &[("made", &made)]);
-            let rest = Op::plain(stitch).under(first.loops);
-            let rest = self.run(&rest, first.consumed - 1, false, None);
-            let whole = self.writer.several(stitch, first.consumed);
-            let counts = self.say("say-counts-together", &[("what", &rest), ("made", &whole)]);
-            return vec![sentence(&chain), sentence(&counts)];
-        }
-        let one = self.writer.several(stitch, 1);
-        let args = [args[0], args[1], ("stitch", Arg::Text(&one))];
-        let mut said = vec![sentence(&self.writer.say("say-chain-counts", &args))];
-        let rest = without_first(&first.made);
-        if rest.runs().next().is_some() {
-            let key = if first.into == Spot::Space { "say-same-space" } else { "say-same" };
-            said.push(sentence(&self.say(key, &[("made", &self.made(&rest))])));
-        }
-        said
-    }
-
-    /// The steps of a round, each a sentence, or two for a repeat.
-    fn body(&mut self, sheet: &Sheet) -> Vec<String> {
-        let even = matches!(&sheet.body[..], [Item { act: Act::Run(op, _), .. }] if op.consumed > 0);
-        let chain = match sheet.foundation {
-            Some(Foundation::Chain(chains)) => Some(chains),
-            Some(Foundation::Ring | Foundation::ChainRing(_)) | None => None,
-        };
-        let mut said = Vec::new();
-        for item in &sheet.body {
-            match &item.act {
-                Act::Repeat(body, Times::Exactly(times)) => {
-                    let clauses: Vec<String> = body.iter().map(|item| self.clause(item, chain)).collect();
-                    said.push(sentence(&self.then(clauses)));
-                    if *times > 1 {
-                        said.push(self.say("say-times", &[("number", &self.writer.number(*times))]));
-                    }
-                }
-                Act::Run(op, Times::Exactly(times)) => said.push(sentence(&self.run(op, *times, even, chain))),
-                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => said.push(sentence(&self.clause(item, chain))),
+    fn turning_chain(&self, chains: u32, stands: Stands) -> String {
+        let made = self.writer.several(Stitch::CH, chains);
+        let args = [("count", Arg::Count(chains)), ("made", Arg::Text(&made))];
+        match stands {
+            Stands::Nothing { .. } => self.writer.say("say-chain-counts-not", &args),
+            Stands::Together => self.chain(chains),
+            Stands::First(stitch, _) => {
+                let one = self.writer.several(stitch, 1);
+                self.writer.say("say-chain-counts", &[args[0], args[1], ("stitch", Arg::Text(&one))])
             }
         }
-        said
+    }
+
+    fn rest_together(&self, op: &Op) -> String {
+        let stitch = op.made.runs().next().map_or(Stitch::SC, |(stitch, _)| stitch);
+        let rest = self.run(&Op::plain(stitch).under(op.loops), op.consumed.saturating_sub(1), Reach::Next);
+        let whole = self.writer.several(stitch, op.consumed);
+        self.say("say-counts-together", &[("what", &rest), ("made", &whole)])
     }
 
     fn then(&self, clauses: Vec<String>) -> String {
-        let join = |first: String, second: String| {
-            self.say("say-then", &[("first", first.trim_end_matches(',')), ("second", &second)])
-        };
+        let join = |first: String, second: String| self.say("say-then", &[("first", &first), ("second", &second)]);
         clauses.into_iter().reduce(join).unwrap_or_default()
     }
 
-    /// One item inside a repeat.
-    fn clause(&mut self, item: &Item, chain: Option<u32>) -> String {
-        match &item.act {
-            Act::Run(op, Times::Exactly(times)) => self.run(op, *times, false, chain),
-            Act::Run(op, Times::Around { .. }) => self.run(op, 1, true, chain),
-            Act::Same { made, .. } => self.say("say-same", &[("made", &self.made(made))]),
-            Act::Repeat(body, times) => {
-                let clauses: Vec<String> = body.iter().map(|item| self.clause(item, chain)).collect();
-                let what = self.then(clauses);
-                let name = char::from_u32('A' as u32 + self.sequences.len() as u32).unwrap_or('Z').to_string();
-                let told = self.say("say-sequence", &[("name", &name), ("what", &what)]);
-                self.sequences.push(told);
-                let times = match times {
-                    Times::Exactly(times) => *times,
-                    Times::Around { .. } => 1,
-                };
-                self.say("say-do-sequence", &[("name", &name), ("number", &self.writer.number(times))])
-            }
-        }
-    }
-
-    fn run(&mut self, op: &Op, times: u32, even: bool, chain: Option<u32>) -> String {
-        let made = self.looped(self.made(&op.made), op.loops);
+    fn run(&self, op: &Op, times: u32, reach: Reach) -> String {
+        let made = self.made(&op.made, op.loops);
         let number = self.writer.number(times);
+        let even = reach == Reach::Around;
         let pick = |one: &'static str, more: &'static str, around: &'static str| match (even, times) {
             (true, _) => around,
             (false, 1) => one,
@@ -219,17 +207,17 @@ impl Teller<'_> {
                 };
                 self.say(key, &[("number", &self.writer.number(skipped))])
             }
-            Spot::Air => self.often(self.say("say-make", &[("made", &made)]), times),
+            Spot::Air => self.often(self.say_made("say-make", &made, &[]), times),
             Spot::Together => {
-                let what = self.say("say-together", &[("made", &made), ("number", &self.writer.number(op.consumed))]);
+                let what = self.say_made("say-together", &made, &[("number", &self.writer.number(op.consumed))]);
                 if even { self.say("say-together-around", &[("what", &what)]) } else { self.often(what, times) }
             }
             Spot::Space => {
                 let chains = self.writer.several(Stitch::CH, op.consumed);
                 let key = pick("say-space", "say-space-run", "say-space-around");
-                self.say(key, &[("made", &made), ("number", &number), ("chains", &chains)])
+                self.say_made(key, &made, &[("number", &number), ("chains", &chains)])
             }
-            Spot::Stitch if op.consumed == 0 => self.start(op, times, chain),
+            Spot::Stitch if op.consumed == 0 => self.start(op, times, reach),
             Spot::Stitch => {
                 let post = matches!(&op.made, Made::Same(stitch, _) if matches!(stitch.row().build, Build::Post(_)));
                 let key = if post {
@@ -237,7 +225,7 @@ impl Teller<'_> {
                 } else {
                     pick("say-next", "say-next-run", "say-around")
                 };
-                self.say(key, &[("made", &made), ("number", &number)])
+                self.say_made(key, &made, &[("number", &number)])
             }
         }
     }
@@ -251,42 +239,46 @@ impl Teller<'_> {
     }
 
     /// Stitches of a first round.
-    fn start(&mut self, op: &Op, times: u32, chain: Option<u32>) -> String {
+    fn start(&self, op: &Op, times: u32, reach: Reach) -> String {
         let (made, often) = match &op.made {
-            Made::Same(stitch, 1) => (self.writer.several(*stitch, times), 1),
-            made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made), times),
+            Made::Same(stitch, 1) => (self.made(&Made::Same(*stitch, times), op.loops), 1),
+            made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made, op.loops), times),
         };
-        let made = self.looped(made, op.loops);
-        let what = match chain {
-            None => self.say("say-ring", &[("made", &made)]),
-            Some(nth) => self.writer.say("say-nth-chain", &[("made", Arg::Text(&made)), ("count", Arg::Count(nth))]),
+        let what = match reach {
+            Reach::Next | Reach::Around | Reach::Ring => self.say_made("say-ring", &made, &[]),
+            Reach::Chain(nth) => {
+                let [within, last] = made.args().map(|(name, text)| (name, Arg::Text(text)));
+                self.writer.say("say-nth-chain", &[within, last, ("count", Arg::Count(nth))])
+            }
         };
         self.often(what, often)
     }
 
-    fn looped(&self, made: String, loops: Loops) -> String {
-        match loops {
-            Loops::Both => made,
-            Loops::Back => self.say("say-through-back", &[("made", &made)]),
-            Loops::Front => self.say("say-through-front", &[("made", &made)]),
-        }
-    }
-
-    /// What is made in one place: `two double crochets, two chains and two double crochets, all`.
-    fn made(&self, made: &Made) -> String {
+    /// What is made in one place: `two double crochets, two chains and two double crochets, all`, and the loops it is
+    /// worked under.
+    fn made(&self, made: &Made, loops: Loops) -> Told {
         let mut parts: Vec<String> = made.runs().map(|(stitch, count)| self.writer.several(stitch, count)).collect();
-        let Some(last) = parts.pop() else { return String::new() };
-        if parts.is_empty() {
-            return last;
-        }
-        let both = self.say("say-and", &[("first", &parts.join(", ")), ("second", &last)]);
-        self.say("say-all", &[("made", &both)])
+        let last = parts.pop().unwrap_or_default();
+        let whole = if parts.is_empty() {
+            last
+        } else {
+            let both = self.say("say-and", &[("first", &parts.join(", ")), ("second", &last)]);
+            self.say("say-all", &[("made", &both)])
+        };
+        let key = match loops {
+            Loops::Both => return Told { within: whole.clone(), last: whole },
+            Loops::Back => "say-through-back",
+            Loops::Front => "say-through-front",
+        };
+        let made = [("made", Arg::Text(&whole))];
+        Told { within: self.writer.words.part(key, "within", &made), last: self.writer.words.with(key, &made) }
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::craft::{Begin, Close};
     use crate::words::Language;
 
     fn round(number: u32, begin: Begin, close: Close, ops: Vec<Op>) -> Round {
@@ -355,6 +347,22 @@ mod tests {
              the next stitch. Work sequence A three times, then work one half double crochet in each of the next two \
              stitches. Do this two times in all. You have 22 stitches."
         );
+    }
+
+    #[test]
+    fn an_aside_is_closed_before_further_words_alone() {
+        let two = Op::decrease(Stitch::SC, 2).under(Loops::Back);
+        let ops = vec![two.clone(), two, Op::plain(Stitch::SC).under(Loops::Front)];
+        assert_eq!(
+            told(&round(4, Begin::Spiral, Close::Spiral, ops.clone()), Language::EN),
+            "Round 4. Work the next two stitches together as one single crochet, through the back loop only, and do so \
+             two times in all. Work one single crochet, through the front loop only, in the next stitch. You have 3 \
+             stitches."
+        );
+        for language in Language::ALL {
+            let text = told(&round(4, Begin::Spiral, Close::Spiral, ops.clone()), language);
+            assert!(!text.contains(",,") && !text.contains(",.") && !text.contains(", ,"), "{text}");
+        }
     }
 
     #[test]

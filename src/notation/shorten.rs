@@ -4,7 +4,8 @@
 //! a power is never the cheapest unit, and at each position only O(log n) primitive units repeat, so the tables stay
 //! small; finding them takes O(n²) comparisons.
 
-use super::tree::{Act, Item, Times};
+use super::across::Numbers;
+use super::phrase::{Phrase, Reach};
 use crate::craft::Op;
 use std::collections::BTreeMap;
 
@@ -20,8 +21,8 @@ const NESTED: u32 = 6;
 /// Comparisons allowed for finding repeats; longer rounds get shorter units only.
 const EFFORT: usize = 16_000_000;
 
-/// The shortest description of `ops`. Deterministic; among equals, plain runs come before repeats.
-pub(super) fn shorten(ops: &[Op]) -> Vec<Item> {
+/// The shortest description of `ops`, in runs and repeats. Deterministic; among equals, plain runs come before repeats.
+pub(super) fn shorten(ops: &[Op]) -> Vec<Phrase> {
     let mut kinds: Vec<&Op> = Vec::new();
     let letters = ops.iter().map(|op| {
         kinds.iter().position(|known| *known == op).unwrap_or_else(|| {
@@ -35,7 +36,7 @@ pub(super) fn shorten(ops: &[Op]) -> Vec<Item> {
     let twice = twice_by(&units);
     let mut search = Search { units, repeating, twice, runs: run_lengths(&letters), known: BTreeMap::new() };
     search.solve(0, ops.len());
-    search.items(ops, 0, ops.len())
+    search.phrases(ops, 0, ops.len())
 }
 
 /// Lengths, up to `longest`, of units that can repeat at all: where letters change inside a unit, they change again a
@@ -189,22 +190,22 @@ impl Search {
         (cost, false)
     }
 
-    fn items(&mut self, ops: &[Op], start: usize, length: usize) -> Vec<Item> {
+    fn phrases(&mut self, ops: &[Op], start: usize, length: usize) -> Vec<Phrase> {
         self.solve(start, length);
         let steps: Vec<Option<Step>> =
             self.known.get(&(start, length)).map(|solved| solved.steps.clone()).unwrap_or_default();
-        let mut items = Vec::new();
+        let mut phrases = Vec::new();
         let mut at = 0;
         while let Some(Some(step)) = steps.get(at) {
-            let times = Times::Exactly(step.times as u32);
-            items.push(Item::unplaced(if step.unit == 1 {
-                Act::Run(ops[start + at].clone(), times)
+            let times = Numbers::one(step.times as u32);
+            phrases.push(if step.unit == 1 {
+                Phrase::Run { op: ops[start + at].clone(), times, reach: Reach::Next }
             } else {
-                Act::Repeat(self.items(ops, start + at, step.unit), times)
-            }));
+                Phrase::Repeat { body: self.phrases(ops, start + at, step.unit), times }
+            });
             at += step.unit * step.times;
         }
-        items
+        phrases
     }
 }
 
@@ -222,16 +223,16 @@ mod tests {
         pattern.chars().map(op).collect()
     }
 
-    fn show(items: &[Item]) -> String {
-        let one = |item: &Item| match &item.act {
-            Act::Run(op, Times::Exactly(times)) => {
-                let letter = if op.shapes() { if op.consumed == 1 { 'i' } else { 'd' } } else { '.' };
-                format!("{letter}{times}")
+    fn show(phrases: &[Phrase]) -> String {
+        let one = |phrase: &Phrase| {
+            if let Phrase::Repeat { body, times } = phrase {
+                return format!("[{}]{}", show(body), times.first());
             }
-            Act::Repeat(body, Times::Exactly(times)) => format!("[{}]{times}", show(body)),
-            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => String::new(),
+            let Phrase::Run { op, times, .. } = phrase else { panic!("{phrase:?}") };
+            let letter = if op.shapes() { if op.consumed == 1 { 'i' } else { 'd' } } else { '.' };
+            format!("{letter}{}", times.first())
         };
-        items.iter().map(one).collect::<Vec<_>>().join(" ")
+        phrases.iter().map(one).collect::<Vec<_>>().join(" ")
     }
 
     #[test]
@@ -256,16 +257,16 @@ mod tests {
     }
 
     /// Cost of a description, and whether it repeats anything.
-    fn cost(items: &[Item]) -> (u32, bool) {
-        let one = |item: &Item| match &item.act {
-            Act::Run(_, Times::Exactly(times)) => (RUN + if *times > 1 { NUMBER } else { 0 }, false),
-            Act::Repeat(body, _) => {
+    fn cost(phrases: &[Phrase]) -> (u32, bool) {
+        let one = |phrase: &Phrase| {
+            if let Phrase::Repeat { body, .. } = phrase {
                 let (inner, repeats) = cost(body);
-                (inner + REPEAT + if repeats { NESTED } else { 0 }, true)
+                return (inner + REPEAT + if repeats { NESTED } else { 0 }, true);
             }
-            Act::Run(..) | Act::Same { .. } => (0, false),
+            let Phrase::Run { times, .. } = phrase else { panic!("{phrase:?}") };
+            (RUN + if times.first() > 1 { NUMBER } else { 0 }, false)
         };
-        items.iter().map(one).fold((0, false), |(sum, any), (cost, repeats)| (sum + cost, any || repeats))
+        phrases.iter().map(one).fold((0, false), |(sum, any), (cost, repeats)| (sum + cost, any || repeats))
     }
 
     /// The least cost of any nesting of runs and repeats, by trying them all: first with, then without a repeat in it.

@@ -1,4 +1,4 @@
-//! The small syntax tree of written rounds, shared by the reader and the writer.
+//! The small syntax tree of written rounds, as they are read.
 
 use crate::craft::{Made, Op};
 use crate::report::Place;
@@ -31,18 +31,11 @@ pub enum Act {
     },
 }
 
-/// One thing to do and where it was written; the place is empty for what the writer makes.
+/// One thing to do and where it was written.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Item {
     /// What to do.
     pub act: Act,
     /// Where it stands.
     pub place: Place,
-}
-
-impl Item {
-    /// A thing to do that was not read from anywhere.
-    pub fn unplaced(act: Act) -> Self {
-        Self { act, place: Place::default() }
-    }
 }

@@ -1,13 +1,15 @@
-//! Writes rounds as instructions, short and exact.
+//! Gives instructions their words, short and exact.
 //!
 //! One house style throughout: counted repeats in square brackets, `sc in next 4 sts` for runs, `2 sc in next st` for
 //! increases, `sc2tog` for decreases, the count in brackets at the end:
-//! `[sc in next 4 sts, 2 sc in next st] 6 times (36)`. The same tree can be written for several sizes at a time; where
-//! their numbers differ they stand in the trade's bracket form, `6 (7, 8) times`.
+//! `[sc in next 4 sts, 2 sc in next st] 6 times (36)`. Where the numbers of several sizes differ they stand in the
+//! trade's bracket form, `6 (7, 8) times`.
 
+use super::across::{Gap, Gaps, Numbers};
+use super::lines::Label;
+use super::phrase::{Instruction, Join, Phrase, Reach, Stands, phrases};
 use super::shorten::shorten;
-use super::tree::{Act, Item, Times};
-use crate::craft::{Begin, Below, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms};
+use crate::craft::{Build, Foundation, Loops, Made, Op, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
 /// Writes in one language and one set of terms.
@@ -17,145 +19,6 @@ pub struct Writer<'a> {
     pub words: &'a Words,
     /// Names of stitches, where the language has two sets.
     pub terms: Terms,
-}
-
-/// The instruction of one round worked into what is `below` it, with its count:
-/// `[sc in next 4 sts, 2 sc in next st] 6 times (36)`.
-pub fn instruction(round: &Round, below: Below<'_>, words: &Words, terms: Terms) -> String {
-    let sheet = Sheet::of(round, below);
-    let text = Writer { words, terms }.sheets(&[Some(&sheet)]);
-    format!("{text} ({})", round.after)
-}
-
-/// A round taken apart for writing: what is said before, between and after.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Sheet {
-    /// What the round is worked into, for a first round.
-    pub(crate) foundation: Option<Foundation>,
-    /// Loops said once for the whole round.
-    pub(crate) loops: Loops,
-    /// Slip stitches that lead to where it begins: how many into stitches, and the one into a space.
-    pub(crate) slips: (u32, Option<Op>),
-    pub(crate) begin: Begin,
-    /// The operation that the turning chain begins, where it counts.
-    pub(crate) first: Option<Op>,
-    pub(crate) body: Vec<Item>,
-    pub(crate) close: Close,
-    /// Name of the stitch the join goes into.
-    pub(crate) join_into: Stitch,
-}
-
-impl Sheet {
-    pub(crate) fn of(round: &Round, below: Below<'_>) -> Self {
-        let loops = round.loops();
-        let plain = |op: &Op| if loops == Loops::Both { op.clone() } else { op.clone().under(Loops::Both) };
-        let mut ops: Vec<Op> = round.ops.iter().map(plain).collect();
-        if let Below::Round(below) = below {
-            name_skipped_chains(&mut ops, below, round.slipped as usize);
-        }
-        let counts = matches!(round.begin, Begin::Chain { counts: true, .. });
-        let (first, rest) = match ops.split_first() {
-            Some((first, rest)) if counts => (Some(first.clone()), rest),
-            _ => (None, &ops[..]),
-        };
-        let mut body = shorten(rest);
-        let first_round = round.before == 0 && round.number == 1;
-        // Bare chains at the start would be read as a turning chain.
-        let turning = matches!(round.begin, Begin::Chain { .. });
-        if !turning && (first_round || round.close == Close::Join) {
-            bracket_first_chains(&mut body);
-        }
-        let made = round.ops.iter().flat_map(|op| op.made.runs()).next();
-        let foundation = match below {
-            Below::Foundation(foundation) if first_round => Some(foundation),
-            Below::Foundation(_) | Below::Round(_) => None,
-        };
-        Self {
-            foundation,
-            loops,
-            slips: slips(round),
-            begin: round.begin,
-            first,
-            body,
-            close: round.close,
-            join_into: made.map_or(round.stitch, |(stitch, _)| stitch),
-        }
-    }
-
-    /// True where both say the same but for numbers.
-    pub(crate) fn alike(&self, other: &Self) -> bool {
-        self.foundation.is_some() == other.foundation.is_some()
-            && (self.foundation == other.foundation || self.foundation.is_none())
-            && (self.loops, self.begin, &self.first) == (other.loops, other.begin, &other.first)
-            && self.slips == other.slips
-            && (self.close, self.join_into) == (other.close, other.join_into)
-            && alike(&self.body, &other.body)
-    }
-
-    /// True where the whole body is one operation all the way round.
-    fn even(&self) -> bool {
-        matches!(&self.body[..], [Item { act: Act::Run(op, _), .. }] if op.consumed > 0)
-    }
-}
-
-/// Gives the skips that pass over nothing but chains those chains as what they make: so the writer tells them from
-/// skipped stitches.
-fn name_skipped_chains(ops: &mut [Op], below: &Round, slipped: usize) {
-    let runs = below.ops.iter().flat_map(|op| op.made.runs());
-    let stitches: Vec<Stitch> = runs
-        .flat_map(|(stitch, count)| std::iter::repeat_n(stitch, count as usize * usize::from(stitch.row().counts)))
-        .collect();
-    let mut stitches = stitches.iter().cycle().skip(slipped).take(stitches.len()).copied();
-    for op in ops {
-        let used: Vec<Stitch> = stitches.by_ref().take(op.consumed as usize).collect();
-        if op.into == Spot::Skip && !used.is_empty() && used.iter().all(|stitch| *stitch == Stitch::CH) {
-            op.made = Made::Same(Stitch::CH, op.consumed);
-        }
-    }
-}
-
-/// The slip stitches at the start of a round: how many go into stitches, and the one into a space, where it begins there.
-fn slips(round: &Round) -> (u32, Option<Op>) {
-    let slip = Op::plain(Stitch::SL_ST);
-    match round.ops.first() {
-        Some(Op { into: Spot::Space, consumed, .. }) if round.slipped > 0 => {
-            (round.slipped - 1, Some(Op { into: Spot::Space, consumed: *consumed, ..slip }))
-        }
-        _ => (round.slipped, None),
-    }
-}
-
-/// The same holds for chains after nothing but slip stitches.
-fn bracket_first_chains(body: &mut [Item]) {
-    let slips = |item: &&mut Item| matches!(&item.act, Act::Run(op, _) if op.made == Made::Same(Stitch::SL_ST, 1));
-    if let Some(item @ Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, _), .. }, _), .. }) =
-        body.iter_mut().find(|item| !slips(item))
-    {
-        *item = Item::unplaced(Act::Repeat(vec![item.clone()], Times::Exactly(1)));
-    }
-}
-
-fn alike(a: &[Item], b: &[Item]) -> bool {
-    let same = |(a, b): (&Item, &Item)| match (&a.act, &b.act) {
-        (Act::Run(a, n), Act::Run(b, m)) => a == b && (*n == Times::Exactly(1)) == (*m == Times::Exactly(1)),
-        (Act::Repeat(a, _), Act::Repeat(b, _)) => alike(a, b),
-        (Act::Same { made: a, .. }, Act::Same { made: b, .. }) => a == b,
-        (Act::Run(..) | Act::Repeat(..) | Act::Same { .. }, _) => false,
-    };
-    a.len() == b.len() && a.iter().zip(b).all(same)
-}
-
-/// The same in every size, or what each size has in the trade's bracket form: `72 (80, 88)`; a dash stands for a size
-/// that has none.
-pub(crate) fn across<T: PartialEq + ToString>(values: &[Option<T>]) -> String {
-    let mut known = values.iter().flatten();
-    let Some(first) = known.next() else { return "0".to_owned() };
-    if known.all(|value| value == first) {
-        return first.to_string();
-    }
-    let show = |value: &Option<T>| value.as_ref().map_or("–".to_owned(), T::to_string);
-    let rest: Vec<String> = values.iter().skip(1).map(show).collect();
-    format!("{} ({})", values.first().map(show).unwrap_or_default(), rest.join(", "))
 }
 
 impl Writer<'_> {
@@ -174,56 +37,72 @@ impl Writer<'_> {
         self.say(key, &[("what", Arg::Text(what)), ("number", Arg::Text(number))])
     }
 
-    /// `Rnd 5`, `Rnds 8–14`, `Rnds 8–14 (8–14, 9–16)`.
-    pub fn label(&self, first: &[Option<u32>], last: &[Option<u32>]) -> String {
-        if first == last {
-            return self.say("round-label", &[("number", Arg::Text(&across(first)))]);
-        }
-        let span = |(first, last): (&Option<u32>, &Option<u32>)| {
-            let (first, last) = first.zip(*last)?;
-            Some(if first == last { first.to_string() } else { format!("{first}–{last}") })
-        };
-        let spans: Vec<Option<String>> = first.iter().zip(last).map(span).collect();
-        self.say("rounds-label", &[("number", Arg::Text(&across(&spans)))])
+    /// `Rnd 5`, `Rnds 8–14`, `Rnds 8–14 (8–14, 9–16)`, and which sizes have the rounds where not all do.
+    pub fn label(&self, label: &Label, gaps: Gaps) -> String {
+        let key = if label.first == label.last { "round-label" } else { "rounds-label" };
+        let (number, gap) = (label.first.spans(&label.last, gaps), gaps.word.space());
+        let rounds = self.say(key, &[("number", Arg::Text(&number)), ("gap", Arg::Text(gap))]);
+        let Some(lead) = label.only.first() else { return rounds };
+        // Only a number is held to the word before it.
+        let gap = if lead.starts_with(|c: char| c.is_ascii_digit()) { gaps.word } else { Gap::Open };
+        let (count, sizes) = (label.only.len() as u32, label.only.join(", "));
+        let (count, sizes) = (("count", Arg::Count(count)), ("sizes", Arg::Text(&sizes)));
+        self.say("only-sizes", &[count, sizes, ("label", Arg::Text(&rounds)), ("gap", Arg::Text(gap.space()))])
     }
 
     /// The stitches after the last round that bring a spiral down, as one sentence; nothing for none.
     pub fn step_down(&self, stitches: &[Stitch]) -> Option<String> {
         let ops: Vec<Op> = stitches.iter().map(|stitch| Op::plain(*stitch)).collect();
-        let body = shorten(&ops);
-        let what = self.list(&[Some(&body[..])], false);
+        let what = self.list(&shorten(&ops), Gaps::OPEN);
         (!ops.is_empty()).then(|| self.say("write-step-down", &[("what", Arg::Text(&what))]))
     }
 
     /// Operations of a whole round, without its beginning, end and count.
     pub(crate) fn ops(&self, ops: &[Op]) -> String {
-        let body = shorten(ops);
-        let even = matches!(&body[..], [Item { act: Act::Run(op, _), .. }] if op.consumed > 0);
-        self.list(&[Some(&body[..])], even)
+        self.list(&phrases(ops), Gaps::OPEN)
     }
 
-    /// The words of sheets that are alike, one a size, without counts.
-    pub(crate) fn sheets(&self, sheets: &[Option<&Sheet>]) -> String {
-        let Some(lead) = sheets.iter().flatten().next() else { return String::new() };
-        let mut pieces: Vec<String> = Vec::new();
-        pieces.extend(lead.foundation.map(|foundation| self.foundation(foundation)));
-        match lead.loops {
-            Loops::Both => {}
-            Loops::Back => pieces.push(self.say("write-all-back", &[])),
-            Loops::Front => pieces.push(self.say("write-all-front", &[])),
+    /// An instruction on one line of text with its count: `[sc in next 4 sts, 2 sc in next st] 6 times (36)`.
+    pub fn counted(&self, instruction: &Instruction) -> String {
+        let (text, count) = (self.instruction(instruction, Gaps::OPEN), instruction.count.told(Gaps::OPEN));
+        if instruction.count.differ() { format!("{text} – {count}") } else { format!("{text} ({count})") }
+    }
+
+    /// An instruction without its count, one phrase after another.
+    pub fn instruction(&self, instruction: &Instruction, gaps: Gaps) -> String {
+        let phrases: Vec<String> = instruction.phrases().map(|phrase| self.phrase(phrase, gaps)).collect();
+        phrases.join(", ")
+    }
+
+    fn list(&self, phrases: &[Phrase], gaps: Gaps) -> String {
+        phrases.iter().map(|phrase| self.phrase(phrase, gaps)).collect::<Vec<_>>().join(", ")
+    }
+
+    /// A phrase in words.
+    pub fn phrase(&self, phrase: &Phrase, gaps: Gaps) -> String {
+        match phrase {
+            Phrase::Foundation(foundation) => self.foundation(*foundation),
+            Phrase::Loops(Loops::Both) => String::new(),
+            Phrase::Loops(Loops::Back) => self.say("write-all-back", &[]),
+            Phrase::Loops(Loops::Front) => self.say("write-all-front", &[]),
+            Phrase::Slips(op, times) => self.run(op, &Numbers::one(*times), Reach::Next, gaps),
+            Phrase::TurningChain { chains, stands } => self.turning_chain(*chains, *stands),
+            Phrase::RestTogether(op) => self.rest_together(op),
+            Phrase::Rest { made, space } => {
+                self.with_what(if *space { "write-same-space" } else { "write-same" }, &self.made(made), "")
+            }
+            Phrase::Run { op, times, reach } => self.run(op, times, *reach, gaps),
+            Phrase::Repeat { body, times } => self.repeat(&self.list(body, gaps), times, gaps),
+            Phrase::Join(join) => self.join(*join),
         }
-        pieces.extend(self.slips(lead));
-        pieces.extend(self.begin(lead));
-        let bodies: Vec<Option<&[Item]>> = sheets.iter().map(|sheet| sheet.map(|sheet| &sheet.body[..])).collect();
-        if !lead.body.is_empty() {
-            let hook = match lead.foundation {
-                Some(Foundation::Chain(chains)) => Hook::Chain(chains),
-                _ => Hook::Ring,
-            };
-            pieces.push(self.list_from(&bodies, lead.even(), hook));
-        }
-        pieces.extend(self.join(lead));
-        pieces.join(", ")
+    }
+
+    /// `[…] 6 times`. A number in bracket form is long enough for a line to break after it.
+    fn repeat(&self, what: &str, times: &Numbers, gaps: Gaps) -> String {
+        let gap = if times.differ() { Gap::Open } else { gaps.word };
+        let number = times.told(gaps);
+        let (what, number) = (("what", Arg::Text(what)), ("number", Arg::Text(&number)));
+        self.say("write-repeat", &[what, number, ("gap", Arg::Text(gap.space()))])
     }
 
     fn foundation(&self, foundation: Foundation) -> String {
@@ -238,94 +117,41 @@ impl Writer<'_> {
         self.with_what("write-chains", "", &chains.to_string())
     }
 
-    fn chain_counts(&self, chains: u8, stitch: &str) -> String {
+    fn turning_chain(&self, chains: u8, stands: Stands) -> String {
         let number = chains.to_string();
-        let (number, stitch) = (("number", Arg::Text(&number)), ("stitch", Arg::Text(stitch)));
-        self.say("write-chain-counts", &[number, stitch, ("count", Arg::Count(chains.into()))])
-    }
-
-    /// The slip stitches that lead to where the round begins.
-    fn slips(&self, sheet: &Sheet) -> Vec<String> {
-        let (stitches, space) = &sheet.slips;
-        let slip = Op::plain(Stitch::SL_ST);
-        let stitches = (*stitches > 0).then(|| self.run(&slip, &[Some(*stitches)], false, Hook::Ring));
-        let space = space.as_ref().map(|space| self.run(space, &[Some(1)], false, Hook::Ring));
-        stitches.into_iter().chain(space).collect()
-    }
-
-    /// The turning chain, and what is left of the operation it begins.
-    fn begin(&self, sheet: &Sheet) -> Vec<String> {
-        let Begin::Chain { chains, counts } = sheet.begin else { return Vec::new() };
-        let tall = sheet.join_into.row().overs > 0;
-        let Some(first) = sheet.first.as_ref().filter(|_| counts) else {
-            let key = if tall || chains > 1 { "write-chain-counts-not" } else { "write-chains" };
-            let number = chains.to_string();
-            return vec![self.say(key, &[("number", Arg::Text(&number)), ("count", Arg::Count(chains.into()))])];
-        };
-        let stitch = first.made.runs().next().map_or(Stitch::SC, |(stitch, _)| stitch);
-        if first.into == Spot::Together && first.consumed > 1 {
-            let rest = Op { into: Spot::Stitch, consumed: 1, made: Made::Same(stitch, 1), loops: first.loops };
-            let rest = self.run(&rest, &[Some(first.consumed - 1)], false, Hook::Ring);
-            let whole = self.what(&first.clone().under(Loops::Both));
-            let told = self.say("write-counts-together", &[("what", Arg::Text(&rest)), ("stitch", Arg::Text(&whole))]);
-            return vec![self.chains(u32::from(chains)), told];
-        }
-        let mut pieces = vec![self.chain_counts(chains, &self.looped(self.short(stitch), first.loops))];
-        let rest = without_first(&first.made);
-        if rest.count() > 0 || rest.runs().next().is_some() {
-            let key = if first.into == Spot::Space { "write-same-space" } else { "write-same" };
-            pieces.push(self.with_what(key, &self.made(&rest), ""));
-        }
-        pieces
-    }
-
-    fn join(&self, sheet: &Sheet) -> Option<String> {
-        let name = self.short(sheet.join_into);
-        match (sheet.close, sheet.begin) {
-            (Close::Spiral, _) => None,
-            (Close::Join, Begin::Chain { chains, counts: true }) => {
-                Some(self.with_what("write-join-chain", "", &chains.to_string()))
-            }
-            (Close::Join, _) if sheet.join_into == Stitch::SL_ST => Some(self.say("write-join-plain", &[])),
-            (Close::Join, Begin::Chain { .. } | Begin::Plain | Begin::Spiral) => {
-                Some(self.say("write-join", &[("stitch", Arg::Text(&name))]))
+        let args = [("number", Arg::Text(&number)), ("count", Arg::Count(chains.into()))];
+        match stands {
+            Stands::Together | Stands::Nothing { said: false } => self.chains(chains.into()),
+            Stands::Nothing { said: true } => self.say("write-chain-counts-not", &args),
+            Stands::First(stitch, loops) => {
+                let stitch = self.looped(self.short(stitch), loops);
+                self.say("write-chain-counts", &[args[0], args[1], ("stitch", Arg::Text(&stitch))])
             }
         }
     }
 
-    /// Items in order, `even` where the only one goes all the way round.
-    fn list(&self, lists: &[Option<&[Item]>], even: bool) -> String {
-        self.list_from(lists, even, Hook::Ring)
+    fn rest_together(&self, op: &Op) -> String {
+        let stitch = op.made.runs().next().map_or(Stitch::SC, |(stitch, _)| stitch);
+        let (rest, others) = (Op::plain(stitch).under(op.loops), op.consumed.saturating_sub(1));
+        let rest = self.run(&rest, &Numbers::one(others), Reach::Next, Gaps::OPEN);
+        let whole = self.what(&op.clone().under(Loops::Both));
+        self.say("write-counts-together", &[("what", Arg::Text(&rest)), ("stitch", Arg::Text(&whole))])
     }
 
-    fn list_from(&self, lists: &[Option<&[Item]>], even: bool, hook: Hook) -> String {
-        let length = lists.iter().flatten().map(|list| list.len()).next().unwrap_or_default();
-        let one = |index: usize| {
-            let items: Vec<Option<&Item>> = lists.iter().map(|list| list.and_then(|list| list.get(index))).collect();
-            self.item(&items, even, hook)
-        };
-        (0..length).map(one).collect::<Vec<_>>().join(", ")
-    }
-
-    fn item(&self, items: &[Option<&Item>], even: bool, hook: Hook) -> String {
-        let times: Vec<Option<u32>> = items.iter().map(|item| item.and_then(|item| exact_times(&item.act))).collect();
-        let Some(lead) = items.iter().flatten().next() else { return String::new() };
-        match &lead.act {
-            Act::Run(op, _) => self.run(op, &times, even, hook),
-            Act::Same { made, .. } => self.with_what("write-same", &self.made(made), ""),
-            Act::Repeat(..) => {
-                let bodies: Vec<Option<&[Item]>> = items.iter().map(|item| item.and_then(|i| body(&i.act))).collect();
-                let what = self.list_from(&bodies, false, hook);
-                self.with_what("write-repeat", &what, &across(&times))
-            }
+    fn join(&self, join: Join) -> String {
+        match join {
+            Join::Top(chains) => self.with_what("write-join-chain", "", &chains.to_string()),
+            Join::First(stitch) => self.say("write-join", &[("stitch", Arg::Text(&self.short(stitch)))]),
+            Join::Slip => self.say("write-join-plain", &[]),
         }
     }
 
     /// One operation, so often.
-    fn run(&self, op: &Op, times: &[Option<u32>], even: bool, hook: Hook) -> String {
-        let once = times.iter().flatten().all(|times| *times == 1);
-        let number = across(times);
+    fn run(&self, op: &Op, times: &Numbers, reach: Reach, gaps: Gaps) -> String {
+        let once = times.all(1);
+        let number = times.told(Gaps::OPEN);
         let what = self.what(op);
+        let even = reach == Reach::Around;
         let pick = |one: &'static str, more: &'static str, around: &'static str| match (even, once) {
             (true, _) => around,
             (false, true) => one,
@@ -333,17 +159,16 @@ impl Writer<'_> {
         };
         match op.into {
             Spot::Skip => {
-                let skipped: Vec<Option<u32>> = times.iter().map(|n| n.map(|n| n * op.consumed)).collect();
                 let key = match (op.consumed == 1 && once, &op.made) {
                     (true, Made::Same(Stitch::CH, _)) => "write-skip-chain",
                     (false, Made::Same(Stitch::CH, _)) => "write-skip-chains",
                     (true, Made::Nothing | Made::Same(..) | Made::Mixed(_)) => "write-skip",
                     (false, Made::Nothing | Made::Same(..) | Made::Mixed(_)) => "write-skip-run",
                 };
-                self.with_what(key, "", &across(&skipped))
+                self.with_what(key, "", &times.times(op.consumed).told(Gaps::OPEN))
             }
             Spot::Air if once => what,
-            Spot::Air => self.with_what("write-repeat", &what, &number),
+            Spot::Air => self.repeat(&what, times, gaps),
             Spot::Together if even => self.with_what("write-together-around", &what, &number),
             Spot::Together if once => what,
             Spot::Together => self.with_what("write-together-run", &what, &number),
@@ -353,7 +178,7 @@ impl Writer<'_> {
                 let args = [("what", &what), ("number", &number), ("chains", &chains)];
                 self.say(key, &args.map(|(name, text)| (name, Arg::Text(text))))
             }
-            Spot::Stitch if op.consumed == 0 => self.ring_run(op, &number, once, hook),
+            Spot::Stitch if op.consumed == 0 => self.start(op, times, reach, gaps),
             Spot::Stitch => {
                 let post = matches!(&op.made, Made::Same(stitch, _) if matches!(stitch.row().build, Build::Post(_)));
                 let plain = matches!(op.made, Made::Same(_, 1));
@@ -367,23 +192,25 @@ impl Writer<'_> {
         }
     }
 
-    fn ring_run(&self, op: &Op, number: &str, once: bool, hook: Hook) -> String {
+    /// Stitches into what the piece starts from.
+    fn start(&self, op: &Op, times: &Numbers, reach: Reach, gaps: Gaps) -> String {
+        let once = times.all(1);
         let what = match &op.made {
             Made::Same(stitch, 1) if !once => {
-                let name = self.short(*stitch);
-                let args = [("number", Arg::Text(number)), ("stitch", Arg::Text(&name))];
+                let (name, number) = (self.short(*stitch), times.told(Gaps::OPEN));
+                let args = [("number", Arg::Text(&number)), ("stitch", Arg::Text(&name))];
                 self.looped(self.say("write-several", &args), op.loops)
             }
             Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.what(op),
         };
-        let text = match hook {
-            Hook::Ring => self.with_what("write-ring", &what, ""),
-            Hook::Chain(chains) => {
+        let text = match reach {
+            Reach::Next | Reach::Around | Reach::Ring => self.with_what("write-ring", &what, ""),
+            Reach::Chain(chains) => {
                 self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
             }
         };
         // Several of one stitch are a number; several groups are a repeat.
-        if once || matches!(op.made, Made::Same(_, 1)) { text } else { self.with_what("write-repeat", &text, number) }
+        if once || matches!(op.made, Made::Same(_, 1)) { text } else { self.repeat(&text, times, gaps) }
     }
 
     /// What is made by one operation, without where: `sc`, `2 sc`, `(2 dc, ch 2, 2 dc)`, `sc2tog`.
@@ -424,44 +251,10 @@ impl Writer<'_> {
     }
 }
 
-/// What stitches of a first round go into.
-#[derive(Clone, Copy)]
-enum Hook {
-    Ring,
-    Chain(u32),
-}
-
-fn exact_times(act: &Act) -> Option<u32> {
-    match act {
-        Act::Run(_, Times::Exactly(times)) | Act::Repeat(_, Times::Exactly(times)) => Some(*times),
-        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => None,
-    }
-}
-
-fn body(act: &Act) -> Option<&[Item]> {
-    match act {
-        Act::Repeat(body, _) => Some(body),
-        Act::Run(..) | Act::Same { .. } => None,
-    }
-}
-
-/// What is left to make once the first stitch is made.
-pub(crate) fn without_first(made: &Made) -> Made {
-    let mut runs: Vec<(Stitch, u32)> = made.runs().collect();
-    if let Some((_, count)) = runs.first_mut() {
-        *count = count.saturating_sub(1);
-    }
-    runs.retain(|(_, count)| *count > 0);
-    match runs[..] {
-        [] => Made::Nothing,
-        [(stitch, count)] => Made::Same(stitch, count),
-        _ => Made::Mixed(runs.into_boxed_slice()),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::craft::{Begin, Below, Close, Round};
     use crate::words::Language;
 
     fn round(number: u32, begin: Begin, close: Close, ops: Vec<Op>) -> Round {
@@ -484,8 +277,13 @@ mod tests {
         }
     }
 
+    fn written(round: &Round, foundation: Foundation, terms: Terms) -> String {
+        let instruction = Instruction::of(round, Below::Foundation(foundation));
+        Writer { words: &Words::of(Language::EN), terms }.counted(&instruction)
+    }
+
     fn us(round: &Round) -> String {
-        instruction(round, Below::Foundation(Foundation::Ring), &Words::of(Language::EN), Terms::Us)
+        written(round, Foundation::Ring, Terms::Us)
     }
 
     fn spiral(ops: Vec<Op>) -> String {
@@ -512,10 +310,9 @@ mod tests {
     fn a_first_round_says_what_it_is_worked_into() {
         let first = round(1, Begin::Spiral, Close::Spiral, times(6, &[Op::into_ring(Stitch::SC)]));
         assert_eq!(us(&first), "make an adjustable ring, 6 sc in ring (6)");
-        let words = Words::of(Language::EN);
-        let chain = instruction(&first, Below::Foundation(Foundation::Chain(2)), &words, Terms::Uk);
+        let chain = written(&first, Foundation::Chain(2), Terms::Uk);
         assert_eq!(chain, "ch 2, 6 dc in 2nd ch from hook (6)");
-        let ring = instruction(&first, Below::Foundation(Foundation::ChainRing(4)), &words, Terms::Us);
+        let ring = written(&first, Foundation::ChainRing(4), Terms::Us);
         assert_eq!(ring, "ch 4, sl st to first ch to form a ring, 6 sc in ring (6)");
     }
 
@@ -535,10 +332,35 @@ mod tests {
         );
     }
 
+    const HELD: Gaps = Gaps { word: Gap::Held, bracket: Gap::Held, comma: Gap::Open };
+
+    fn repeats(times: &[u32], tag: &str) -> String {
+        let run = Phrase::Run { op: Op::increase(Stitch::SC, 2), times: Numbers::one(1), reach: Reach::Next };
+        let repeat = Phrase::Repeat { body: vec![run], times: Numbers::several(times.iter().copied()) };
+        let words = Words::of(Language::by_tag(tag).unwrap());
+        Writer { words: &words, terms: Terms::Us }.phrase(&repeat, HELD)
+    }
+
     #[test]
-    fn numbers_of_several_sizes_stand_in_brackets() {
-        assert_eq!(across(&[Some(72), Some(80), Some(88)]), "72 (80, 88)");
-        assert_eq!(across(&[Some(72), None, Some(72)]), "72");
-        assert_eq!(across(&[None, Some(80), Some(88)]), "– (80, 88)");
+    fn the_number_of_times_holds_to_its_word() {
+        assert_eq!(repeats(&[6], "en"), "[2 sc in next st] 6\u{a0}times");
+        assert_eq!(repeats(&[5, 6, 6], "en"), "[2 sc in next st] 5\u{a0}(6, 6) times");
+        assert_eq!(repeats(&[6], "de"), "[2 fM in die nächste M] 6-mal");
+        assert_eq!(repeats(&[5, 6], "de"), "[2 fM in die nächste M] 5\u{a0}(6)-mal");
+    }
+
+    #[test]
+    fn a_label_breaks_before_its_bracket() {
+        let label = |first: &[u32], last: &[u32], only: &[&str], few: bool| {
+            let numbers = |numbers: &[u32]| Numbers::several(numbers.iter().copied());
+            let only = only.iter().map(|name| (*name).to_owned()).collect();
+            let label = Label { first: numbers(first), last: numbers(last), only };
+            let gaps = Gaps { word: Gap::Held, bracket: Gap::Open, comma: Gap::held(few) };
+            Writer { words: &Words::of(Language::EN), terms: Terms::Us }.label(&label, gaps)
+        };
+        assert_eq!(label(&[8, 8, 7], &[9, 8, 9], &[], true), "Rnds\u{a0}8–9 (8,\u{a0}7–9)");
+        assert_eq!(label(&[8, 8, 7], &[9, 8, 9], &[], false), "Rnds\u{a0}8–9 (8, 7–9)");
+        assert_eq!(label(&[9], &[9], &["M"], true), "Size M only: Rnd\u{a0}9");
+        assert_eq!(label(&[9, 9], &[9, 9], &["6 months", "M"], true), "Sizes\u{a0}6 months, M only: Rnd\u{a0}9");
     }
 }

@@ -7,11 +7,9 @@ use crate::drawing::{
     key, least_cell, row_table, schematic, symbol_sheet,
 };
 use crate::geometry::SideShape;
-use crate::notation::write::Writer;
 use crate::plan::Plan;
 use crate::story::RowTable;
 use crate::units::Mm;
-use crate::words::Words;
 
 use super::flow::room_beside;
 use super::wall::{self, Wall};
@@ -180,9 +178,7 @@ fn grown(key: KeyOptions, by: f64) -> KeyOptions {
 
 /// The row table of a size as a picture of its own.
 pub fn table_picture(plan: &Plan, size: usize, shapes: &[SideShape], options: &Options) -> Option<Drawing> {
-    let words = Words::of(plan.design.language);
-    let writer = Writer { words: &words, terms: plan.design.terms };
-    let table = RowTable::of_size(plan, plan.sizes.get(size)?, shapes.get(size), &writer);
+    let table = RowTable::of_size(plan, plan.sizes.get(size)?, shapes.get(size));
     let plain = RowTableOptions { swatches: options.print != Print::Black, ..RowTableOptions::default() };
     let large = RowTableOptions { letters: Mm::from_points(18.0), ..plain };
     Some(row_table(plan, &table, if options.large { &large } else { &plain }))

@@ -29,7 +29,7 @@ pub use solve::solve;
 pub use spread::spread;
 pub use stacking::{Polygon, Stacking, share_stacked};
 
-use crate::craft::{Below, Foundation, Round, Stitch};
+use crate::craft::{Below, Foundation, Piece, Round, Stitch};
 use crate::design::{Design, Finish};
 use crate::units::{Gauge, Mm};
 
@@ -126,6 +126,11 @@ impl Plan {
             *gauge
         })
     }
+
+    /// The rounds of every size with its name.
+    pub fn pieces(&self) -> Vec<(Piece<'_>, &str)> {
+        self.sizes.iter().map(|size| (size.piece(), size.name.as_str())).collect()
+    }
 }
 
 impl SizePlan {
@@ -134,10 +139,14 @@ impl SizePlan {
         &self.parts[round.part]
     }
 
+    /// Its rounds and what they start from.
+    pub fn piece(&self) -> Piece<'_> {
+        Piece { foundation: self.foundation, rounds: &self.rounds }
+    }
+
     /// What a round of this size is worked into.
     pub fn below(&self, round: &Round) -> Below<'_> {
-        let before = (round.number as usize).checked_sub(2).and_then(|before| self.rounds.get(before));
-        before.map_or(Below::Foundation(self.foundation), Below::Round)
+        self.piece().below(round)
     }
 
     /// All stitches of all rounds.

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use crate::craft::{Terms, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::Writer;
-use crate::notation::{SizedLine, WrittenLine};
+use crate::notation::{Gaps, Instruction, Label, SizedLine, WrittenLine, lines, sized_lines};
 use crate::page::numbers;
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::units::{Mm, tidy};
@@ -17,8 +17,8 @@ struct Line {
     colour: Option<usize>,
     /// Which sizes have it.
     has: Vec<bool>,
-    label: String,
-    text: String,
+    label: Label,
+    instruction: Instruction,
 }
 
 /// The written rounds of a plan, all sizes side by side in bracket form, or of one size. Lines end in a line feed.
@@ -31,25 +31,25 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
         sizes.iter().map(|size| format!("{}: {}", size.name, length(plan, size.finished))).collect();
     // A remark of the notation, so that the listing of one size can be read back as it is.
     push(&mut text, &format!("# {}", names.join(", ")));
-    let lines: Vec<Line> = match (only, &sizes[..]) {
+    let listed: Vec<Line> = match (only, &sizes[..]) {
         (Some(_), [size]) => {
             let line = |line: WrittenLine| {
-                let WrittenLine { part, colour, label, text, .. } = line;
-                Line { part, colour, has: vec![true], label, text }
+                let WrittenLine { part, colour, label, instruction, .. } = line;
+                Line { part, colour, has: vec![true], label, instruction }
             };
-            writer.rounds(size).into_iter().map(line).collect()
+            lines(size.piece()).into_iter().map(line).collect()
         }
         _ => {
             let line = |line: SizedLine| {
-                let SizedLine { part, colour, label, text, counts, .. } = line;
-                Line { part, colour, has: counts.iter().map(Option::is_some).collect(), label, text }
+                let SizedLine { part, colour, label, instruction, counts, .. } = line;
+                Line { part, colour, has: counts.iter().map(Option::is_some).collect(), label, instruction }
             };
-            writer.sizes(plan).into_iter().map(line).collect()
+            sized_lines(&plan.pieces()).into_iter().map(line).collect()
         }
     };
     let mut part = usize::MAX;
     let mut before = vec![None; sizes.len()];
-    for Line { part: of, colour, has, label, text: line } in lines {
+    for Line { part: of, colour, has, label, instruction } in listed {
         if of != part {
             part = of;
             let name = plan.design.parts.get(part).map_or("", |part| &part.name.value);
@@ -60,7 +60,7 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
         let with = with.map_or_else(String::new, |colour| {
             words.with("list-colour", &[("colour", Arg::Text(&colour.name))]) + ", "
         });
-        let line = with + &line;
+        let (label, line) = (writer.label(&label, Gaps::OPEN), with + &writer.counted(&instruction));
         push(&mut text, &words.with("round-line", &[("label", Arg::Text(&label)), ("text", Arg::Text(&line))]));
     }
     for size in sizes.iter().filter(|size| !size.step_down.is_empty()).take(1) {
@@ -120,7 +120,7 @@ fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
     let words = Words::of(plan.design.language);
     let writer = Writer { words: &words, terms: plan.design.terms };
     let mut rows = vec![["round", "part", "stitch", "colour", "count", "instruction"].map(str::to_owned)];
-    for line in writer.rounds(size) {
+    for line in lines(size.piece()) {
         let numbers =
             if line.first == line.last { line.first.to_string() } else { format!("{}–{}", line.first, line.last) };
         let stitch =
@@ -132,7 +132,7 @@ fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
             stitch.to_owned(),
             colour.map_or_else(String::new, |colour| colour.name.clone()),
             line.count.to_string(),
-            line.text,
+            writer.counted(&line.instruction),
         ]);
     }
     columns(&rows, text);

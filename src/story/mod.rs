@@ -51,10 +51,7 @@ impl<'a> Story<'a> {
     }
 
     fn tables(&self) -> &[RowTable] {
-        self.tables.get_or_init(|| {
-            let writer = Writer { words: self.words, terms: self.plan.design.terms };
-            rounds::round_tables(self.plan, self.pictures, self.options, &writer)
-        })
+        self.tables.get_or_init(|| rounds::round_tables(self.plan, self.pictures, self.options))
     }
 
     /// Every stitch that the plan makes, in the table's order.
@@ -151,11 +148,16 @@ impl<'a> Story<'a> {
     }
 
     fn say(&self, key: &str) -> String {
+        self.words.with(key, &[self.terms()])
+    }
+
+    /// The set of terms, for messages that depend on it.
+    fn terms(&self) -> (&'static str, Arg<'static>) {
         let terms = match self.plan.design.terms {
             Terms::Us => "US",
             Terms::Uk => "UK",
         };
-        self.words.with(key, &[("terms", Arg::Text(terms))])
+        ("terms", Arg::Text(terms))
     }
 
     fn writer(&self) -> Writer<'a> {

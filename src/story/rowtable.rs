@@ -2,8 +2,10 @@
 
 use crate::geometry::{RoundShape, SideShape};
 use crate::notation::write::Writer;
+use crate::notation::{Gaps, Instruction, Label, Numbers, Phrase, lines, sized_lines};
 use crate::plan::{Plan, SizePlan};
 use crate::units::Mm;
+use crate::words::Arg;
 
 /// The written rounds of one size, or of several side by side, part by part.
 #[derive(Clone, Debug, PartialEq)]
@@ -31,11 +33,21 @@ pub struct PartRows {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Every {
     /// `Rnds 2–16`.
-    pub rounds: String,
-    /// How each begins; empty for nothing in common.
-    pub begin: String,
+    pub rounds: Label,
+    /// How each begins.
+    pub begin: Phrase,
     /// How each ends.
-    pub end: String,
+    pub end: Phrase,
+}
+
+impl Every {
+    /// The one sentence for all of them.
+    pub fn told(&self, writer: &Writer<'_>) -> String {
+        let rounds = writer.label(&self.rounds, Gaps::OPEN);
+        let [begin, end] = [&self.begin, &self.end].map(|phrase| writer.phrase(phrase, Gaps::OPEN));
+        let (begin, end) = (("begin", Arg::Text(&begin)), ("end", Arg::Text(&end)));
+        writer.words.with("page-each-round", &[("rounds", Arg::Text(&rounds)), begin, end])
+    }
 }
 
 /// What is measured as a part grows.
@@ -53,9 +65,9 @@ pub struct RowLine {
     /// Numbers of its first and last round, by size; nothing where a size has no such round.
     pub numbers: Vec<Option<(u32, u32)>>,
     /// `Rnd 5`, `Rnds 8–14`, `Rnd 12 (13, 13)`.
-    pub label: String,
-    /// What to do, without the count.
-    pub instruction: String,
+    pub label: Label,
+    /// What to do, but for what is said once for every round.
+    pub instruction: Instruction,
     /// Stitches of each round, by size; nothing where a size has no such round.
     pub counts: Vec<Option<u32>>,
     /// Stitches by which the line's first round grows, by size.
@@ -70,14 +82,14 @@ pub struct RowLine {
 
 impl RowTable {
     /// The table of one size. The shape gives the measures; without it they are left out.
-    pub fn of_size(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>, writer: &Writer<'_>) -> Self {
+    pub fn of_size(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Self {
         let mut parts = parts_of(plan, size, shape);
-        for line in writer.rounds(size) {
+        for line in lines(size.piece()) {
             let Some(part) = parts.get_mut(line.part) else { continue };
             let at = |number: u32| size.rounds.get(number as usize - 1);
             let reached = shape.and_then(|shape| shape.rounds.get(line.last as usize - 1));
             part.rows.push(RowLine {
-                instruction: without_count(&line.text).to_owned(),
+                instruction: line.instruction,
                 label: line.label,
                 numbers: vec![Some((line.first, line.last))],
                 counts: vec![Some(line.count)],
@@ -88,15 +100,15 @@ impl RowTable {
             });
         }
         parts.retain(|part| !part.rows.is_empty());
-        parts.iter_mut().for_each(|part| say_once(part, writer));
+        parts.iter_mut().for_each(say_once);
         Self { size: Some(size.name.clone()), parts }
     }
 
     /// The table of all sizes, in the trade's bracket form. It has no measures: they differ by size.
-    pub fn of_all(plan: &Plan, writer: &Writer<'_>) -> Self {
+    pub fn of_all(plan: &Plan) -> Self {
         let Some(first) = plan.sizes.first() else { return Self { size: None, parts: Vec::new() } };
         let mut parts = parts_of(plan, first, None);
-        for line in writer.sizes(plan) {
+        for line in sized_lines(&plan.pieces()) {
             let Some(part) = parts.get_mut(line.part) else { continue };
             let change = |(size, number): (&SizePlan, &Option<u32>)| {
                 let round = size.rounds.get((*number)? as usize - 1)?;
@@ -104,7 +116,7 @@ impl RowTable {
             };
             let spans = line.first.iter().zip(&line.last).filter_map(|(first, last)| Some((*last)? - (*first)? + 1));
             part.rows.push(RowLine {
-                instruction: without_count(&line.text).to_owned(),
+                instruction: line.instruction,
                 rounds: spans.max().unwrap_or(1),
                 changes: plan.sizes.iter().zip(&line.first).map(change).collect(),
                 numbers: line.first.iter().zip(&line.last).map(|(first, last)| first.zip(*last)).collect(),
@@ -115,7 +127,7 @@ impl RowTable {
             });
         }
         parts.retain(|part| !part.rows.is_empty());
-        parts.iter_mut().for_each(|part| say_once(part, writer));
+        parts.iter_mut().for_each(say_once);
         Self { size: None, parts }
     }
 
@@ -165,12 +177,12 @@ fn measured(round: &RoundShape, measure: Measure) -> Mm {
 
 /// Takes what the longest stretch of lines begins and ends with out of each and says it once for all of them, where
 /// that stretch has three lines or more. Lines outside the stretch stay as they are.
-fn say_once(part: &mut PartRows, writer: &Writer<'_>) {
-    let ends: Vec<(String, String)> = part.rows.iter().map(|row| begin_and_end(&row.instruction)).collect();
+fn say_once(part: &mut PartRows) {
+    let ends: Vec<Option<(&Phrase, &Phrase)>> = part.rows.iter().map(|row| row.instruction.ends()).collect();
     let mut best = 0..0;
     let mut start = 0;
     for at in 0..ends.len() {
-        let same = |a: usize| ends.get(a) == ends.get(at) && ends.get(at).is_some_and(|(_, end)| !end.is_empty());
+        let same = |a: usize| ends.get(a) == ends.get(at) && ends.get(at).is_some_and(Option::is_some);
         if !same(start) {
             start = at;
         }
@@ -185,67 +197,71 @@ fn say_once(part: &mut PartRows, writer: &Writer<'_>) {
     if best.len() < 3 {
         return;
     }
-    let Some((begin, end)) = ends.get(best.start).cloned() else { return };
+    let Some((begin, end)) = ends.get(best.start).copied().flatten() else { return };
+    let (begin, end) = (begin.clone(), end.clone());
     let Some(rows) = part.rows.get_mut(best) else { return };
-    let numbers = |rows: &[RowLine], last: bool| -> Vec<Option<u32>> {
-        let row = if last { rows.last() } else { rows.first() };
-        let pick = |(first, end): (u32, u32)| if last { end } else { first };
-        row.map(|row| row.numbers.iter().map(|numbers| numbers.map(pick)).collect()).unwrap_or_default()
+    let (Some(first), Some(last)) = (rows.first(), rows.last()) else { return };
+    let numbers = |row: &RowLine| row.numbers.clone().into_iter().flatten();
+    let rounds = Label {
+        first: Numbers::several(numbers(first).map(|(first, _)| first)),
+        last: Numbers::several(numbers(last).map(|(_, last)| last)),
+        only: Vec::new(),
     };
-    let rounds = writer.label(&numbers(rows, false), &numbers(rows, true));
-    for row in rows.iter_mut() {
-        let bare = row.instruction.strip_suffix(&format!(", {end}")).unwrap_or(&row.instruction);
-        let bare = if begin.is_empty() { bare } else { bare.strip_prefix(&format!("{begin}, ")).unwrap_or(bare) };
-        row.instruction = bare.to_owned();
+    for row in rows {
+        row.instruction = row.instruction.clone().without_ends();
     }
     part.every = Some(Every { rounds, begin, end });
-}
-
-/// The first and the last clause of an instruction with three clauses or more, brackets not taken apart.
-fn begin_and_end(text: &str) -> (String, String) {
-    let mut depth = 0_i32;
-    let mut cuts = Vec::new();
-    for (at, c) in text.char_indices() {
-        depth += i32::from(matches!(c, '(' | '[')) - i32::from(matches!(c, ')' | ']'));
-        if depth == 0 && text[at..].starts_with(", ") {
-            cuts.push(at);
-        }
-    }
-    match cuts.as_slice() {
-        [first, .., last] => (text[..*first].to_owned(), text[last + 2..].to_owned()),
-        _ => (String::new(), String::new()),
-    }
-}
-
-/// An instruction without the count at its end, which the table shows in a column of its own.
-fn without_count(text: &str) -> &str {
-    let end = if text.ends_with(')') {
-        text.rfind(" – ").filter(|at| is_count(&text[*at + " – ".len()..]))
-    } else {
-        None
-    };
-    let end = end.or_else(|| text.rfind(" (").filter(|at| is_count(&text[*at + 1..])));
-    end.map_or(text, |end| &text[..end])
-}
-
-fn is_count(text: &str) -> bool {
-    text.contains('(') && text.chars().all(|c| c.is_ascii_digit() || matches!(c, '(' | ')' | ' ' | ',' | '–'))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::craft::{Begin, Below, Close, Foundation, Op, Round, Stitch};
+    use crate::notation::{Join, Stands};
+
+    /// A row of a joined round that increases so often and begins with so many chains.
+    fn row(number: u32, chains: u8, increases: usize) -> RowLine {
+        let repeat = [vec![Op::plain(Stitch::SC); number as usize - 1], vec![Op::increase(Stitch::SC, 2)]].concat();
+        let ops = vec![repeat; increases].concat();
+        let (before, after) = (number * increases as u32, (number + 1) * increases as u32);
+        let (part, stitch, slipped, colour, target, place) = (0, Stitch::SC, 0, None, None, None);
+        let (begin, close) = (Begin::Chain { chains, counts: false }, Close::Join);
+        let round = Round { number, part, stitch, before, after, slipped, ops, colour, begin, close, target, place };
+        RowLine {
+            numbers: vec![Some((number, number))],
+            label: Label { first: Numbers::one(number), last: Numbers::one(number), only: Vec::new() },
+            instruction: Instruction::of(&round, Below::Foundation(Foundation::Ring)),
+            counts: vec![Some(after)],
+            changes: vec![Some(round.change())],
+            colour,
+            reached: None,
+            rounds: 1,
+        }
+    }
+
+    fn said(rows: Vec<RowLine>) -> PartRows {
+        let mut part = PartRows { name: String::new(), measure: Measure::Across, every: None, rows };
+        say_once(&mut part);
+        part
+    }
 
     #[test]
-    fn only_the_count_is_taken_off() {
-        let cases = [
-            ("[sc in next 4 sts, 2 sc in next st] 6 times (36)", "[sc in next 4 sts, 2 sc in next st] 6 times"),
-            ("sc in next 3 (4, 4) sts – 72 (80, 88)", "sc in next 3 (4, 4) sts"),
-            ("ch 3 (counts as dc)", "ch 3 (counts as dc)"),
-            ("sc in each st around – 72 (–, 88)", "sc in each st around"),
-        ];
-        for (text, bare) in cases {
-            assert_eq!(without_count(text), bare);
-        }
+    fn what_three_lines_begin_and_end_with_is_said_once() {
+        let part = said(vec![row(2, 2, 6), row(3, 1, 6), row(4, 1, 6), row(5, 1, 6)]);
+        let every = Every {
+            rounds: Label { first: Numbers::one(3), last: Numbers::one(5), only: Vec::new() },
+            begin: Phrase::TurningChain { chains: 1, stands: Stands::Nothing { said: false } },
+            end: Phrase::Join(Join::First(Stitch::SC)),
+        };
+        assert_eq!(part.every, Some(every));
+        let phrases: Vec<usize> = part.rows.iter().map(|row| row.instruction.phrases().count()).collect();
+        assert_eq!(phrases, [3, 1, 1, 1]);
+    }
+
+    #[test]
+    fn two_lines_are_left_as_they_are() {
+        let part = said(vec![row(2, 2, 6), row(3, 1, 6), row(4, 1, 6)]);
+        assert_eq!(part.every, None);
+        assert!(part.rows.iter().all(|row| row.instruction.phrases().count() == 3));
     }
 }

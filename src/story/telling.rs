@@ -14,7 +14,7 @@ impl Story<'_> {
         for size in sizes {
             let mut part = usize::MAX;
             let mut items: Vec<Vec<Run>> = Vec::new();
-            for told in plain::rounds(size, self.words, self.plan.design.terms) {
+            for told in plain::rounds(size.piece(), self.words, self.plan.design.terms) {
                 if told.part != part {
                     push_list(&mut blocks, &mut items);
                     part = told.part;

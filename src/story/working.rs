@@ -74,9 +74,8 @@ impl Story<'_> {
             rows.push(row);
         }
         for key in self.general_terms() {
-            let text = self.say(key);
-            let (short, meaning) = text.split_once(" = ").unwrap_or((&text, ""));
-            let mut row = vec![Cell::bold(short), Cell::new(meaning)];
+            let meaning = self.words.part(key, "meaning", &[self.terms()]);
+            let mut row = vec![Cell::bold(self.say(key)), Cell::new(meaning)];
             if foreign {
                 row.push(Cell::new("–"));
             }

@@ -1,4 +1,6 @@
 # Keys are the same, in the same order, in every language. Sections follow the folders that use them.
+# In { $gap } stands a space, or one at which no line is broken. What is made is { $made } before further words and
+# { $made-last } at the end of a clause: where an aside closes it, only the first has the comma that ends the aside.
 
 ## language
 
@@ -56,12 +58,12 @@ puff-short = { $stems }-{ $of }-Büschelmasche
 bobble-short = { $stems }-{ $of }-Noppe
 popcorn-short = { $stems }-{ $of }-Popcorn
 picot-short = { $stems }-{ $of }-Pikot
-round-label = Rd { $number }
-rounds-label = Rd { $number }
+round-label = Rd{ $gap }{ $number }
+rounds-label = Rd{ $gap }{ $number }
 round-line = { $label }: { $text }
 only-sizes = { $count ->
-        [one] Nur Größe { $sizes }: { $label }
-       *[other] Nur Größen { $sizes }: { $label }
+        [one] Nur Größe{ $gap }{ $sizes }: { $label }
+       *[other] Nur Größen{ $gap }{ $sizes }: { $label }
     }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
@@ -175,7 +177,7 @@ say-round = Runde { $number }.
 say-rounds = Runden { $first } bis { $last }, jede gleich.
 say-start-ring = mach einen Fadenring
 say-start-chain-ring = häkle { $made } und schließ die letzte mit der ersten durch eine Kettmasche zum Ring
-say-make = häkle { $made }
+say-make = häkle { $made-last }
 say-all-back = häkle diese ganze Runde nur in die hinteren Maschenglieder
 say-all-front = häkle diese ganze Runde nur in die vorderen Maschenglieder
 say-chain-counts = { $count ->
@@ -187,8 +189,10 @@ say-chain-counts-not = { $count ->
        *[other] häkle { $made }; sie zählen nicht als Masche
     }
 say-counts-together = { $what }; mit den Luftmaschen zählt das als { $made }, zusammen abgemascht
-say-through-back = { $made }, nur durch das hintere Maschenglied,
-say-through-front = { $made }, nur durch das vordere Maschenglied,
+say-through-back = { $made }, nur durch das hintere Maschenglied
+    .within = { $made }, nur durch das hintere Maschenglied,
+say-through-front = { $made }, nur durch das vordere Maschenglied
+    .within = { $made }, nur durch das vordere Maschenglied,
 say-and = { $first } und { $second }
 say-all = { $made }, alles
 say-next = häkle { $made } in die nächste Masche
@@ -404,13 +408,20 @@ page-abbreviations = Abkürzungen
 page-short = Kurz
 page-meaning = Bedeutung
 page-us-term = US-Begriff
-page-st = M = Masche, Maschen
-page-rnd = Rd = Runde, Runden
-page-blo = hinteres Mgl = nur das hintere Maschenglied
-page-flo = vorderes Mgl = nur das vordere Maschenglied
-page-tog = zus abm = zusammen abmaschen: so viele Maschen zu einer
-page-tog-uk = zus abm = zusammen abmaschen: so viele Maschen zu einer
-page-skip = überspringen = die nächste Masche auslassen
+page-st = M
+    .meaning = Masche, Maschen
+page-rnd = Rd
+    .meaning = Runde, Runden
+page-blo = hinteres Mgl
+    .meaning = nur das hintere Maschenglied
+page-flo = vorderes Mgl
+    .meaning = nur das vordere Maschenglied
+page-tog = zus abm
+    .meaning = zusammen abmaschen: so viele Maschen zu einer
+page-tog-uk = zus abm
+    .meaning = zusammen abmaschen: so viele Maschen zu einer
+page-skip = überspringen
+    .meaning = die nächste Masche auslassen
 page-key = Zeichen
 page-chart = Häkelschrift
 page-chart-and-key = Häkelschrift und Zeichen
@@ -427,7 +438,6 @@ page-rounds-of = Runden: { $part }
 page-part-size = { $part }, Größe { $size }
 page-continued = { $title } (Fortsetzung)
 page-each-round = { $rounds }: am Anfang { $begin }, am Ende { $end }.
-page-each-round-end = { $rounds }: am Ende { $end }.
 page-measured = Breite und Tiefe gelten für das Stück, wie es nach der letzten Runde der Zeile liegt oder hängt, in { $unit }.
 page-centimetres = Zentimetern
 page-inches = Zoll

@@ -1,4 +1,6 @@
 # Keys are the same, in the same order, in every language. Sections follow the folders that use them.
+# In { $gap } stands a space, or one at which no line is broken. What is made is { $made } before further words and
+# { $made-last } at the end of a clause: where an aside closes it, only the first has the comma that ends the aside.
 
 ## language
 
@@ -92,12 +94,12 @@ puff-short = { $stems }-{ $of } puff
 bobble-short = { $stems }-{ $of } bobble
 popcorn-short = { $stems }-{ $of } pc
 picot-short = { $of }-{ $stems } picot
-round-label = Rnd { $number }
-rounds-label = Rnds { $number }
+round-label = Rnd{ $gap }{ $number }
+rounds-label = Rnds{ $gap }{ $number }
 round-line = { $label }: { $text }
 only-sizes = { $count ->
-        [one] Size { $sizes } only: { $label }
-       *[other] Sizes { $sizes } only: { $label }
+        [one] Size{ $gap }{ $sizes } only: { $label }
+       *[other] Sizes{ $gap }{ $sizes } only: { $label }
     }
 write-single = { $stitch }
 write-several = { $number } { $stitch }
@@ -135,7 +137,7 @@ write-skip-chains = { $terms ->
         [UK] miss next { $number } ch
        *[US] sk next { $number } ch
     }
-write-repeat = [{ $what }] { $number } times
+write-repeat = [{ $what }] { $number }{ $gap }times
 write-same = { $what } in same st
 write-same-space = { $what } in same sp
 write-ring = { $what } in ring
@@ -266,7 +268,7 @@ say-round = Round { $number }.
 say-rounds = Rounds { $first } to { $last }, each the same.
 say-start-ring = make an adjustable ring
 say-start-chain-ring = make { $made } and join the last to the first with a slip stitch to form a ring
-say-make = make { $made }
+say-make = make { $made-last }
 say-all-back = work this whole round into the back loops only
 say-all-front = work this whole round into the front loops only
 say-chain-counts = { $count ->
@@ -278,8 +280,10 @@ say-chain-counts-not = { $count ->
        *[other] make { $made }; they do not count as a stitch
     }
 say-counts-together = { $what }; with the chain this counts as { $made } worked together
-say-through-back = { $made }, through the back loop only,
-say-through-front = { $made }, through the front loop only,
+say-through-back = { $made }, through the back loop only
+    .within = { $made }, through the back loop only,
+say-through-front = { $made }, through the front loop only
+    .within = { $made }, through the front loop only,
 say-and = { $first } and { $second }
 say-all = { $made }, all
 say-next = work { $made } in the next stitch
@@ -291,7 +295,7 @@ say-post-around = work { $made } around the post of each stitch all the way roun
 say-space = work { $made } in the next space of { $chains }
 say-space-run = work { $made } in each of the next { $number } spaces of { $chains }
 say-space-around = work { $made } in each space of { $chains } all the way round
-say-together = work the next { $number } stitches together as { $made }
+say-together = work the next { $number } stitches together as { $made-last }
 say-together-around = { $what }, and so on all the way round
 say-often = { $what }, and do so { $number } times in all
 say-skip = pass over the next stitch
@@ -507,15 +511,25 @@ page-abbreviations = Abbreviations
 page-short = Short
 page-meaning = Meaning
 page-us-term = US term
-page-st = st, sts = stitch, stitches
-page-rnd = Rnd, Rnds = round, rounds
-page-blo = BLO = back loop only
-page-flo = FLO = front loop only
-page-tog = sc2tog, dc3tog … = that many stitches worked together into one
-page-tog-uk = dc2tog, tr3tog … = that many stitches worked together into one
+page-st = st, sts
+    .meaning = stitch, stitches
+page-rnd = Rnd, Rnds
+    .meaning = round, rounds
+page-blo = BLO
+    .meaning = back loop only
+page-flo = FLO
+    .meaning = front loop only
+page-tog = sc2tog, dc3tog …
+    .meaning = that many stitches worked together into one
+page-tog-uk = dc2tog, tr3tog …
+    .meaning = that many stitches worked together into one
 page-skip = { $terms ->
-        [UK] miss = leave the next stitch unworked
-       *[US] sk = skip: leave the next stitch unworked
+        [UK] miss
+       *[US] sk
+    }
+    .meaning = { $terms ->
+        [UK] leave the next stitch unworked
+       *[US] skip: leave the next stitch unworked
     }
 page-key = Symbols
 page-chart = Chart
@@ -533,7 +547,6 @@ page-rounds-of = Rounds: { $part }
 page-part-size = { $part }, size { $size }
 page-continued = { $title } (continued)
 page-each-round = { $rounds }: begin with { $begin }, end with { $end }.
-page-each-round-end = { $rounds }: end with { $end }.
 page-measured = Across and down are the piece as it lies or hangs after the last round of the line, in { $unit }.
 page-centimetres = centimetres
 page-inches = inches

@@ -1,4 +1,6 @@
 # Keys are the same, in the same order, in every language. Sections follow the folders that use them.
+# In { $gap } stands a space, or one at which no line is broken. What is made is { $made } before further words and
+# { $made-last } at the end of a clause: where an aside closes it, only the first has the comma that ends the aside.
 
 ## language
 
@@ -44,12 +46,12 @@ puff-short = puff de { $stems } { $of }
 bobble-short = mota de { $stems } { $of }
 popcorn-short = piña de { $stems } { $of }
 picot-short = piquito de { $stems } { $of }
-round-label = Vuelta { $number }
-rounds-label = Vueltas { $number }
+round-label = Vuelta{ $gap }{ $number }
+rounds-label = Vueltas{ $gap }{ $number }
 round-line = { $label }: { $text }
 only-sizes = { $count ->
-        [one] Solo talla { $sizes }: { $label }
-       *[other] Solo tallas { $sizes }: { $label }
+        [one] Solo talla{ $gap }{ $sizes }: { $label }
+       *[other] Solo tallas{ $gap }{ $sizes }: { $label }
     }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
@@ -75,7 +77,7 @@ write-skip = saltar 1 p
 write-skip-run = saltar { $number } p
 write-skip-chain = saltar 1 cad
 write-skip-chains = saltar { $number } cad
-write-repeat = [{ $what }] { $number } veces
+write-repeat = [{ $what }] { $number }{ $gap }veces
 write-same = { $what } en el mismo p
 write-same-space = { $what } en el mismo arco
 write-ring = { $what } en el anillo
@@ -163,7 +165,7 @@ say-round = Vuelta { $number }.
 say-rounds = Vueltas { $first } a { $last }, todas iguales.
 say-start-ring = haz un anillo mágico
 say-start-chain-ring = teje { $made } y une el último con el primero con un punto deslizado para formar un anillo
-say-make = teje { $made }
+say-make = teje { $made-last }
 say-all-back = teje toda esta vuelta solo en las hebras traseras
 say-all-front = teje toda esta vuelta solo en las hebras delanteras
 say-chain-counts = { $count ->
@@ -175,8 +177,10 @@ say-chain-counts-not = { $count ->
        *[other] teje { $made }; no cuentan como punto
     }
 say-counts-together = { $what }; con la cadeneta esto cuenta como { $made } tejidos juntos
-say-through-back = { $made }, solo por la hebra trasera,
-say-through-front = { $made }, solo por la hebra delantera,
+say-through-back = { $made }, solo por la hebra trasera
+    .within = { $made }, solo por la hebra trasera,
+say-through-front = { $made }, solo por la hebra delantera
+    .within = { $made }, solo por la hebra delantera,
 say-and = { $first } y { $second }
 say-all = { $made }, todo
 say-next = teje { $made } en el punto siguiente
@@ -188,7 +192,7 @@ say-post-around = teje { $made } alrededor de cada punto de toda la vuelta
 say-space = teje { $made } en el siguiente arco de { $chains }
 say-space-run = teje { $made } en cada uno de los siguientes { $number } arcos de { $chains }
 say-space-around = teje { $made } en cada arco de { $chains } de toda la vuelta
-say-together = teje juntos los { $number } puntos siguientes como { $made }
+say-together = teje juntos los { $number } puntos siguientes como { $made-last }
 say-together-around = { $what }, y así en toda la vuelta
 say-often = { $what }, y hazlo { $number } veces en total
 say-skip = salta el punto siguiente
@@ -392,13 +396,20 @@ page-abbreviations = Abreviaturas
 page-short = Abreviatura
 page-meaning = Significado
 page-us-term = Término US
-page-st = p = punto, puntos
-page-rnd = vuelta = vuelta
-page-blo = hebra trasera = solo la hebra trasera del punto
-page-flo = hebra delantera = solo la hebra delantera del punto
-page-tog = juntos = tantos puntos cerrados en uno
-page-tog-uk = juntos = tantos puntos cerrados en uno
-page-skip = saltar = dejar el punto siguiente sin tejer
+page-st = p
+    .meaning = punto, puntos
+page-rnd = vuelta
+    .meaning = vuelta
+page-blo = hebra trasera
+    .meaning = solo la hebra trasera del punto
+page-flo = hebra delantera
+    .meaning = solo la hebra delantera del punto
+page-tog = juntos
+    .meaning = tantos puntos cerrados en uno
+page-tog-uk = juntos
+    .meaning = tantos puntos cerrados en uno
+page-skip = saltar
+    .meaning = dejar el punto siguiente sin tejer
 page-key = Símbolos
 page-chart = Gráfico
 page-chart-and-key = Gráfico y símbolos
@@ -415,7 +426,6 @@ page-rounds-of = Vueltas: { $part }
 page-part-size = { $part }, talla { $size }
 page-continued = { $title } (continuación)
 page-each-round = { $rounds }: al principio { $begin }, al final { $end }.
-page-each-round-end = { $rounds }: al final { $end }.
 page-measured = Ancho y alto de la pieza tendida o colgada tras la última vuelta de la línea, en { $unit }.
 page-centimetres = centímetros
 page-inches = pulgadas

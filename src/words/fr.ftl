@@ -1,4 +1,6 @@
 # Keys are the same, in the same order, in every language. Sections follow the folders that use them.
+# In { $gap } stands a space, or one at which no line is broken. What is made is { $made } before further words and
+# { $made-last } at the end of a clause: where an aside closes it, only the first has the comma that ends the aside.
 
 ## language
 
@@ -44,12 +46,12 @@ puff-short = point soufflé de { $stems } { $of }
 bobble-short = nope de { $stems } { $of }
 popcorn-short = popcorn de { $stems } { $of }
 picot-short = picot de { $stems } { $of }
-round-label = Tour { $number }
-rounds-label = Tours { $number }
+round-label = Tour{ $gap }{ $number }
+rounds-label = Tours{ $gap }{ $number }
 round-line = { $label } : { $text }
 only-sizes = { $count ->
-        [one] Taille { $sizes } seulement : { $label }
-       *[other] Tailles { $sizes } seulement : { $label }
+        [one] Taille{ $gap }{ $sizes } seulement : { $label }
+       *[other] Tailles{ $gap }{ $sizes } seulement : { $label }
     }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
@@ -75,7 +77,7 @@ write-skip = sauter 1 m
 write-skip-run = sauter { $number } m
 write-skip-chain = sauter 1 ml
 write-skip-chains = sauter { $number } ml
-write-repeat = [{ $what }] { $number } fois
+write-repeat = [{ $what }] { $number }{ $gap }fois
 write-same = { $what } dans la même m
 write-same-space = { $what } dans le même arceau
 write-ring = { $what } dans le cercle
@@ -163,7 +165,7 @@ say-round = Tour { $number }.
 say-rounds = Tours { $first } à { $last }, tous pareils.
 say-start-ring = faites un cercle magique
 say-start-chain-ring = faites { $made } et joignez la dernière à la première par une maille coulée pour former un anneau
-say-make = faites { $made }
+say-make = faites { $made-last }
 say-all-back = travaillez tout ce tour dans les brins arrière seulement
 say-all-front = travaillez tout ce tour dans les brins avant seulement
 say-chain-counts = { $count ->
@@ -175,8 +177,10 @@ say-chain-counts-not = { $count ->
        *[other] faites { $made } ; elles ne comptent pas comme maille
     }
 say-counts-together = { $what } ; avec la chaînette, cela compte pour { $made } rabattues ensemble
-say-through-back = { $made }, dans le brin arrière seulement,
-say-through-front = { $made }, dans le brin avant seulement,
+say-through-back = { $made }, dans le brin arrière seulement
+    .within = { $made }, dans le brin arrière seulement,
+say-through-front = { $made }, dans le brin avant seulement
+    .within = { $made }, dans le brin avant seulement,
 say-and = { $first } et { $second }
 say-all = { $made }, le tout
 say-next = faites { $made } dans la maille suivante
@@ -188,7 +192,7 @@ say-post-around = faites { $made } autour de chaque maille tout autour
 say-space = faites { $made } dans l’arceau suivant de { $chains }
 say-space-run = faites { $made } dans chacun des { $number } arceaux suivants de { $chains }
 say-space-around = faites { $made } dans chaque arceau de { $chains } tout autour
-say-together = travaillez les { $number } mailles suivantes ensemble comme { $made }
+say-together = travaillez les { $number } mailles suivantes ensemble comme { $made-last }
 say-together-around = { $what }, et ainsi de suite tout autour
 say-often = { $what }, et ce { $number } fois en tout
 say-skip = sautez la maille suivante
@@ -392,13 +396,20 @@ page-abbreviations = Abréviations
 page-short = Abrégé
 page-meaning = Signification
 page-us-term = Terme US
-page-st = m = maille, mailles
-page-rnd = tour = tour
-page-blo = brin arrière = brin arrière de la maille seul
-page-flo = brin avant = brin avant de la maille seul
-page-tog = ens = ensemble : tant de mailles rabattues en une
-page-tog-uk = ens = ensemble : tant de mailles rabattues en une
-page-skip = sauter = laisser la maille suivante
+page-st = m
+    .meaning = maille, mailles
+page-rnd = tour
+    .meaning = tour
+page-blo = brin arrière
+    .meaning = brin arrière de la maille seul
+page-flo = brin avant
+    .meaning = brin avant de la maille seul
+page-tog = ens
+    .meaning = ensemble : tant de mailles rabattues en une
+page-tog-uk = ens
+    .meaning = ensemble : tant de mailles rabattues en une
+page-skip = sauter
+    .meaning = laisser la maille suivante
 page-key = Symboles
 page-chart = Diagramme
 page-chart-and-key = Diagramme et symboles
@@ -415,7 +426,6 @@ page-rounds-of = Tours : { $part }
 page-part-size = { $part }, taille { $size }
 page-continued = { $title } (suite)
 page-each-round = { $rounds } : au début { $begin }, à la fin { $end }.
-page-each-round-end = { $rounds } : à la fin { $end }.
 page-measured = Diamètre et hauteur : l’ouvrage posé ou suspendu après le dernier tour de la ligne, en { $unit }.
 page-centimetres = centimètres
 page-inches = pouces

@@ -37,18 +37,25 @@ impl Catalogue {
         bundle.set_use_isolating(false);
         let resource = FluentResource::try_new(language.catalogue().to_owned()).unwrap_or_else(|(part, _)| part);
         bundle.add_resource_overriding(resource);
-        let mark = |key| said(&bundle, key, &[]);
+        let mark = |key| said(&bundle, key, None, &[]);
         let (colon, semicolon) = (mark("language-colon"), mark("language-semicolon"));
         let decimal_mark = mark("language-decimal-mark");
         Self { bundle, colon, semicolon, decimal_mark }
     }
 }
 
-/// A message with arguments; the key where there is none of it.
-fn said(bundle: &FluentBundle<FluentResource>, key: &str, args: &[(&'static str, Arg<'_>)]) -> String {
-    let Some(pattern) = bundle.get_message(key).and_then(|message| message.value()) else {
-        return key.to_owned();
-    };
+/// A message with arguments, or a part of it; the key where there is none of it.
+fn said(
+    bundle: &FluentBundle<FluentResource>,
+    key: &str,
+    part: Option<&str>,
+    args: &[(&'static str, Arg<'_>)],
+) -> String {
+    let pattern = bundle.get_message(key).and_then(|message| match part {
+        None => message.value(),
+        Some(part) => message.get_attribute(part).map(|part| part.value()),
+    });
+    let Some(pattern) = pattern else { return key.to_owned() };
     let args: FluentArgs<'_> = args.iter().map(|(name, arg)| (*name, arg.value())).collect();
     bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
 }
@@ -87,7 +94,13 @@ impl Words {
 
     /// A message with arguments: numbers pick plural forms, texts stand as they are.
     pub fn with(&self, key: &str, args: &[(&'static str, Arg<'_>)]) -> String {
-        said(&self.catalogue.bundle, key, args)
+        said(&self.catalogue.bundle, key, None, args)
+    }
+
+    /// What belongs to a message under a name of its own, such as the `meaning` of an abbreviation. What isn't there
+    /// gives the key, which a test forbids.
+    pub fn part(&self, key: &str, part: &str, args: &[(&'static str, Arg<'_>)]) -> String {
+        said(&self.catalogue.bundle, key, Some(part), args)
     }
 
     /// True where the catalogue has the key.
@@ -118,10 +131,12 @@ impl Arg<'_> {
 mod tests {
     use super::*;
 
+    /// The keys of messages and, each with a full stop before it, the names of their parts.
     fn keys(language: Language) -> Vec<&'static str> {
         let lines = language.catalogue().lines();
-        let messages = lines.filter(|line| line.starts_with(|c: char| c.is_ascii_lowercase()));
-        messages.filter_map(|line| line.split_once('=').map(|(key, _)| key.trim())).collect()
+        let message = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
+        let named = lines.filter(|line| message(line) || line.trim_start().starts_with('.'));
+        named.filter_map(|line| line.split_once('=').map(|(key, _)| key.trim())).collect()
     }
 
     #[test]

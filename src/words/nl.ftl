@@ -1,4 +1,6 @@
 # Keys are the same, in the same order, in every language. Sections follow the folders that use them.
+# In { $gap } stands a space, or one at which no line is broken. What is made is { $made } before further words and
+# { $made-last } at the end of a clause: where an aside closes it, only the first has the comma that ends the aside.
 
 ## language
 
@@ -56,12 +58,12 @@ puff-short = { $stems }-{ $of }-puff
 bobble-short = { $stems }-{ $of }-nop
 popcorn-short = { $stems }-{ $of }-popcorn
 picot-short = { $stems }-{ $of }-picot
-round-label = Toer { $number }
-rounds-label = Toeren { $number }
+round-label = Toer{ $gap }{ $number }
+rounds-label = Toeren{ $gap }{ $number }
 round-line = { $label }: { $text }
 only-sizes = { $count ->
-        [one] Alleen maat { $sizes }: { $label }
-       *[other] Alleen maten { $sizes }: { $label }
+        [one] Alleen maat{ $gap }{ $sizes }: { $label }
+       *[other] Alleen maten{ $gap }{ $sizes }: { $label }
     }
 write-single = 1 { $stitch }
 write-several = { $number } { $stitch }
@@ -87,7 +89,7 @@ write-skip = 1 steek overslaan
 write-skip-run = { $number } steken overslaan
 write-skip-chain = 1 l overslaan
 write-skip-chains = { $number } l overslaan
-write-repeat = [{ $what }] { $number } keer
+write-repeat = [{ $what }] { $number }{ $gap }keer
 write-same = { $what } in dezelfde steek
 write-same-space = { $what } in dezelfde boog
 write-ring = { $what } in de ring
@@ -175,7 +177,7 @@ say-round = Toer { $number }.
 say-rounds = Toeren { $first } tot en met { $last }, allemaal gelijk.
 say-start-ring = maak een magische ring
 say-start-chain-ring = haak { $made } en sluit de laatste aan de eerste met een halve vaste tot een ring
-say-make = haak { $made }
+say-make = haak { $made-last }
 say-all-back = haak deze hele toer alleen in de achterste lussen
 say-all-front = haak deze hele toer alleen in de voorste lussen
 say-chain-counts = { $count ->
@@ -187,8 +189,10 @@ say-chain-counts-not = { $count ->
        *[other] haak { $made }; deze tellen niet als steek
     }
 say-counts-together = { $what }; met de lossen telt dit als { $made }, samen gehaakt
-say-through-back = { $made }, alleen door de achterste lus,
-say-through-front = { $made }, alleen door de voorste lus,
+say-through-back = { $made }, alleen door de achterste lus
+    .within = { $made }, alleen door de achterste lus,
+say-through-front = { $made }, alleen door de voorste lus
+    .within = { $made }, alleen door de voorste lus,
 say-and = { $first } en { $second }
 say-all = { $made }, alles
 say-next = haak { $made } in de volgende steek
@@ -200,7 +204,7 @@ say-post-around = haak { $made } rond elke steek van de hele toer
 say-space = haak { $made } in de volgende boog van { $chains }
 say-space-run = haak { $made } in elk van de volgende { $number } bogen van { $chains }
 say-space-around = haak { $made } in elke boog van { $chains } van de hele toer
-say-together = haak de volgende { $number } steken samen als { $made }
+say-together = haak de volgende { $number } steken samen als { $made-last }
 say-together-around = { $what }, en zo verder tot het einde van de toer
 say-often = { $what }, en doe dat in totaal { $number } keer
 say-skip = sla de volgende steek over
@@ -401,13 +405,20 @@ page-abbreviations = Afkortingen
 page-short = Afkorting
 page-meaning = Betekenis
 page-us-term = US-term
-page-st = steek, steken = steek, steken
-page-rnd = toer = toer
-page-blo = achterste lus = alleen de achterste lus
-page-flo = voorste lus = alleen de voorste lus
-page-tog = samen = zoveel steken tot één gehaakt
-page-tog-uk = samen = zoveel steken tot één gehaakt
-page-skip = overslaan = de volgende steek niet haken
+page-st = steek, steken
+    .meaning = steek, steken
+page-rnd = toer
+    .meaning = toer
+page-blo = achterste lus
+    .meaning = alleen de achterste lus
+page-flo = voorste lus
+    .meaning = alleen de voorste lus
+page-tog = samen
+    .meaning = zoveel steken tot één gehaakt
+page-tog-uk = samen
+    .meaning = zoveel steken tot één gehaakt
+page-skip = overslaan
+    .meaning = de volgende steek niet haken
 page-key = Symbolen
 page-chart = Schema
 page-chart-and-key = Schema en symbolen
@@ -424,7 +435,6 @@ page-rounds-of = Toeren: { $part }
 page-part-size = { $part }, maat { $size }
 page-continued = { $title } (vervolg)
 page-each-round = { $rounds }: aan het begin { $begin }, aan het eind { $end }.
-page-each-round-end = { $rounds }: aan het eind { $end }.
 page-measured = Breedte en diepte gelden voor het werk zoals het na de laatste toer van de regel ligt of hangt, in { $unit }.
 page-centimetres = centimeters
 page-inches = inches

@@ -5,8 +5,8 @@ use roundelay::design::Work;
 use roundelay::drawing::{ChartOptions, chart};
 use roundelay::file::svg;
 use roundelay::geometry::RoundShape;
-use roundelay::notation::write::instruction;
-use roundelay::notation::{Source, read};
+use roundelay::notation::write::Writer;
+use roundelay::notation::{Instruction, Source, read};
 use roundelay::pattern::{Beside, Pattern};
 use roundelay::plan::recount::{Recounted, Rules, rounds};
 use roundelay::report::Report;
@@ -233,10 +233,11 @@ fn check(text: &str, terms: Terms, work: Work) -> Option<Recounted> {
 /// Rounds that were read are written, read again, and are the same.
 fn again(counted: &Recounted, terms: Terms, work: Work) {
     let words = Words::of(Language::EN);
+    let writer = Writer { words: &words, terms };
     let mut text = String::new();
     let mut below = Below::Foundation(counted.foundation);
     for round in &counted.rounds {
-        text += &format!("Rnd {}: {}\n", round.number, instruction(round, below, &words, terms));
+        text += &format!("Rnd {}: {}\n", round.number, writer.counted(&Instruction::of(round, below)));
         below = Below::Round(round);
     }
     let Some(back) = check(&text, terms, work) else { panic!("{text}") };

@@ -3,8 +3,8 @@
 use proptest::prelude::*;
 use roundelay::craft::{Begin, Below, Build, Close, Foundation, Loops, Made, Op, Round, Side, Spot, Stitch, Terms};
 use roundelay::design::Work;
-use roundelay::notation::write::instruction;
-use roundelay::notation::{Source, read};
+use roundelay::notation::write::Writer;
+use roundelay::notation::{Instruction, Source, read};
 use roundelay::pattern::Pattern;
 use roundelay::plan::recount::{Rules, rounds};
 use roundelay::report::Report;
@@ -87,9 +87,14 @@ fn round(number: u32, ops: Vec<Op>, (begin, close): (Begin, Close)) -> Round {
     Round { number, part, stitch, before: sums.0, after: sums.1, slipped: 0, ops, colour, begin, close, target, place }
 }
 
+/// The instruction of a round in English, with its count.
+fn written(round: &Round, below: Below<'_>, terms: Terms) -> String {
+    Writer { words: &Words::of(Language::EN), terms }.counted(&Instruction::of(round, below))
+}
+
 /// Reads the round from its own instruction.
 fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, Foundation), String> {
-    let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::EN), terms);
+    let text = written(round, Below::Foundation(foundation), terms);
     let mut report = Report::new();
     let work = match round.close {
         Close::Join => Work::Joined { chain_counts: false },
@@ -104,7 +109,7 @@ fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, F
 
 fn assert_same(round: &Round, foundation: Foundation) {
     for terms in [Terms::Us, Terms::Uk] {
-        let text = instruction(round, Below::Foundation(foundation), &Words::of(Language::EN), terms);
+        let text = written(round, Below::Foundation(foundation), terms);
         match back(round, foundation, terms) {
             Err(complaint) => panic!("{complaint}"),
             Ok((read, from)) => {
@@ -211,11 +216,8 @@ fn examples_read_back() {
     for path in designs {
         let pattern = Pattern::read(&std::fs::read(&path).unwrap_or_default());
         let plan = pattern.unwrap_or_else(|report| panic!("{} is not solved: {report:#?}", path.display())).plan;
-        let words = Words::of(Language::EN);
         for (size, terms) in plan.sizes.iter().flat_map(|size| [(size, Terms::Us), (size, Terms::Uk)]) {
-            let line = |round: &Round| {
-                format!("Rnd {}: {}\n", round.number, instruction(round, size.below(round), &words, terms))
-            };
+            let line = |round: &Round| format!("Rnd {}: {}\n", round.number, written(round, size.below(round), terms));
             let text: String = size.rounds.iter().map(line).collect();
             let mut report = Report::new();
             let rules = Rules { work: plan.design.work, main: Stitch::SC, terms };
