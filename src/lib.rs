@@ -40,6 +40,7 @@ pub mod design;
 pub mod plan;
 
 pub mod geometry;
+pub mod limits;
 
 pub mod pattern;
 

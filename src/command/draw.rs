@@ -263,7 +263,7 @@ fn picture(solved: &Pattern, wish: &Draw, ending: Ending, report: &mut Report) -
 fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
     let what = if sizes > 1 { format!("{sizes} nested sizes") } else { "its words".to_owned() };
     let message = format!("the schematic finds no room for {what} on {} paper", paper.name);
-    Diagnostic::error("too-large", message)
+    Diagnostic::error("schematic-too-large", message)
         .help("draw one size at a time with --size, or choose larger paper with --paper")
 }
 

@@ -5,7 +5,8 @@ use std::io::{self, Read};
 use std::mem;
 use std::path::Path;
 
-use roundelay::design::{MOST_BYTES, text_of};
+use roundelay::design::text_of;
+use roundelay::limits;
 use roundelay::pattern::{Beside, Pattern};
 use roundelay::plan::Plan;
 use roundelay::report::{Diagnostic, Report};
@@ -23,7 +24,7 @@ pub(super) struct Source {
 /// Reads a file, or standard input for `-`, up to a byte more than a design may have.
 pub(super) fn bytes(path: &Path) -> io::Result<(String, Vec<u8>)> {
     let mut bytes = Vec::new();
-    let most = MOST_BYTES as u64 + 1;
+    let most = limits::BYTES as u64 + 1;
     if path == Path::new("-") {
         io::stdin().lock().take(most).read_to_end(&mut bytes)?;
         return Ok(("standard input".to_owned(), bytes));

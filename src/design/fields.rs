@@ -1,17 +1,15 @@
 //! Reads a group of fields one by one and complains of what is unknown, doubled, missing or of the wrong kind.
 
 use super::tree::{Node, Text, Value};
+use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
-
-/// More complaints than this help nobody.
-const MOST_COMPLAINTS: usize = 100;
 
 /// A group of fields being read.
 pub(super) struct Fields<'a> {
     /// What the group is, in the words of a complaint: `the yarn`, `the part crown`.
     of: String,
     /// The names it may hold, in the order in which they are listed to the maker.
-    known: &'static [&'static str],
+    known: Vec<&'static str>,
     place: Place,
     fields: Vec<(Text, Node)>,
     report: &'a mut Report,
@@ -22,7 +20,7 @@ impl<'a> Fields<'a> {
     pub(super) fn open(
         node: Node,
         of: impl Into<String>,
-        known: &'static [&'static str],
+        known: &[&'static str],
         report: &'a mut Report,
     ) -> Option<Self> {
         let of = of.into();
@@ -36,7 +34,7 @@ impl<'a> Fields<'a> {
         };
         let mut fields: Vec<(Text, Node)> = Vec::new();
         for (key, value) in written {
-            if report.diagnostics.len() >= MOST_COMPLAINTS {
+            if report.diagnostics.len() >= limits::COMPLAINTS {
                 let message = "there is more to complain of; mend these first";
                 report.add(Diagnostic::error("too-many-complaints", message).at(key.place));
                 break;
@@ -52,7 +50,7 @@ impl<'a> Fields<'a> {
                 fields.push((key, value));
             }
         }
-        Some(Self { of, known, place, fields, report })
+        Some(Self { of, known: known.to_vec(), place, fields, report })
     }
 
     /// Where the group begins.

@@ -9,6 +9,7 @@ mod fields;
 pub mod hats;
 pub mod heads;
 pub mod hooks;
+pub mod kinds;
 mod materials;
 mod measure;
 mod model;
@@ -19,6 +20,7 @@ mod raw;
 mod resolve;
 pub mod shapes;
 mod sizes;
+mod slips;
 mod starter;
 #[cfg(test)]
 mod tests;
@@ -26,16 +28,15 @@ mod tree;
 pub mod weights;
 
 pub(crate) use fields::{listed, nearest, shortened};
+pub use kinds::Kind;
 pub use model::*;
 pub use shapes::Shape;
 pub use starter::STARTER;
 
+use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 
-/// Largest design file that is read, in bytes.
-pub const MOST_BYTES: usize = 1 << 20;
-
-/// Reads a design from the bytes of its file: UTF-8, with or without a byte order mark, up to [`MOST_BYTES`]. Places are
+/// Reads a design from the bytes of its file: UTF-8, with or without a byte order mark, up to [`limits::BYTES`]. Places are
 /// those of the text as [`text_of`] gives it.
 pub fn read_bytes(bytes: &[u8], report: &mut Report) -> Option<Design> {
     let text = text_of(bytes, report)?;
@@ -44,9 +45,9 @@ pub fn read_bytes(bytes: &[u8], report: &mut Report) -> Option<Design> {
 
 /// The text of a design file without its byte order mark, or a complaint that it is no text or too large.
 pub fn text_of<'b>(bytes: &'b [u8], report: &mut Report) -> Option<&'b str> {
-    if bytes.len() > MOST_BYTES {
-        let message = format!("the file has {} bytes; a design has at most {MOST_BYTES}", bytes.len());
-        report.add(Diagnostic::error("too-large", message).help("is this the right file?"));
+    if bytes.len() > limits::BYTES {
+        let message = format!("the file has {} bytes; a design has at most {}", bytes.len(), limits::BYTES);
+        report.add(Diagnostic::error("file-too-large", message).help("is this the right file?"));
         return None;
     }
     match std::str::from_utf8(bytes) {
@@ -65,7 +66,7 @@ pub fn text_of<'b>(bytes: &'b [u8], report: &mut Report) -> Option<&'b str> {
 /// Reads a design from its text. Gives nothing once the report holds an error, and then as many complaints at a time as
 /// can be found; warnings and notes go beside the design.
 pub fn read(text: &str, report: &mut Report) -> Option<Design> {
-    if text.len() > MOST_BYTES {
+    if text.len() > limits::BYTES {
         text_of(text.as_bytes(), report)?;
     }
     let root = tree::parse(text, report)?;
@@ -76,7 +77,7 @@ pub fn read(text: &str, report: &mut Report) -> Option<Design> {
 /// Reads what goes with written rounds in a file of their own: a whole design, or one that leaves out title, sizes and
 /// parts, which are then empty. Swatch and complaints are as in [`read`].
 pub fn read_swatch(text: &str, report: &mut Report) -> Option<Design> {
-    if text.len() > MOST_BYTES {
+    if text.len() > limits::BYTES {
         text_of(text.as_bytes(), report)?;
     }
     let root = tree::parse(text, report)?;

@@ -1,6 +1,7 @@
 //! The design as resolved: nothing optional that has a default, lengths in millimetres.
 
 use super::heads::HeadSource;
+use super::kinds::Kind;
 use super::shapes::Shape;
 use crate::craft::{Loops, Stitch, Terms};
 use crate::report::Place;
@@ -60,19 +61,6 @@ pub struct Design {
     pub tolerance: Tolerance,
     /// How shaping is placed from round to round.
     pub shaping: Shaping,
-}
-
-/// What is made.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Kind {
-    /// Worn on a head: sizes are head measurements, ease applies.
-    Hat,
-    /// A basket or bowl: sizes are finished circumferences.
-    Basket,
-    /// Flat work: a mat or mandala.
-    Mat,
-    /// A closed shape: a ball.
-    Ball,
 }
 
 /// The hand that holds the hook.

@@ -7,26 +7,23 @@ use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
 use super::{Body, Colour, Part, Profile, Said, Shape, Start, Stripe, Swatch, measure, names};
 use crate::craft::{Loops, Stitch};
+use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Gauge, Mm};
-
-/// More parts than this are a slip of the hand.
-const MOST_PARTS: usize = 40;
-/// Longest round and longest part that are solved.
-const MOST_STITCHES: f64 = 4000.0;
-const MOST_ROUNDS: f64 = 1000.0;
 
 const LOOPS: &[(&str, Loops)] = &[("both", Loops::Both), ("back", Loops::Back), ("front", Loops::Front)];
 const MOST: &[(&str, u32)] = &[("double", 2), ("triple", 3)];
 
 /// Resolves the parts in working order.
 pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report) -> Vec<Part> {
-    if let Some(part) = raw.get(MOST_PARTS) {
-        let message = format!("there are {} parts; {MOST_PARTS} are the most", raw.len());
-        report.add(Diagnostic::error("too-many", message).at(part.name.place).help("join parts that are worked alike"));
+    if let Some(part) = raw.get(limits::PARTS) {
+        let message = format!("there are {} parts; {} are the most", raw.len(), limits::PARTS);
+        report.add(
+            Diagnostic::error("too-many-parts", message).at(part.name.place).help("join parts that are worked alike"),
+        );
     }
     let mut parts: Vec<Part> = Vec::new();
-    for (index, raw) in raw.iter().take(MOST_PARTS).enumerate() {
+    for (index, raw) in raw.iter().take(limits::PARTS).enumerate() {
         if let Some(first) = parts.iter().find(|part| part.name.value == raw.name.text) {
             let line = first.name.place.map_or(0, |place| place.line);
             let message = format!("two parts are called {}, the first on line {line}", raw.name.text);
@@ -164,15 +161,17 @@ impl Reader<'_, '_> {
         let own = self.within.sizes.iter().fold(Mm::ZERO, |most, size| most.max(size.around));
         let (along, around) = shape.extent(own);
         let (rounds, stitches) = (along / gauge.height, around / gauge.width);
-        if rounds > MOST_ROUNDS || stitches > MOST_STITCHES {
+        if rounds > f64::from(limits::ROUNDS) || stitches > f64::from(limits::STITCHES) {
             let message = format!(
                 "the part {} would take about {rounds:.0} rounds of up to {stitches:.0} stitches",
                 self.raw.name.text
             );
             let help = format!(
-                "{MOST_ROUNDS} rounds and {MOST_STITCHES} stitches are the most; look at the units of the lengths and of the swatch"
+                "{} rounds and {} stitches are the most; look at the units of the lengths and of the swatch",
+                limits::ROUNDS,
+                limits::STITCHES
             );
-            self.complain("too-large", place, message, help);
+            self.complain("part-too-large", place, message, help);
         }
     }
 
@@ -196,7 +195,7 @@ fn takes_rest(stripe: &RawStripe) -> bool {
 
 fn stripe(raw: &RawStripe, colours: &[Colour], report: &mut Report) -> Option<Stripe> {
     let rounds = match &raw.rounds {
-        Some(text) if !takes_rest(raw) => Some(measure::count(&raw.colour.text, text, 1, 1000, report)?),
+        Some(text) if !takes_rest(raw) => Some(measure::count(&raw.colour.text, text, 1, limits::ROUNDS, report)?),
         Some(_) | None => None,
     };
     let found = colours.iter().position(|colour| colour.name == raw.colour.text);

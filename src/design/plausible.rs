@@ -5,10 +5,10 @@ use super::hats::least_sun_brim;
 use super::raw::RawDesign;
 use super::resolve::tidy_cm;
 use super::weights::YarnWeight;
-use super::{Body, Design, Kind, Part, Profile, Size, Swatch};
+use super::{Body, Design, Part, Profile, Size, Swatch};
 use crate::craft::{Stitch, abbreviation};
 use crate::report::{Diagnostic, Place, Report};
-use crate::units::{Mm, tidy};
+use crate::units::{EPSILON, Mm, tidy};
 
 /// Height of a round over width of a stitch: least and most seen in published gauges (sc 0.85–1.11, hdc about 1.45, dc
 /// 1.7–2.0), with a tenth of room; tr and dtr by the usual height ratios.
@@ -27,6 +27,17 @@ const YARN: &[(Stitch, f64)] = &[(Stitch::SC, 10.6), (Stitch::HDC, 15.7), (Stitc
 /// How far outside the published ranges a swatch or a hook may lie before it is mentioned; they are guidelines.
 const ROOM: f64 = 0.15;
 
+/// A head from this size on is a grown one where no age is said (ANSUR II, median of women), cm.
+const GROWN_CM: f64 = 56.0;
+/// Fewest stitches across a swatch that measures well.
+const SWATCH_STITCHES: u32 = 8;
+/// Yarn in a stitch over the usual yarn, least and most that pass; half or double of it is a slip of the scale.
+const HELD: std::ops::RangeInclusive<f64> = 0.55..=1.9;
+/// Flares that shade, in degrees from straight down: steeper ones are cuffs or bells, wider ones turn up.
+const SHADES: std::ops::RangeInclusive<f64> = 20.0..=120.0;
+/// Up to this many degrees from straight down a brim is the drop of a bucket hat.
+const BUCKET: f64 = 50.0;
+
 /// Looks over a resolved design and warns.
 pub(super) fn look(design: &Design, raw: &RawDesign, report: &mut Report) {
     for swatch in &design.swatches {
@@ -39,14 +50,14 @@ pub(super) fn look(design: &Design, raw: &RawDesign, report: &mut Report) {
     }
     for swatch in &raw.swatches {
         let count = swatch.stitches.as_ref().and_then(|text| text.text.parse::<u32>().ok());
-        if let Some(count) = count.filter(|count| *count < 8) {
+        if let Some(count) = count.filter(|count| *count < SWATCH_STITCHES) {
             let message = format!("a swatch {count} stitches wide is too small to measure well");
             let help = "work at least 10 cm (4 in) and measure its middle: one stitch miscounted shifts every size";
             report.add(Diagnostic::warning("small-swatch", message).at(swatch.place).help(help));
         }
     }
     hook(design, raw.hook.as_ref().map(|text| text.place), report);
-    if design.kind == Kind::Hat {
+    if design.kind.row().worn {
         for part in &design.parts {
             brim(part, &design.sizes, report);
         }
@@ -68,13 +79,13 @@ fn proportions(swatch: &Swatch, design: &Design, report: &mut Report) {
     report.add(Diagnostic::warning("unusual-gauge", message).at(swatch.place).help(help));
 }
 
-/// A weighed swatch against the yarn that its stitches must hold; half or double of it is a slip of the scale.
+/// A weighed swatch against the yarn that its stitches must hold.
 fn mass(swatch: &Swatch, design: &Design, report: &mut Report) {
     let usual =
         YARN.iter().find(|(stitch, _)| *stitch == swatch.stitch).map(|(_, times)| swatch.gauge.width.mm() * times);
     let (Some(grams), Some(ball), Some(usual)) = (swatch.gauge.grams, design.yarn.ball, usual) else { return };
     let held = grams * ball.metres / ball.grams * 1000.0;
-    if (0.55..=1.9).contains(&(held / usual)) {
+    if HELD.contains(&(held / usual)) {
         return;
     }
     let message = format!(
@@ -132,13 +143,12 @@ fn brim(part: &Part, sizes: &[Size], report: &mut Report) {
     let mut narrow: Vec<(&str, Mm)> = Vec::new();
     for ((size, width), angle) in sizes.iter().zip(width).zip(angle) {
         let degrees = angle.degrees();
-        // Steeper than this is a cuff or a bell and shades nothing; up to 50° is the drop of a bucket hat.
-        if !(20.0..=120.0).contains(&degrees) {
+        if !SHADES.contains(&degrees) {
             continue;
         }
-        let grown = size.age_months.is_none() && size.head.is_some_and(|head| head.cm() >= 56.0 - 1e-9);
+        let grown = size.age_months.is_none() && size.head.is_some_and(|head| head.cm() >= GROWN_CM - EPSILON);
         if size.age_months.is_some() || grown {
-            let least = least_sun_brim(size.age_months.map(|(youngest, _)| youngest), degrees <= 50.0);
+            let least = least_sun_brim(size.age_months.map(|(youngest, _)| youngest), degrees <= BUCKET);
             if *width < least {
                 narrow.push((&size.name, least));
             }

@@ -1,6 +1,7 @@
 //! The design as written: fields known and in their place, values not yet understood.
 
 use super::fields::{Fields, doubled, word};
+use super::heads;
 use super::shapes::Field;
 use super::tree::{Node, Text, Value, slice};
 use crate::report::{Diagnostic, Place, Report};
@@ -102,10 +103,12 @@ pub(super) struct RawSize {
     pub(super) row: Option<(Text, Text)>,
 }
 
-/// Names of the tables a size can be read from.
-pub(super) const TABLES: &[&str] = &["who", "uk90", "council", "ansur"];
+const SIZE: &[&str] = &["head", "around", "across", "age"];
 
-const SIZE: &[&str] = &["head", "around", "across", "age", "who", "uk90", "council", "ansur"];
+/// Fields of a size: measures, and a table to read from.
+fn size_fields() -> Vec<&'static str> {
+    [SIZE, &heads::names()].concat()
+}
 
 /// A value that is the same for all sizes or said for each.
 #[derive(Clone, Debug)]
@@ -150,10 +153,13 @@ impl RawPart {
     }
 }
 
-const PART: &[&str] = &[
-    "shape", "stitch", "loop", "colours", "start", "depth", "width", "rise", "flare", "around", "across", "settle",
-    "most", "written",
-];
+const PART: &[&str] = &["shape", "stitch", "loop", "colours", "start"];
+const PART_END: &[&str] = &["settle", "most", "written"];
+
+/// Fields of a part: how it begins, what it measures, how it ends.
+fn part_fields() -> Vec<&'static str> {
+    [PART, &Field::ALL.map(Field::word), PART_END].concat()
+}
 
 /// What a file has to hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -301,8 +307,8 @@ fn size(name: Text, node: Node, report: &mut Report) -> Option<RawSize> {
         let table = Text { text: text.trim().to_owned(), place: node.place };
         return Some(RawSize { table: Some(table), ..empty });
     }
-    let mut fields = Fields::open(node, format!("the size {}", empty.name.text), SIZE, report)?;
-    let mut rows = TABLES.iter().filter_map(|table| {
+    let mut fields = Fields::open(node, format!("the size {}", empty.name.text), &size_fields(), report)?;
+    let mut rows = heads::names().into_iter().filter_map(|table| {
         let (key, node) = fields.take(table)?;
         let row = word(table, node, fields.report())?;
         Some((key, row))
@@ -351,7 +357,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         Value::Nothing => Node { value: Value::Fields(Vec::new()), ..node },
         Value::Word(_) | Value::List(_) | Value::Fields(_) => node,
     };
-    let mut fields = Fields::open(node, format!("the part {}", name.text), PART, report)?;
+    let mut fields = Fields::open(node, format!("the part {}", name.text), &part_fields(), report)?;
     Some(RawPart {
         stitch: fields.text("stitch"),
         loops: fields.text("loop"),
@@ -495,5 +501,6 @@ fn lines(text: &str, place: Place, word: &str, into: &mut Vec<Text>) {
 /// Every field that a design may hold.
 #[cfg(test)]
 pub(super) fn every_field() -> impl Iterator<Item = &'static str> {
-    [DESIGN, YARN, BALL, SWATCH, SIZE, PART].into_iter().flatten().copied()
+    let fixed = [DESIGN, YARN, BALL, SWATCH].into_iter().flatten().copied();
+    fixed.chain(size_fields()).chain(part_fields())
 }

@@ -27,7 +27,8 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
     let reading = Reading {
         units: choose("units", raw.units.as_ref(), UNITS, report).unwrap_or(Units::Cm),
         terms: choose("terms", raw.terms.as_ref(), TERMS, report).unwrap_or_default(),
-        kind: choose("kind", raw.kind.as_ref(), KINDS, report).unwrap_or(Kind::Hat),
+        kind: choose("kind", raw.kind.as_ref(), &Kind::ALL.map(|kind| (kind.row().word, kind)), report)
+            .unwrap_or(Kind::Hat),
     };
     let title = raw.title.as_ref().map(|text| said(text, report));
     let yarn = materials::yarn(raw.yarn.as_ref(), report);
@@ -66,8 +67,6 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
 
 const UNITS: &[(&str, Units)] = &[("cm", Units::Cm), ("in", Units::Inches)];
 const TERMS: &[(&str, Terms)] = &[("US", Terms::Us), ("UK", Terms::Uk)];
-const KINDS: &[(&str, Kind)] =
-    &[("hat", Kind::Hat), ("basket", Kind::Basket), ("mat", Kind::Mat), ("ball", Kind::Ball)];
 const HANDS: &[(&str, Hand)] = &[("right", Hand::Right), ("left", Hand::Left)];
 const PREFERENCES: &[(&str, Preference)] =
     &[("easy", Preference::Easy), ("balanced", Preference::Balanced), ("close", Preference::Close)];
@@ -150,16 +149,16 @@ fn ease(raw: &RawDesign, reading: Reading, report: &mut Report) -> Said<f64> {
         let help = "close hats take -5 % to -10 %, sun hats 0 % to 4 % (common practice)";
         report.add(Diagnostic::warning("unusual-ease", message).at(text.place).help(help));
     }
-    if reading.kind != Kind::Hat && value.is_some() {
+    if !reading.kind.row().worn && value.is_some() {
         let message = "ease belongs to what is worn; it changes nothing here";
         report.add(Diagnostic::warning("unused-field", message).at(text.place).help("take the line away"));
     }
-    Said { value: if reading.kind == Kind::Hat { value.unwrap_or(usual) } else { 0.0 }, place: Some(text.place) }
+    Said { value: if reading.kind.row().worn { value.unwrap_or(usual) } else { 0.0 }, place: Some(text.place) }
 }
 
 /// Ease where the file says none: nothing for a brimmed hat, 5 % close for one without (common practice: about 2.5 cm).
 fn usual_ease(kind: Kind, parts: &[RawPart]) -> f64 {
-    if kind == Kind::Hat && !parts.iter().any(is_brim) { -0.05 } else { 0.0 }
+    if kind.row().worn && !parts.iter().any(is_brim) { -0.05 } else { 0.0 }
 }
 
 /// True where a part is said to be a brim.

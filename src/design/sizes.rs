@@ -2,26 +2,24 @@
 
 use super::fields::{shortened, unknown};
 use super::heads::{self, HeadRow, HeadSource};
-use super::raw::{RawSize, TABLES};
+use super::raw::RawSize;
 use super::resolve::{Reading, in_range, printed, tidy_cm};
 use super::tree::Text;
-use super::{Kind, Size, measure};
+use super::{Size, measure};
+use crate::limits;
 use crate::report::{Diagnostic, Report};
 use crate::units::Mm;
 
-/// More sizes than this are a slip of the hand.
-const MOST_SIZES: usize = 24;
-
 /// Resolves the sizes, one for each as written, also where it complains.
 pub(super) fn resolve(raw: &[RawSize], ease: f64, reading: Reading, report: &mut Report) -> Vec<Size> {
-    if let Some(size) = raw.get(MOST_SIZES) {
-        let message = format!("there are {} sizes; {MOST_SIZES} are the most", raw.len());
-        report.add(Diagnostic::error("too-many", message).at(size.name.place).help("write a second design file"));
+    if let Some(size) = raw.get(limits::SIZES) {
+        let message = format!("there are {} sizes; {} are the most", raw.len(), limits::SIZES);
+        report.add(Diagnostic::error("too-many-sizes", message).at(size.name.place).help("write a second design file"));
     }
     let eased = |size: Size| Size { around: size.head.map_or(size.around, |head| head * (1.0 + ease)), ..size };
     let sizes: Vec<(Size, bool)> = raw
         .iter()
-        .take(MOST_SIZES)
+        .take(limits::SIZES)
         .map(|raw| {
             let (size, measured) = size(raw, reading, report);
             (eased(size), measured)
@@ -50,8 +48,8 @@ pub(super) fn resolve(raw: &[RawSize], ease: f64, reading: Reading, report: &mut
 fn two_tables(raw: &[RawSize], report: &mut Report) {
     let table = |size: &RawSize| {
         let table = size.table.as_ref().or(size.row.as_ref().map(|(table, _)| table))?;
-        let name = table.text.to_lowercase();
-        ["who", "uk90", "council"].contains(&name.as_str()).then_some((name, table.place))
+        let found = heads::table(&table.text.to_lowercase()).filter(|found| found.children)?;
+        Some((found.name, table.place))
     };
     let mut tables = raw.iter().filter_map(table);
     let Some((first, _)) = tables.next() else { return };
@@ -106,9 +104,9 @@ fn around(raw: &RawSize, reading: Reading, report: &mut Report) -> Option<Mm> {
         (Some(text), _) => ("around", text, 1.0),
         (None, Some(text)) => ("across", text, core::f64::consts::PI),
         (None, None) => {
-            let word = if reading.kind == Kind::Hat { "head: 56" } else { "around: 80" };
+            let (word, figure) = reading.kind.row().measured;
             let message = format!("the size {} has no measurement", raw.name.text);
-            let help = format!("write `{}: {{{word}}}`", raw.name.text);
+            let help = format!("write `{}: {{{word}: {figure}}}`", raw.name.text);
             report.add(Diagnostic::error("missing-field", message).at(raw.name.place).help(help));
             return None;
         }
@@ -146,7 +144,7 @@ fn of_age(size: &Size, text: &Text, report: &mut Report) {
 }
 
 fn worn(text: &Text, reading: Reading, report: &mut Report) -> bool {
-    if reading.kind == Kind::Hat {
+    if reading.kind.row().worn {
         return true;
     }
     let message = "only a hat is sized by the head";
@@ -158,23 +156,23 @@ fn worn(text: &Text, reading: Reading, report: &mut Report) -> bool {
 fn from_table(size: &mut Size, table: &Text, row: &Text, reading: Reading, report: &mut Report) {
     let name = table.text.to_lowercase();
     if measure::is_number(&table.text) {
-        let word = if reading.kind == Kind::Hat { "head" } else { "around" };
+        let (word, _) = reading.kind.row().measured;
         let message = format!("the size {} does not say what is measured", size.name);
         let help = format!("write `{}: {{{word}: {}}}`", size.name, shortened(&table.text));
         report.add(Diagnostic::error("missing-field", message).at(table.place).help(help));
         return;
     }
-    if !TABLES.contains(&name.as_str()) {
+    let Some(found) = heads::table(&name) else {
         let message = format!("the size {} is neither measured nor in a table called", size.name);
-        let mut complaint = unknown("unknown-table", &message, table, TABLES);
+        let mut complaint = unknown("unknown-table", &message, table, &heads::names());
         let help = complaint.help.take().unwrap_or_default();
         report.add(complaint.help(format!("write `{}: {{head: 56}}`; of tables, {help}", size.name)));
         return;
-    }
+    };
     if !worn(row, reading, report) {
         return;
     }
-    match heads::look_up(&name, &row.text) {
+    match found.row(&row.text) {
         Ok(HeadRow { head, source, age_months, caution }) => {
             size.head = Some(head);
             size.source = source;

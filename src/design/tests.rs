@@ -361,8 +361,8 @@ fn texts_that_are_no_design_are_told_as_such() {
         assert!(report.diagnostics.iter().any(|found| found.code == code), "{code}: {report:?}");
     }
     let mut report = Report::new();
-    assert_eq!(read_bytes(&vec![b'a'; MOST_BYTES + 1], &mut report), None);
-    assert_eq!(report.diagnostics[0].code, "too-large");
+    assert_eq!(read_bytes(&vec![b'a'; crate::limits::BYTES + 1], &mut report), None);
+    assert_eq!(report.diagnostics[0].code, "file-too-large");
 }
 
 #[test]

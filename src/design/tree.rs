@@ -6,6 +6,8 @@ use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 use serde_saphyr::options::{DuplicateKeyPolicy, MergeKeyPolicy, NonFiniteFloatPolicy};
 use serde_saphyr::{Location, Spanned};
 
+use super::slips;
+use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 
 /// A word or phrase as written, quotes and blanks around it removed.
@@ -55,12 +57,12 @@ pub(super) fn parse(text: &str, report: &mut Report) -> Option<Node> {
         duplicate_keys: DuplicateKeyPolicy::PassThrough,
         merge_keys: MergeKeyPolicy::AsOrdinary,
         non_finite_float_policy: NonFiniteFloatPolicy::AsString,
-        budget: serde_saphyr::budget! { max_depth: 16, max_nodes: 20_000, max_events: 60_000 },
+        budget: serde_saphyr::budget! { max_depth: limits::NESTED, max_nodes: limits::VALUES, max_events: 3 * limits::VALUES },
     };
     match serde_saphyr::from_str_with_options::<Spanned<Loose>>(text, options) {
         Ok(loose) => node(text, loose, report),
         Err(error) => {
-            report.add(complaint(text, &error));
+            report.add(slips::complaint(text, &error));
             None
         }
     }
@@ -189,107 +191,6 @@ fn place_of(location: &Location) -> Place {
 /// The source text at a place.
 pub(super) fn slice(text: &str, place: Place) -> Option<&str> {
     text.get(place.offset..place.offset.checked_add(place.length)?)
-}
-
-/// Turns the parser's complaint into one that a maker understands.
-fn complaint(text: &str, error: &serde_saphyr::Error) -> Diagnostic {
-    let said = error.to_string();
-    let said = said.split(" at line ").next().unwrap_or(&said);
-    let place = error.location().map(|location| {
-        let offset = location.span().byte_offset().map(|offset| offset as usize);
-        let offset = offset.unwrap_or_else(|| offset_of(text, location.line() as usize, location.column() as usize));
-        let offset = if said.contains("tab") { leading_tab(text, offset).unwrap_or(offset) } else { offset };
-        Place::in_text(text, offset, text[floor(text, offset)..].chars().next().map_or(0, char::len_utf8))
-    });
-    let line = place.and_then(|place| text.lines().nth(place.line.saturating_sub(1))).unwrap_or_default();
-    if let Some(colour) = place.and_then(|place| bare_colour(text, place.offset)) {
-        let message = "a colour without quotation marks: the # makes a remark of the rest of its line";
-        let help = "put the value in quotes, such as \"#2f6f8f\"";
-        return Diagnostic::error("not-yaml", message).at(colour).help(help);
-    }
-    let message = if said.contains("budget")
-        || said.contains("depth")
-        || said.contains("recursion")
-        || said.contains("nesting")
-    {
-        "the file is nested too deeply or has too many values to be a design".to_owned()
-    } else if said.contains("multiple YAML documents") {
-        "the file holds more than one design".to_owned()
-    } else {
-        format!("the file can't be read as YAML: {said}")
-    };
-    Diagnostic::error("not-yaml", message).at(place).help(cure(said, line))
-}
-
-/// What to do about a complaint of the YAML parser, told by its words and by the line it is about.
-fn cure(said: &str, line: &str) -> &'static str {
-    let rounds = ["Rnd", "rnd", "rep", "sc", "dc", "inc", " st"];
-    if said.contains("multiple YAML documents") {
-        "keep one design in a file: remove the line `---` and what follows it"
-    } else if said.contains("tab") {
-        "indent with spaces: YAML allows no tabs at the start of a line"
-    } else if (said.contains("alias") || line.trim_start().starts_with("- ["))
-        && rounds.iter().any(|word| line.contains(word))
-    {
-        "stars and brackets mean something to YAML: write rounds after `written: |`, one round a line, indented"
-    } else if said.contains("alias") {
-        "put a value that begins with `*` in quotes"
-    } else if said.contains("bracket") || said.contains("brace") {
-        "close every `[` with `]` and every `{` with `}`"
-    } else if said.contains("quote") {
-        "close the quotation mark, or put the whole value in quotes"
-    } else if said.contains("mapping values") {
-        "put a value that holds a colon in quotes, and begin each field on its own line"
-    } else if said.contains("unexpected character") {
-        "put a value that begins with a sign such as `%`, `@` or ` in quotes"
-    } else {
-        "look at the indentation and the colons here; `roundelay new` writes a file to compare with"
-    }
-}
-
-/// A hexadecimal colour without quotes inside braces, which swallows the closing brace and lets the parser complain of
-/// something further down.
-fn bare_colour(text: &str, before: usize) -> Option<Place> {
-    let mut start = 0;
-    for line in text.split_inclusive('\n').take_while(|line| {
-        start += line.len();
-        start - line.len() <= before
-    }) {
-        let Some(at) = line.find(": #").map(|at| at + 2) else { continue };
-        let figures = line[at + 1..].bytes().take_while(u8::is_ascii_hexdigit).count();
-        if (figures == 3 || figures == 6) && line[..at].contains('{') {
-            return Some(Place::in_text(text, start - line.len() + at, figures + 1));
-        }
-    }
-    None
-}
-
-/// The parser complains of a tab where the value before it began; this is the tab itself.
-fn leading_tab(text: &str, from: usize) -> Option<usize> {
-    let start = text[..floor(text, from)].rfind('\n').map_or(0, |end| end + 1);
-    let mut at = start;
-    for line in text[start..].split_inclusive('\n') {
-        let indent = line.len() - line.trim_start().len();
-        if let Some(tab) = line[..indent].find('\t') {
-            return Some(at + tab);
-        }
-        at += line.len();
-    }
-    None
-}
-
-fn floor(text: &str, offset: usize) -> usize {
-    let mut offset = offset.min(text.len());
-    while !text.is_char_boundary(offset) {
-        offset -= 1;
-    }
-    offset
-}
-
-fn offset_of(text: &str, line: usize, column: usize) -> usize {
-    let start: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
-    let rest = text.get(start..).unwrap_or_default();
-    start + rest.chars().take(column.saturating_sub(1)).map(char::len_utf8).sum::<usize>()
 }
 
 #[cfg(test)]

@@ -4,7 +4,6 @@ use kurbo::Point;
 
 use super::SideShape;
 use crate::craft::Loops;
-use crate::design::Kind;
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TURN};
 
@@ -122,7 +121,7 @@ impl SideView {
 
 /// Measures one size by its predicted shape.
 pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
-    let turned = plan.design.kind == Kind::Basket;
+    let turned = plan.design.kind.row().from_the_foot;
     let raw = outline(shape);
     let (top, foot) =
         raw.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(top, foot), p| (top.min(p.y), foot.max(p.y)));
@@ -240,7 +239,7 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
             measures.push(level(MeasureKind::Around, Some(index), at, TURN * at.x));
         }
     }
-    if plan.design.kind == Kind::Hat {
+    if plan.design.kind.row().worn {
         let opening = opening(size, view);
         measures.extend(opening.map(|(index, at)| level(MeasureKind::LyingFlat, Some(index), at, TURN * at.x / 2.0)));
     }

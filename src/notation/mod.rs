@@ -40,4 +40,4 @@ pub use lex::Source;
 pub use lines::{Label, SizedLine, WrittenLine, lines, sized_lines};
 pub use phrase::{Instruction, Join, Phrase, Reach, Stands};
 pub(crate) use read::is_word;
-pub use read::{LONGEST_TEXT, MOST_ROUNDS, read};
+pub use read::read;

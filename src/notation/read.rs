@@ -9,6 +9,7 @@ use super::header::{Header, Numbers, header};
 use super::lex::{Kind, Source, Token, tokens};
 use super::vocabulary::Vocabulary;
 use crate::craft::{Stitch, Terms};
+use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 use std::cell::Cell;
 use std::collections::BTreeSet;
@@ -16,23 +17,14 @@ use winnow::combinator::{alt, opt};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 
-/// Longest text, in bytes.
-pub const LONGEST_TEXT: usize = 1_000_000;
-/// Most tokens in one round.
-const LONGEST_ROUND: usize = 4_000;
-/// Most rounds.
-pub const MOST_ROUNDS: u32 = 2_000;
-/// Most complaints about one text.
-const MOST_COMPLAINTS: usize = 100;
-
 /// Reads written rounds. `main` is the stitch that a bare `inc` or `dec` means where the round names no other; `next`
 /// is the number of the first round where none is written. Rounds that could not be read in full are there with
 /// `whole` false, and the report holds an error about each.
 pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, report: &mut Report) -> Vec<WrittenRound> {
     let length: usize = sources.iter().map(|source| source.text.len()).sum();
-    if length > LONGEST_TEXT {
-        let message = format!("the written rounds are {length} bytes long; {LONGEST_TEXT} is the most that is read");
-        report.add(Diagnostic::error("too-long", message).at(sources.first().and_then(|source| source.place)));
+    if length > limits::BYTES {
+        let message = format!("the written rounds are {length} bytes long; {} is the most that is read", limits::BYTES);
+        report.add(Diagnostic::error("text-too-long", message).at(sources.first().and_then(|source| source.place)));
         return Vec::new();
     }
     let tokens = tokens(sources);
@@ -123,19 +115,22 @@ impl Reader<'_> {
             Numbers::These(first, last) => (first, last),
             Numbers::Next(count) => (self.next, self.next.saturating_add(count.saturating_sub(1))),
         };
-        if first == 0 || last < first || last - first >= MOST_ROUNDS {
-            let message =
-                format!("rounds {first}–{last} are no range of at most {MOST_ROUNDS} rounds that counts up from 1");
+        if first == 0 || last < first || last - first >= limits::ROUNDS {
+            let message = format!(
+                "rounds {first}–{last} are no range of at most {} rounds that counts up from 1",
+                limits::ROUNDS
+            );
             self.report.add(Diagnostic::error("round-range", message).at(place));
             return None;
         }
         self.next = last.saturating_add(1);
-        if chunk.tokens.len() > LONGEST_ROUND {
+        if chunk.tokens.len() > limits::ROUND_WORDS {
             let message = format!(
-                "round {first} is {} words and signs long; {LONGEST_ROUND} is the most that is read",
-                chunk.tokens.len()
+                "round {first} is {} words and signs long; {} is the most that is read",
+                chunk.tokens.len(),
+                limits::ROUND_WORDS
             );
-            self.report.add(Diagnostic::error("too-long", message).at(place));
+            self.report.add(Diagnostic::error("round-too-long", message).at(place));
             return None;
         }
         let main = self.main_stitch(chunk.tokens);
@@ -168,7 +163,7 @@ impl Reader<'_> {
                     self.complaints += 1;
                     let stop = chunk.tokens.len() - furthest.get().min(chunk.tokens.len());
                     let complaint = complain(chunk.tokens, stop, self.vocabulary, too_deep.get(), place);
-                    builder.broken((self.complaints <= MOST_COMPLAINTS).then_some(complaint));
+                    builder.broken((self.complaints <= limits::COMPLAINTS).then_some(complaint));
                     recover(&mut input, chunk.tokens, at, stop);
                 }
             }

@@ -8,7 +8,8 @@
 use crate::craft::{Loops, Stitch, Terms};
 use crate::design::heads::HeadSource;
 use crate::design::{Body, Design, Finish, Part, Said, Size, Work};
-use crate::notation::{LONGEST_TEXT, is_word};
+use crate::limits;
+use crate::notation::is_word;
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::Mm;
 
@@ -24,9 +25,9 @@ enum Heading<'t> {
 /// The written rounds of a text as a design: swatch, yarn, way of working and first size are those of the design
 /// `beside` it; without a size the piece comes out as the rounds make it. Nothing once the report holds an error about the text.
 pub fn into_design(text: &str, beside: &Design, report: &mut Report) -> Option<Design> {
-    if text.len() > LONGEST_TEXT {
-        let message = format!("the text is {} bytes long; {LONGEST_TEXT} is the most that is read", text.len());
-        report.add(Diagnostic::error("too-long", message));
+    if text.len() > limits::BYTES {
+        let message = format!("the text is {} bytes long; {} is the most that is read", text.len(), limits::BYTES);
+        report.add(Diagnostic::error("text-too-long", message));
         return None;
     }
     let stitch = beside.swatches.first().map_or(Stitch::SC, |swatch| swatch.stitch);

@@ -5,6 +5,13 @@ use crate::craft::Stitch;
 use crate::design::Shape;
 use crate::units::{Gauge, Units};
 
+/// A gap over the length wanted that is worth a sentence: as a share of a round, and in mm.
+const GAP: (f64, f64) = (0.2, 1.0);
+/// Share of a gap that another stitch has to close to be named.
+const CLOSES: f64 = 0.5;
+/// Stitches off its circumference from which a round is said to be off.
+const OFF: f64 = 0.05;
+
 /// A length in the units of the design.
 pub(super) fn length(mm: f64, units: Units) -> String {
     match units {
@@ -82,7 +89,7 @@ impl Solved<'_> {
     fn gap(&self) -> Option<String> {
         let height = self.gauge.height.mm();
         let over = self.counts.len() as f64 * height - self.wanted;
-        if over.abs() < 0.2 * height || over.abs() < 1.0 {
+        if over.abs() < GAP.0 * height || over.abs() < GAP.1 {
             return None;
         }
         // One round of another stitch in place of one round, or added to them.
@@ -96,7 +103,7 @@ impl Solved<'_> {
             let other = gauge.height.mm();
             let verbs = [(over + other - height, "in place of one round"), (over + other, "added")];
             for (left, verb) in verbs {
-                if left.abs() < 0.5 * over.abs() && best.as_ref().is_none_or(|(least, _)| left.abs() < *least) {
+                if left.abs() < CLOSES * over.abs() && best.as_ref().is_none_or(|(least, _)| left.abs() < *least) {
                     let left_over = length(left.abs(), self.units);
                     best = Some((left.abs(), format!("one round of {} {verb} would leave {left_over}", row.us)));
                 }
@@ -111,7 +118,7 @@ impl Solved<'_> {
             .map(|round| self.task.distance(round, self.counts.get(round).copied().unwrap_or(0)))
             .enumerate()
             .fold((0, 0.0_f64), |most, new| if new.1.abs() > most.1.abs() { new } else { most });
-        if far.1.abs() < 0.05 {
+        if far.1.abs() < OFF {
             return "Every round has the circumference wanted".to_owned();
         }
         let count = self.counts.get(far.0).copied().map_or(1.0, f64::from);
@@ -122,16 +129,18 @@ impl Solved<'_> {
         format!("Round {round} is farthest from its circumference, {off} {side} it ({percent:+.1} %)")
     }
 
+    /// Whether the repeats of a round from one count to another don't divide it.
+    fn is_uneven(&self, (before, after): &(u32, u32)) -> bool {
+        unevenness(*before, i64::from(*after) - i64::from(*before), self.task.corners) > 0.0
+    }
+
     fn memory(&self) -> Option<String> {
         let steps: Vec<(u32, u32)> = self.steps().collect();
         let shaped: Vec<&(u32, u32)> = steps.iter().filter(|(before, after)| before != after).collect();
         if shaped.is_empty() {
             return None;
         }
-        let uneven = |(before, after): &&(u32, u32)| {
-            unevenness(*before, i64::from(*after) - i64::from(*before), self.task.corners) > 0.0
-        };
-        let uneven = shaped.iter().copied().filter(|step| uneven(step)).count();
+        let uneven = shaped.iter().filter(|step| self.is_uneven(step)).count();
         let even = steps.len() - shaped.len();
         let split = match uneven {
             0 => "all in repeats that divide the round".to_owned(),

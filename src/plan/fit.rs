@@ -1,7 +1,7 @@
 //! Whether what was written comes out in the size that was asked for.
 
 use super::solve::Solver;
-use crate::design::{Body, Kind};
+use crate::design::Body;
 use crate::units::{Mm, tidy};
 
 /// Share of the finished circumference that a hat must reach somewhere.
@@ -16,7 +16,7 @@ impl Solver<'_> {
         let around = |round: &crate::craft::Round| self.gauge(round.stitch).circumference(round.after);
         let widest = self.rounds.iter().map(around).fold(Mm::ZERO, Mm::max);
         let wanted = self.size.around;
-        if design.kind != Kind::Hat || widest >= wanted * ENOUGH {
+        if !design.kind.row().worn || widest >= wanted * ENOUGH {
             return;
         }
         let stitches = (wanted / self.gauge(written.stitch).width).round();

@@ -4,12 +4,13 @@ use super::choose::{Entry, FEWEST, Task, Ways, choose};
 use super::explain;
 use super::profile::factor;
 use super::refuse::Impossible;
-use super::solve::{MOST_ROUNDS, MOST_STITCHES, Solver};
+use super::solve::Solver;
 use crate::craft::{Foundation, Round, Stitch};
 use crate::design::shapes::{Base, Field, Outline};
-use crate::design::{Kind, Part, Profile, Shape, Shaping, Start, Tolerance};
+use crate::design::{Part, Profile, Shape, Shaping, Start, Tolerance};
+use crate::limits;
 use crate::report::Place;
-use crate::units::{Angle, Mm};
+use crate::units::{Angle, EPSILON, Mm};
 
 /// Weight of the last round of a part, where it has to fit and where it is the free edge of a brim.
 const FITTED_EDGE: f64 = 10.0;
@@ -23,6 +24,13 @@ const FLAT: f64 = 0.0075;
 const FITTED: f64 = 1.5;
 /// Shaping that lies flat enough, over that of a flat part.
 const STEADY: f64 = 1.25;
+
+/// Share of their width by which stitches differ before a part counts as worked in narrower or wider ones.
+const SAME_WIDTH: f64 = 1e-6;
+/// How much faster than flat fabric a part may change before it is said to ruffle: the rounding of its rounds.
+const RUFFLES: f64 = 1.02;
+/// Fewest and most stitches of a first round, over what the fabric needs there: common practice begins a little full.
+const FIRST: (f64, f64) = (0.9, 1.4);
 
 /// What a part stands on, as the outline and the choice of counts see it.
 struct Entrance {
@@ -41,6 +49,8 @@ impl Solver<'_> {
         let place = profile.place.or(part.name.place);
         self.lengths(part, &profile.shape, place)?;
         let entrance = self.entrance(part, profile, place)?;
+        // Shaping starts from what the rounds before give, an even side from what was wished there: else the half stitch
+        // by which a crown misses its size would be carried down the side.
         let base = Base {
             size: self.index,
             real: entrance.real,
@@ -54,17 +64,19 @@ impl Solver<'_> {
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
         let mut task = self.task(part, profile, &outline, &entrance, rounds);
+        // Before choosing: the search would take long over counts that nobody works.
         let widest = task.bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
-        if widest > MOST_STITCHES {
+        if widest > f64::from(limits::STITCHES) {
             let message = format!("the {} would have {widest:.0} stitches in a round", part.name.value);
-            return self.refuse("too-large", place, message, "check the units of the lengths and of the swatch");
+            return self.refuse("part-too-large", place, message, "check the units of the lengths and of the swatch");
         }
         let mut choice = choose(&task);
         // But for a mat a circumference says nothing of rounds: another number may lead to it in fewer odd steps.
-        if self.design.kind != Kind::Mat {
+        if !self.design.kind.row().flat {
             for other in outline.other_rounds(gauge.height.mm()).filter(|other| *other > profile.settle) {
                 let another = self.task(part, profile, &outline, &entrance, other);
                 let Some(mut found) = choose(&another) else { continue };
+                // Weighed as odd rounds are, so that the two can be held against each other at every preference.
                 found.cost += another.lambda() * outline.misfit(f64::from(other), gauge.height.mm());
                 if choice.as_ref().is_none_or(|old| found.cost < old.cost) {
                     (task, choice) = (another, Some(found));
@@ -84,6 +96,7 @@ impl Solver<'_> {
             self.report.add(impossible.diagnostic());
             return None;
         };
+        // Only now: a part that can't be worked at all is not also said to ruffle.
         self.steepness(part, &outline, base.factor, place);
         self.add(part, profile, &outline, &task, &choice);
         Some(())
@@ -102,7 +115,7 @@ impl Solver<'_> {
             ("flare", angle.map(|angle| if angle.is_finite() { 1.0 } else { angle })),
         ];
         for (what, value) in asked {
-            let fine = value.is_none_or(|mm| mm.is_finite() && mm > 0.0 && mm < 1e5);
+            let fine = value.is_none_or(|mm| mm.is_finite() && mm > 0.0 && mm < limits::LENGTH_MM);
             if !fine {
                 let shown = value.unwrap_or(0.0);
                 let name = &part.name.value;
@@ -137,12 +150,14 @@ impl Solver<'_> {
                     return self.refuse("no-start", place, message, help);
                 }
                 self.ring_count(stitches, place)?;
+                // A ring of yarn is drawn shut: the outline begins in a point.
                 Some(Entrance { real: 0.0, wished: 0.0, said: stitches })
             }
             (Start::ChainRing { chains, stitches }, None) => {
                 self.foundation = Foundation::ChainRing(chains);
                 self.ring_count(Some(chains), place)?;
                 self.ring_count(stitches, place)?;
+                // Chains don't draw shut, so that the hole is as wide as they are long.
                 let real = f64::from(chains) * self.gauge(Stitch::CH).width.mm();
                 if profile.shape.form().even {
                     // A tube has as many stitches as are said, or one for every chain.
@@ -157,7 +172,7 @@ impl Solver<'_> {
 
     fn ring_count(&mut self, count: Option<u32>, place: Option<Place>) -> Option<()> {
         match count {
-            Some(count) if count < FEWEST || f64::from(count) > MOST_STITCHES => {
+            Some(count) if count < FEWEST || count > limits::STITCHES => {
                 let message = format!("a ring of {count} can't be worked round");
                 self.refuse("ring-count", place, message, "three is the least that closes to a round; six is usual")
             }
@@ -185,13 +200,13 @@ impl Solver<'_> {
             };
             return self.refuse("too-short", place, message, &help);
         }
-        if rounds > MOST_ROUNDS {
+        if rounds > f64::from(limits::ROUNDS) {
             let message = format!("the {name} would take {rounds:.0} rounds of {one}");
-            return self.refuse("too-long", place, message, "check the units of the lengths and of the swatch");
+            return self.refuse("part-too-large", place, message, "check the units of the lengths and of the swatch");
         }
         let rounds = rounds as u32;
-        let shapes = !profile.shape.form().even;
-        if shapes && rounds <= profile.settle {
+        // A straight part is even all through, whatever settles.
+        if !profile.shape.form().even && rounds <= profile.settle {
             let noun = if rounds == 1 { "round" } else { "rounds" };
             let message = format!(
                 "the {name} of size {} has {rounds} {noun} and should end with {} even ones",
@@ -203,32 +218,27 @@ impl Solver<'_> {
         Some(rounds)
     }
 
+    /// What the counts of the part have to satisfy, in stitches of its own gauge.
     fn task(&self, part: &Part, profile: &Profile, outline: &Outline, entrance: &Entrance, rounds: u32) -> Task {
         let gauge = self.gauge(part.stitch);
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
         let bands: Vec<(f64, f64)> =
             outline.bands(rounds, profile.settle, height, entrance.said.map(|count| f64::from(count) * width));
         let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
+        // Corners stand up a little however they are counted, so that only scattered shaping is held to lying flat.
         let flat = profile.shape.form().flat && self.design.shaping == Shaping::Scattered;
-        let tolerance = |(index, band): (usize, &(f64, f64))| {
-            let middle = (band.0 + band.1) / 2.0;
-            let asked = match self.design.tolerance {
-                Tolerance::Length(length) => length.mm() / width,
-                Tolerance::Share(share) => share * middle,
-            };
-            // Within a flat part what matters is that the fabric can lie flat.
-            if flat && index + 1 < bands.len() { FLAT * middle } else { asked.max(FITTED) }
-        };
+        let last = bands.len().saturating_sub(1);
+        let tolerance = |(round, band)| self.round_tolerance(band, width, flat && round < last);
         let entry = match self.standing {
             Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
             None => first_round(entrance.said, outline.around(height) / width, &bands),
         };
-        let rewidened = self.standing.is_some_and(|standing| (standing.width - width).abs() > 1e-6 * width);
-        let ways =
-            ways(&bands, entrance.real / width, rounds.saturating_sub(profile.settle), &profile.shape, rewidened);
+        // A wider stitch wants fewer of them on the same circumference, whichever way the part goes.
+        let rewidened = self.standing.is_some_and(|standing| (standing.width - width).abs() > SAME_WIDTH * width);
+        let shaped = rounds.saturating_sub(profile.settle);
         Task {
             tolerance: bands.iter().enumerate().map(tolerance).collect(),
-            ways,
+            ways: ways(&bands, entrance.real / width, shaped, &profile.shape, rewidened),
             bands,
             entry,
             most: profile.most.max(1),
@@ -242,6 +252,20 @@ impl Solver<'_> {
             alike: self.alike(),
             prefer: self.design.prefer,
         }
+    }
+
+    /// By how much a round may stray from the middle of its band, in stitches; within a flat part what matters is that
+    /// the fabric can lie flat.
+    fn round_tolerance(&self, band: &(f64, f64), width: f64, within_flat: bool) -> f64 {
+        let middle = (band.0 + band.1) / 2.0;
+        if within_flat {
+            return FLAT * middle;
+        }
+        let asked = match self.design.tolerance {
+            Tolerance::Length(length) => length.mm() / width,
+            Tolerance::Share(share) => share * middle,
+        };
+        asked.max(FITTED)
     }
 
     /// Most by which a round can change and be steady, at least once at every corner.
@@ -263,7 +287,7 @@ impl Solver<'_> {
     /// Warns of a part that widens faster than flat fabric can.
     fn steepness(&mut self, part: &Part, outline: &Outline, factor: f64, place: Option<Place>) {
         let change = outline.around(outline.shaped) - outline.around(0.0);
-        if change.abs() > factor * outline.shaped * 1.02 {
+        if change.abs() > factor * outline.shaped * RUFFLES {
             let most = explain::length(outline.around(0.0) + factor * outline.shaped, self.design.units);
             let name = &part.name.value;
             let message =
@@ -278,13 +302,13 @@ fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)]) -> Entry {
     if let Some(count) = said {
         return Entry::First { least: count, most: count };
     }
-    let (mut least, mut most) = (0.9 * natural, 1.4 * natural);
+    let (mut least, mut most) = (FIRST.0 * natural, FIRST.1 * natural);
     if let [(low, high)] = bands {
         // A part of one round has to fit at once.
         (least, most) = (least.min(*low), most.max(*high));
     }
-    let least = (least.ceil().clamp(0.0, MOST_STITCHES) as u32).max(FEWEST);
-    Entry::First { least, most: (most.ceil().clamp(0.0, MOST_STITCHES) as u32).max(least) }
+    let least = (least.ceil().clamp(0.0, f64::from(limits::STITCHES)) as u32).max(FEWEST);
+    Entry::First { least, most: (most.ceil().clamp(0.0, f64::from(limits::STITCHES)) as u32).max(least) }
 }
 
 /// How each round may be shaped.
@@ -295,10 +319,10 @@ fn ways(bands: &[(f64, f64)], start: f64, shaped: u32, shape: &Shape, rewidened:
         let middle = (low + high) / 2.0;
         let change = middle - before;
         before = middle;
-        let straight = shape.form().even;
         ways.push(if index == 0 && rewidened {
             Ways::Both
-        } else if straight || index as u32 >= shaped || change.abs() < 1e-9 {
+        } else if shape.form().even || index as u32 >= shaped || change.abs() < EPSILON {
+            // Never both ways elsewhere: a round that gives back what the one before took shows as a ridge.
             Ways::Even
         } else if change > 0.0 {
             Ways::Grow

@@ -74,9 +74,12 @@ impl Memory {
     /// The operations of a round from one count to another.
     pub(super) fn round(&mut self, stitch: Stitch, before: u32, after: u32, manner: &Manner) -> Vec<Op> {
         if before == after {
+            // An even round covers the shaping below it: what comes next may stand anywhere. Its turns are remembered,
+            // as shaping a round apart still shows as a line.
             self.made = vec![false; after as usize];
             return (0..after).map(|_| Op::plain(stitch)).collect();
         }
+        // Corners that can't be, near the middle or with an odd change, are left to be spread, and begin anew after it.
         let cornered = match manner.shaping {
             Shaping::Corners(n) => self.corners.pattern(before, after, n),
             Shaping::Scattered => None,
@@ -95,12 +98,15 @@ impl Memory {
     fn scattered(&self, before: u32, after: u32, manner: &Manner) -> Pattern {
         let (length, change) = (before.min(after), after.abs_diff(before));
         let even = balanced(before, after);
+        // Shaping in every stitch can't be turned.
         if change >= length {
             return even;
         }
         let mut best = (f64::INFINITY, 0);
+        // Runs differ by at most one, so that turning by more than the longest comes to a turn that was tried.
         for offset in 0..length.div_ceil(change.max(1)) {
             let demerit = self.demerit(&even, offset) + manner.price(offset);
+            // The first of equals, which begins soonest: rounding must not choose between them.
             if demerit + EPSILON < best.0 {
                 best = (demerit, offset);
             }
@@ -128,15 +134,21 @@ fn nearness(turns: &[f64], others: &[f64]) -> f64 {
         return 0.0;
     }
     let spacing = 1.0 / others.len() as f64;
-    let near = |turn: &f64| {
-        let above = others.partition_point(|other| other < turn);
-        let high = others.get(above).or(others.first()).copied().unwrap_or(0.0);
-        let low = above.checked_sub(1).and_then(|at| others.get(at)).or(others.last()).copied().unwrap_or(0.0);
-        let gap = |other: f64| {
-            let apart = (other - turn).abs();
-            apart.min(1.0 - apart)
-        };
-        (1.0 - 2.0 * gap(high).min(gap(low)) / spacing).max(0.0)
-    };
+    let near = |turn: &f64| (1.0 - 2.0 * gap_to_nearest(*turn, others) / spacing).max(0.0);
     turns.iter().map(near).sum::<f64>() / turns.len() as f64
+}
+
+/// Distance from a turn to the nearest of some others in ascending order, the round closing on itself.
+fn gap_to_nearest(turn: f64, others: &[f64]) -> f64 {
+    let above = others.partition_point(|other| *other < turn);
+    // Past the last comes the first, and before the first the last.
+    let high = others.get(above).or(others.first()).copied().unwrap_or(0.0);
+    let low = above.checked_sub(1).and_then(|at| others.get(at)).or(others.last()).copied().unwrap_or(0.0);
+    apart(high, turn).min(apart(low, turn))
+}
+
+/// Distance of two turns, the shorter way round.
+fn apart(one: f64, other: f64) -> f64 {
+    let apart = (one - other).abs();
+    apart.min(1.0 - apart)
 }

@@ -4,6 +4,8 @@ use crate::design::Shaping;
 use crate::design::shapes::{Curve, Outline};
 use crate::units::{Angle, TURN};
 
+/// How far another number of rounds may be from the length, in rounds: a whole round, and its rounding.
+const A_ROUND_OFF: f64 = 1.05;
 /// Most rounds of a flat part for which other numbers of rounds are tried.
 const FEW_ROUNDS: f64 = 100.0;
 
@@ -34,7 +36,7 @@ impl Outline {
     pub(super) fn other_rounds(&self, height: f64) -> impl Iterator<Item = u32> + use<> {
         let (wanted, nearest) = (self.length / height, self.rounds(height));
         let few = self.flat && nearest <= FEW_ROUNDS;
-        let near = move |other: &f64| few && *other >= 1.0 && (other - wanted).abs() <= 1.05;
+        let near = move |other: &f64| few && *other >= 1.0 && (other - wanted).abs() <= A_ROUND_OFF;
         [nearest - 1.0, nearest + 1.0].into_iter().filter(near).map(|other| other as u32)
     }
 
@@ -51,29 +53,34 @@ impl Outline {
     /// c(S − (R − k) h), where it lies at the beginning. Flat fabric wants c(k h), but for what it
     /// gives when it is blocked. At the end of the part all are the same.
     pub(super) fn bands(&self, rounds: u32, settle: u32, height: f64, said: Option<f64>) -> Vec<(f64, f64)> {
+        // Only a flare and a taper set length aside for the even rounds at their end.
         let settle = if self.shaped < self.length { settle } else { 0 };
+        // Drawing in the last round takes the height of one more, so that a closing part narrows in as many and one.
         let steps = rounds.saturating_sub(settle) + u32::from(self.closes);
-        let band = |k: u32| {
-            let k = k.min(steps);
-            let shared = self.around(self.shaped * f64::from(k) / f64::from(steps.max(1)));
-            let late = self.around((f64::from(k) * height).min(self.shaped));
-            if self.flat {
-                // A first round that is said sets the rate, where that lies nearly flat.
-                let rate = said.map_or(1.0, |said| said / self.around(height)).clamp(1.0 - SAID, 1.0 + SAID);
-                return ((1.0 - LAGS).min(rate) * late, (1.0 + LEADS).max(rate) * late);
-            }
-            if matches!(self.curve, Curve::Line { .. }) && !self.closes {
-                return (shared, shared);
-            }
-            let early = self.around((self.shaped - f64::from(steps - k) * height).max(0.0));
-            (shared.min(late).min(early), shared.max(late).max(early))
-        };
-        let mut bands: Vec<(f64, f64)> = (1..=rounds).map(band).collect();
+        let mut bands: Vec<(f64, f64)> = (1..=rounds).map(|k| self.band(k.min(steps), steps, height, said)).collect();
         if let Some(last) = bands.last_mut() {
             // An edge is one circumference, also a round before the point where a part closes.
             let edge = self.around(self.shaped * f64::from(rounds.min(steps)) / f64::from(steps.max(1)));
             *last = (edge, edge);
         }
         bands
+    }
+
+    /// The band after round k of so many over which the shape is worked.
+    fn band(&self, k: u32, steps: u32, height: f64, said: Option<f64>) -> (f64, f64) {
+        let shared = self.around(self.shaped * f64::from(k) / f64::from(steps.max(1)));
+        let late = self.around((f64::from(k) * height).min(self.shaped));
+        if self.flat {
+            // A first round that is said sets the rate, where that lies nearly flat.
+            let rate = said.map_or(1.0, |said| said / self.around(height)).clamp(1.0 - SAID, 1.0 + SAID);
+            return ((1.0 - LAGS).min(rate) * late, (1.0 + LEADS).max(rate) * late);
+        }
+        // A straight outline changes by as much in every round: sharing out what is left over costs it nothing, and a
+        // band would only let the counts bend it.
+        if matches!(self.curve, Curve::Line { .. }) && !self.closes {
+            return (shared, shared);
+        }
+        let early = self.around((self.shaped - f64::from(steps - k) * height).max(0.0));
+        (shared.min(late).min(early), shared.max(late).max(early))
     }
 }

@@ -11,10 +11,6 @@ use crate::design::{Body, Design, Finish, Part, Said, Size, Work, listed, neares
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Gauge, Mm};
 
-/// Most rounds of a part and most stitches of a round; beyond these a length or a swatch is mistaken.
-pub(super) const MOST_ROUNDS: f64 = 2000.0;
-pub(super) const MOST_STITCHES: f64 = 12_000.0;
-
 /// Solves a design for every size.
 ///
 /// Nothing where a wish can't be met; the report then says which, with the arithmetic and the nearest thing that can

@@ -4,12 +4,19 @@
 /// floor((i + 1) n / k) − floor(i n / k), turned round by `phase` runs. The runs differ by at most one and add up to
 /// `length`. Nothing for no pieces.
 pub fn spread(length: u32, pieces: u32, phase: u32) -> Vec<u32> {
-    let at = |i: u64| i * u64::from(length) / u64::from(pieces.max(1));
-    let run = |i: u32| {
-        let i = (u64::from(i) + u64::from(phase)) % u64::from(pieces.max(1));
-        (at(i + 1) - at(i)) as u32
-    };
-    (0..pieces).map(run).collect()
+    (0..pieces).map(|i| run(length, pieces.into(), u64::from(i) + u64::from(phase))).collect()
+}
+
+/// Run i of so many, which follow one another round and round.
+fn run(length: u32, pieces: u64, i: u64) -> u32 {
+    let i = i % pieces;
+    // Whole numbers all through: the same runs come out however large the round is.
+    (end(length, pieces, i + 1) - end(length, pieces, i)) as u32
+}
+
+/// Where the run before run i ends.
+fn end(length: u32, pieces: u64, i: u64) -> u64 {
+    i * u64::from(length) / pieces
 }
 
 #[cfg(test)]

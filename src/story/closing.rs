@@ -2,7 +2,7 @@
 
 use super::Story;
 use crate::craft::{Foundation, Loops, Stitch};
-use crate::design::{Finish, Kind};
+use crate::design::Finish;
 use crate::story::{Block, Run, Section};
 use crate::units::{Mm, Units};
 use crate::words::Arg;
@@ -51,7 +51,7 @@ impl Story<'_> {
 
     /// How the last part of a basket folds over the one before it, where its first round is worked for that.
     fn fold(&self) -> Option<String> {
-        let size = self.plan.sizes.first().filter(|_| self.plan.design.kind == Kind::Basket)?;
+        let size = self.plan.sizes.first().filter(|_| self.plan.design.kind.row().folds_down)?;
         let [_, .., part] = size.parts.as_slice() else { return None };
         let first = size.rounds.get((part.first as usize).checked_sub(1)?)?;
         let named = || self.words.with("page-finish-fold", &[("part", Arg::Text(&part.name))]);
@@ -59,7 +59,7 @@ impl Story<'_> {
     }
 
     pub(super) fn cautions(&self) -> Section {
-        let worn = self.plan.design.kind == Kind::Hat;
+        let worn = self.plan.design.kind.row().worn;
         let mut keys = Vec::new();
         if worn && self.any_younger(YOUNG_MONTHS, YOUNG_HEAD) {
             keys.push("page-care-cords");

@@ -1,7 +1,6 @@
 //! Sizes and what the counts make of them.
 
 use super::Story;
-use crate::design::Kind;
 use crate::design::hats::{uk_hat_size, us_hat_size};
 use crate::page::numbers::length;
 use crate::plan::{PartPlan, SizePlan};
@@ -19,7 +18,7 @@ impl Story<'_> {
         let mut sources: Vec<String> =
             design.sizes.iter().filter_map(|size| super::source_words(&size.source, self.words)).collect();
         sources.dedup();
-        if design.kind == Kind::Hat && !sources.is_empty() {
+        if design.kind.row().worn && !sources.is_empty() {
             let source = sources.join(self.words.semicolon());
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }

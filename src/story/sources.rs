@@ -1,35 +1,31 @@
 //! Where head circumferences are from, in words.
 
-use crate::design::heads::{HeadSource, Reference, Whose};
+use crate::design::heads::{Fact, HeadSource};
 use crate::words::{Arg, Words};
 
 /// Table and row of a head circumference; nothing for one that was measured.
 pub fn source_words(source: &HeadSource, words: &Words) -> Option<String> {
-    let percentile =
-        |percentile: u8| words.with("page-source-percentile", &[("number", Arg::Count(percentile.into()))]);
     match source {
         HeadSource::Measured => None,
-        HeadSource::Growth { reference, months, whose, percentile: share } => {
-            let reference = words.say(match reference {
-                Reference::Who => "page-source-who",
-                Reference::Uk90 => "page-source-uk90",
-            });
-            let whose = words.say(match whose {
-                Whose::Boys => "page-source-boys",
-                Whose::Girls => "page-source-girls",
-                Whose::Both => "page-source-both",
-            });
-            Some([reference, age(*months, words), whose, percentile(*share)].join(", "))
+        HeadSource::Table(facts) => {
+            let said: Vec<String> = facts.iter().map(|fact| fact_words(fact, words)).collect();
+            Some(said.join(", "))
         }
-        HeadSource::Council(row, least, most) => {
-            let number = |cm: &f64| crate::words::numbers::decimal(*cm, 1, words.language);
-            let (row, least, most) = (words.say(&format!("page-source-{row}")), number(least), number(most));
+    }
+}
+
+/// One thing said of a source.
+fn fact_words(fact: &Fact, words: &Words) -> String {
+    match *fact {
+        Fact::Word(name) => words.say(&format!("page-source-{name}")),
+        Fact::Name(name) => name.to_owned(),
+        Fact::Age(months) => age(months, words),
+        Fact::Percentile(share) => words.with("page-source-percentile", &[("number", Arg::Count(share.into()))]),
+        Fact::Range(table, row, least, most) => {
+            let [least, most] = [least, most].map(|cm| crate::words::numbers::decimal(cm, 1, words.language));
+            let row = words.say(&format!("page-source-{row}"));
             let said = [("row", &row), ("least", &least), ("most", &most)].map(|(name, text)| (name, Arg::Text(text)));
-            Some(words.with("page-source-council", &said))
-        }
-        HeadSource::Ansur(row, share) => {
-            let who = words.say(&format!("page-source-{row}"));
-            Some(["ANSUR\u{a0}II 2012".to_owned(), who, percentile(*share)].join(", "))
+            words.with(&format!("page-source-{table}"), &said)
         }
     }
 }
@@ -46,12 +42,12 @@ fn age(months: u32, words: &Words) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::design::heads::look_up;
+    use crate::design::heads::{TABLES, table};
     use crate::words::Language;
 
-    fn said(table: &str, row: &str, tag: &str) -> String {
+    fn said(name: &str, row: &str, tag: &str) -> String {
         let language = Language::by_tag(tag).unwrap();
-        let found = look_up(table, row).unwrap();
+        let found = table(name).unwrap().row(row).unwrap();
         source_words(&found.source, &Words::of(language)).unwrap().replace('\u{a0}', " ")
     }
 
@@ -67,12 +63,14 @@ mod tests {
     }
 
     #[test]
-    fn every_row_has_its_word_in_every_language() {
-        let rows = ["preemie", "baby", "toddler", "child", "tween", "woman", "man"].map(|row| ("council", row));
-        for (table, row) in rows.into_iter().chain([("ansur", "adult"), ("ansur", "man-p95"), ("who", "newborn-boy")]) {
-            for language in Language::ALL {
-                let told = said(table, row, language.tag());
-                assert!(!told.contains("page-"), "{language:?}: {told}");
+    fn every_row_of_every_table_is_told_in_every_language() {
+        for table in TABLES {
+            for row in table.row_names().into_iter().chain(["man-p95".to_owned(), "newborn-boy".to_owned()]) {
+                let Ok(found) = table.row(&row) else { continue };
+                for language in Language::ALL {
+                    let told = source_words(&found.source, &Words::of(language)).unwrap();
+                    assert!(!told.contains("page-"), "{language:?}: {told}");
+                }
             }
         }
     }

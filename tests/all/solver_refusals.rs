@@ -107,7 +107,7 @@ fn rings_too_small_and_pieces_too_large() {
     design.parts[0] = design.parts[0].clone().starting(Start::Ring { stitches: Some(2) });
     assert_eq!(error(&design).0, "ring-count");
     let huge = Shape::straight(vec![Mm::new(90_000.0)]);
-    assert_eq!(error(&crowned(huge, 0)).0, "too-long");
+    assert_eq!(error(&crowned(huge, 0)).0, "part-too-large");
 }
 
 #[test]

@@ -9,7 +9,7 @@ use crate::craft::{Begin, Build, Close, Foundation, Loops, Op, Round, Spot, Stit
 use crate::drawing::symbols::Fit;
 use crate::drawing::{Ends, Item, PathItem, Sign, Stroke};
 use crate::geometry::rings::{Mark, Ring, SLIP};
-use crate::units::TURN;
+use crate::units::{TURN, hypot};
 
 /// Tangent of the lean up to which a tall stitch is drawn leaning as it is.
 const UPRIGHT: f64 = 0.1;
@@ -235,7 +235,7 @@ impl Pass<'_, '_> {
         let heads = self.ring.heads.iter().skip(mark.first).take(op.count() as usize);
         let aside = heads.map(|head| (head - middle).abs()).fold(0.0, f64::max) * self.ring.middle();
         let high = self.ring.head.0 - self.ring.foot.0;
-        if room * foot * high / high.hypot(aside) < NARROW { 0.0 } else { room.min(0.6 * self.ring.unit) }
+        if room * foot * high / hypot(high, aside) < NARROW { 0.0 } else { room.min(0.6 * self.ring.unit) }
     }
 
     /// Chains over a gap, in an arch; a picot on the last stitch.

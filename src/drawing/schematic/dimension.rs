@@ -5,6 +5,7 @@ use kurbo::{Point, Vec2};
 
 use super::sheet::Sheet;
 use crate::drawing::{Anchor, TextItem};
+use crate::units::Angle;
 
 /// Gap between the outline and an extension line, mm.
 const GAP: f64 = 1.0;
@@ -81,7 +82,7 @@ impl Dimension<'_> {
         let up = Vec2::new(along.y, -along.x);
         let em = sheet.style.em();
         let (above, below) = (0.22 * em + 0.8, 0.75 * em + 0.8);
-        let turn = along.atan2().to_degrees();
+        let turn = Angle::of_vector(along.x, along.y).degrees();
         let text = |words: &str, at: Point, anchor| TextItem { turn, ..sheet.text(words, at, anchor) };
         let feet = [self.from + self.off * GAP, self.to + self.off * GAP];
         let placed =

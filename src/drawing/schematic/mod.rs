@@ -17,7 +17,6 @@ use std::collections::BTreeMap;
 
 use kurbo::{Rect, Size};
 
-use crate::design::Kind;
 use crate::drawing::{Drawing, Group, Item, Origin, Role};
 use crate::geometry::{SideShape, SideView, side_view};
 use crate::plan::Plan;
@@ -141,7 +140,7 @@ impl Scene<'_> {
             Some(scale) => self.set(*scale, lettered),
             None => self.make_do(&scales, top, room),
         }
-        if self.options.top_view.is_none() && !top && self.plan.design.kind == Kind::Hat {
+        if self.options.top_view.is_none() && !top && self.plan.design.kind.row().worn {
             let (with_top, _) = self.draw(true);
             if fits(&with_top, room) {
                 return with_top;
@@ -190,7 +189,7 @@ impl Scene<'_> {
     }
 
     fn mostly_flat(&self) -> bool {
-        self.plan.design.kind == Kind::Mat || self.sizes.iter().all(|size| size.view.lies_flat())
+        self.plan.design.kind.row().flat || self.sizes.iter().all(|size| size.view.lies_flat())
     }
 
     /// The drawing at the scale of the moment, and whether most dimensions found their line.

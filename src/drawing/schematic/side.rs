@@ -6,7 +6,6 @@ use super::dimension::Dimension;
 use super::sheet::{Sheet, pattern};
 use super::table::Shown;
 use super::{Scene, Sized, head, place};
-use crate::design::Kind;
 use crate::drawing::Ink;
 use crate::geometry::sideview::{Measure, MeasureKind};
 
@@ -17,7 +16,7 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet)
     }
     let Some(largest) = scene.sizes.iter().max_by(|a, b| a.view.reach.total_cmp(&b.view.reach)) else { return true };
     folds(scene, sheet);
-    let headed = scene.plan.design.kind == Kind::Hat && scene.options.head && scene.sizes.len() == 1;
+    let headed = scene.plan.design.kind.row().worn && scene.options.head && scene.sizes.len() == 1;
     if headed {
         head::draw(scene, largest, sheet);
     }

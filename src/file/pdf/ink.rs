@@ -16,7 +16,7 @@ use crate::file::turn_decimals;
 use crate::font::Face;
 use crate::page::{Content, Piece};
 use crate::report::Diagnostic;
-use crate::units::{Angle, tidy};
+use crate::units::{Angle, hypot, tidy};
 
 /// Fonts and symbols of one document.
 pub(super) struct InkWell {
@@ -221,7 +221,7 @@ fn number(value: f64) -> f32 {
 /// The transform of a placed symbol, to a hundredth of a millimetre and the turn that its reach asks for.
 fn placed(place: Affine, bounds: Rect) -> Transform {
     let [a, b, c, d, x, y] = place.as_coeffs();
-    let turned = (a - d).abs() < 1e-6 && (b + c).abs() < 1e-6 && (libm::hypot(a, b) - 1.0).abs() < 1e-6;
+    let turned = (a - d).abs() < 1e-6 && (b + c).abs() < 1e-6 && (hypot(a, b) - 1.0).abs() < 1e-6;
     if !turned {
         return matrix(place);
     }

@@ -2,7 +2,7 @@
 
 use super::findings::{FEW, SHOWS};
 use crate::craft::{Build, Foundation, Loops, Round, Stitch};
-use crate::design::{Body, Kind};
+use crate::design::Body;
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TURN};
 
@@ -92,7 +92,7 @@ impl Rest {
 fn wants_flat(plan: &Plan, round: &Round) -> bool {
     match plan.design.parts.get(round.part).map(|part| &part.body) {
         Some(Body::Profile(profile)) => profile.shape.form().flat,
-        Some(Body::Written(_)) => plan.design.kind == Kind::Mat,
+        Some(Body::Written(_)) => plan.design.kind.row().flat,
         None => false,
     }
 }

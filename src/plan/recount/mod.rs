@@ -8,7 +8,8 @@ mod tally;
 
 use crate::craft::{Foundation, Round, Stitch, Terms};
 use crate::design::{Design, Said, Work};
-use crate::notation::{MOST_ROUNDS, Source, Stated, WrittenRound, read};
+use crate::limits;
+use crate::notation::{Source, Stated, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report};
 use one::{Spaces, round};
 use std::collections::BTreeMap;
@@ -160,9 +161,9 @@ impl Counter<'_> {
         let next = first.saturating_add((written.last - written.first) as usize + 1);
         self.done.named.extend(written.next_colour.iter().map(|(name, place)| (next, name.clone(), *place)));
         for number in written.first..=written.last {
-            if self.done.rounds.len() >= MOST_ROUNDS as usize {
-                let message = format!("more than {MOST_ROUNDS} rounds");
-                self.report.add(Diagnostic::error("too-many", message).at(written.place));
+            if self.done.rounds.len() >= limits::ROUNDS as usize {
+                let message = format!("more than {} rounds", limits::ROUNDS);
+                self.report.add(Diagnostic::error("too-many-rounds", message).at(written.place));
                 self.complete = false;
                 return;
             }

@@ -216,7 +216,7 @@ impl One<'_> {
         };
         let Ok(chains) = u8::try_from(turning.chains) else {
             let message = format!("a round can't begin with {} chains", turning.chains);
-            self.report.add(Diagnostic::error("too-many", message).at(turning.place));
+            self.report.add(Diagnostic::error("too-many-chains", message).at(turning.place));
             return None;
         };
         let stitch = turning.stitch.or(first_stitch(&self.written.items)).unwrap_or(self.rules.main);

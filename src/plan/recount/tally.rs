@@ -2,11 +2,9 @@
 
 use super::one::Spaces;
 use crate::craft::{Build, Made, Op, Spot, Stitch};
+use crate::limits;
 use crate::notation::tree::{Act, Item, Times};
 use crate::report::{Diagnostic, Place};
-
-/// Most operations of one round.
-const MOST_OPS: usize = 100_000;
 
 /// What a round is worked into.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -126,19 +124,29 @@ impl<'a> Tally<'a> {
     }
 
     fn add(&mut self, op: Op, place: Place) -> Result<(), Stop> {
-        if self.ops.len() >= MOST_OPS {
-            let message = format!("this round has more than {MOST_OPS} steps");
-            return stop("too-many", place, message, "check its numbers of times");
+        if self.ops.len() >= limits::ROUND_STEPS {
+            let message = format!("this round has more than {} steps", limits::ROUND_STEPS);
+            return stop("round-too-long", place, message, "check its numbers of times");
         }
         match self.used.checked_add(op.consumed) {
             Some(used) => self.used = used,
             None => {
-                return stop("too-many", place, "this uses up more stitches than can be counted", "check its numbers");
+                return stop(
+                    "too-many-stitches",
+                    place,
+                    "this uses up more stitches than can be counted",
+                    "check its numbers",
+                );
             }
         }
-        if op.made.runs().try_fold(0_u32, |sum, (_, count)| sum.checked_add(count)).is_none_or(|sum| sum > 1000) {
-            let message = "this makes more than 1000 stitches in one place";
-            return stop("too-many", place, message, "check its number");
+        if op
+            .made
+            .runs()
+            .try_fold(0_u32, |sum, (_, count)| sum.checked_add(count))
+            .is_none_or(|sum| sum > limits::IN_ONE_PLACE)
+        {
+            let message = format!("this makes more than {} stitches in one place", limits::IN_ONE_PLACE);
+            return stop("too-many-stitches", place, message, "check its number");
         }
         self.ops.push(op);
         Ok(())

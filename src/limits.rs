@@ -1,0 +1,30 @@
+//! How large things may be, in one place, so that what one room reads the next can work with.
+//!
+//! Beyond these a length, a unit or a file is mistaken; a piece this large nobody works.
+
+/// Longest design file or text of written rounds, in bytes.
+pub const BYTES: usize = 1 << 20;
+/// Deepest nesting of a design file.
+pub const NESTED: usize = 16;
+/// Most values of a design file.
+pub const VALUES: usize = 20_000;
+/// Most complaints about one text: more help nobody.
+pub const COMPLAINTS: usize = 100;
+
+/// Most sizes of a design.
+pub const SIZES: usize = 24;
+/// Most parts of a design.
+pub const PARTS: usize = 40;
+/// Most rounds of a part, solved or written.
+pub const ROUNDS: u32 = 1000;
+/// Most stitches of a round that is solved.
+pub const STITCHES: u32 = 4000;
+/// Longest length that is solved for, in millimetres.
+pub const LENGTH_MM: f64 = 1e5;
+
+/// Most words and signs of a written round.
+pub const ROUND_WORDS: usize = 4000;
+/// Most operations of a written round, its repeats worked out.
+pub const ROUND_STEPS: usize = 100_000;
+/// Most stitches in one place of a written round.
+pub const IN_ONE_PLACE: u32 = 1000;
