@@ -30,10 +30,7 @@ enum Slip {
 
 /// The complaint itself, without what the parser wraps it in.
 fn bare(error: &Error) -> &Error {
-    match error {
-        Error::AliasError { error, .. } => bare(error),
-        error => error,
-    }
+    if let Error::AliasError { error, .. } = error { bare(error) } else { error }
 }
 
 impl Slip {
@@ -43,6 +40,7 @@ impl Slip {
         {
             return Self::of_scan(scan.kind());
         }
+        // The parser's kinds may grow by some in any version: what isn't named here is another slip.
         let too_much = matches!(
             error,
             Error::Budget { .. }
@@ -52,42 +50,28 @@ impl Slip {
                 | Error::AliasReplayStackDepthExceeded { .. }
                 | Error::RecursiveReferencesRequireWeakTypes { .. }
         );
-        match error {
-            _ if too_much => Self::TooMuch,
-            Error::MultipleDocuments { .. } => Self::Several,
-            Error::UnknownAnchor { .. } => Self::Alias,
-            _ => Self::Other,
+        if too_much {
+            Self::TooMuch
+        } else if matches!(error, Error::MultipleDocuments { .. }) {
+            Self::Several
+        } else if matches!(error, Error::UnknownAnchor { .. }) {
+            Self::Alias
+        } else {
+            Self::Other
         }
     }
 
     fn of_scan(kind: &ErrorKind) -> Self {
-        match kind {
-            ErrorKind::RecursionLimitExceeded => Self::TooMuch,
-            ErrorKind::TabNotAllowed
-            | ErrorKind::TabInBlockIndentation
-            | ErrorKind::TabAtBlockScalarStart
-            | ErrorKind::TabInIndentation
-            | ErrorKind::TabInPlainScalar => Self::Tab,
-            ErrorKind::MissingAnchorOrAliasName => Self::Alias,
-            ErrorKind::MisplacedFlowCollectionEnd
-            | ErrorKind::MismatchedFlowCollectionEnd { .. }
-            | ErrorKind::UnclosedFlowCollection { .. } => Self::Bracket,
-            ErrorKind::DocumentIndicatorInQuotedScalar
-            | ErrorKind::UnclosedQuotedScalar
-            | ErrorKind::InvalidQuotedScalarIndent
-            | ErrorKind::InvalidTrailingSingleQuotedScalar
-            | ErrorKind::InvalidTrailingDoubleQuotedScalar
-            | ErrorKind::UnknownQuotedScalarEscape
-            | ErrorKind::InvalidQuotedScalarHexEscape
-            | ErrorKind::InvalidLowSurrogateHexEscape
-            | ErrorKind::InvalidLowSurrogate
-            | ErrorKind::MissingLowSurrogate
-            | ErrorKind::UnpairedLowSurrogate
-            | ErrorKind::InvalidUnicodeEscape => Self::Quote,
-            ErrorKind::MappingValueNotAllowed => Self::Colon,
-            ErrorKind::UnexpectedCharacter { .. } => Self::Sign,
-            _ => Self::Other,
-        }
+        let slips: [(Self, bool); 7] = [
+            (Self::TooMuch, matches!(kind, ErrorKind::RecursionLimitExceeded)),
+            (Self::Alias, matches!(kind, ErrorKind::MissingAnchorOrAliasName)),
+            (Self::Colon, matches!(kind, ErrorKind::MappingValueNotAllowed)),
+            (Self::Sign, matches!(kind, ErrorKind::UnexpectedCharacter { .. })),
+            (Self::Tab, is_tab(kind)),
+            (Self::Bracket, is_bracket(kind)),
+            (Self::Quote, is_quote(kind)),
+        ];
+        slips.into_iter().find(|(_, is)| *is).map_or(Self::Other, |(slip, _)| slip)
     }
 
     /// What to do about it, where it stands on this line.
@@ -112,6 +96,44 @@ impl Slip {
     }
 }
 
+fn is_tab(kind: &ErrorKind) -> bool {
+    matches!(
+        kind,
+        ErrorKind::TabNotAllowed
+            | ErrorKind::TabInBlockIndentation
+            | ErrorKind::TabAtBlockScalarStart
+            | ErrorKind::TabInIndentation
+            | ErrorKind::TabInPlainScalar
+    )
+}
+
+fn is_bracket(kind: &ErrorKind) -> bool {
+    matches!(
+        kind,
+        ErrorKind::MisplacedFlowCollectionEnd
+            | ErrorKind::MismatchedFlowCollectionEnd { .. }
+            | ErrorKind::UnclosedFlowCollection { .. }
+    )
+}
+
+fn is_quote(kind: &ErrorKind) -> bool {
+    matches!(
+        kind,
+        ErrorKind::DocumentIndicatorInQuotedScalar
+            | ErrorKind::UnclosedQuotedScalar
+            | ErrorKind::InvalidQuotedScalarIndent
+            | ErrorKind::InvalidTrailingSingleQuotedScalar
+            | ErrorKind::InvalidTrailingDoubleQuotedScalar
+            | ErrorKind::UnknownQuotedScalarEscape
+            | ErrorKind::InvalidQuotedScalarHexEscape
+            | ErrorKind::InvalidLowSurrogateHexEscape
+            | ErrorKind::InvalidLowSurrogate
+            | ErrorKind::MissingLowSurrogate
+            | ErrorKind::UnpairedLowSurrogate
+            | ErrorKind::InvalidUnicodeEscape
+    )
+}
+
 /// Turns the parser's complaint into one that a maker understands.
 pub(super) fn complaint(text: &str, error: &Error) -> Diagnostic {
     let slip = Slip::of(bare(error));
@@ -130,7 +152,9 @@ pub(super) fn complaint(text: &str, error: &Error) -> Diagnostic {
     let message = match slip {
         Slip::TooMuch => "the file is nested too deeply or has too many values to be a design".to_owned(),
         Slip::Several => "the file holds more than one design".to_owned(),
-        _ => format!("the file can't be read as YAML: {}", DefaultMessageFormatter.format_message(bare(error))),
+        Slip::Tab | Slip::Alias | Slip::Bracket | Slip::Quote | Slip::Colon | Slip::Sign | Slip::Other => {
+            format!("the file can't be read as YAML: {}", DefaultMessageFormatter.format_message(bare(error)))
+        }
     };
     Diagnostic::error("not-yaml", message).at(place).help(slip.cure(line))
 }

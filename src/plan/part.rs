@@ -172,7 +172,7 @@ impl Solver<'_> {
 
     fn ring_count(&mut self, count: Option<u32>, place: Option<Place>) -> Option<()> {
         match count {
-            Some(count) if count < FEWEST || count > limits::STITCHES => {
+            Some(count) if !(FEWEST..=limits::STITCHES).contains(&count) => {
                 let message = format!("a ring of {count} can't be worked round");
                 self.refuse("ring-count", place, message, "three is the least that closes to a round; six is usual")
             }
