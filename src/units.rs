@@ -1,13 +1,19 @@
-//! Lengths, angles and gauge: the only trigonometry and the only epsilon of the crate.
+//! Lengths, angles and gauge: the only trigonometry and the only epsilons of the crate.
 //!
 //! Inside the library a length is always millimetres in [`Mm`]; centimetres, inches and points are made and read at
 //! the edges only. Sines and cosines come from `libm`, so that the same input gives the same bytes on every machine.
+
+#![allow(clippy::disallowed_methods, reason = "here libm's functions are given to all other rooms")]
 
 use std::iter::Sum;
 use std::ops::{Add, AddAssign, Div, Mul, Neg, Sub, SubAssign};
 
 /// Two lengths or numbers nearer than this are the same, in millimetres or in the unit at hand.
 pub const EPSILON: f64 = 1e-9;
+
+/// Lengths nearer than this are the same length on paper, in millimetres or stitch units: the same lengths added up in
+/// another order differ by less. Nothing shorter is divided by.
+pub const TOLERANCE: f64 = 1e-6;
 
 /// One turn, in radians.
 pub const TURN: f64 = core::f64::consts::TAU;
@@ -179,15 +185,20 @@ impl Angle {
         libm::tan(self.0)
     }
 
-    /// The angle in [−π/2, π/2] of this sine, the same on every machine; not a number for a sine beyond ±1.
-    pub fn of_sine(sine: f64) -> Self {
-        Self(libm::asin(sine))
-    }
-
     /// Turn of the plane by this angle about the origin: from the x axis towards the y axis.
     pub fn rotation(self) -> kurbo::Affine {
         let (sin, cos) = (self.sin(), self.cos());
         kurbo::Affine::new([cos, sin, -sin, cos, 0.0, 0.0])
+    }
+
+    /// The vector of length 1 at this angle from the x axis towards the y axis.
+    pub fn direction(self) -> kurbo::Vec2 {
+        kurbo::Vec2::new(self.cos(), self.sin())
+    }
+
+    /// The angle in [−π/2, π/2] of this sine, the same on every machine; that of the nearer end for a sine beyond ±1.
+    pub fn of_sine(sine: f64) -> Self {
+        Self(libm::asin(sine.clamp(-1.0, 1.0)))
     }
 
     /// The angle of the vector (`x`, `y`), in (−π, π].
@@ -247,6 +258,11 @@ pub fn hypot(x: f64, y: f64) -> f64 {
     libm::hypot(x, y)
 }
 
+/// A number above zero to any power, the same on every machine.
+pub fn power(base: f64, exponent: f64) -> f64 {
+    libm::pow(base, exponent)
+}
+
 /// The one rounding through which numbers leave for a file: `decimals` places, and never a minus zero.
 pub fn tidy(value: f64, decimals: u32) -> f64 {
     let scale = f64::from(10_u32.pow(decimals));
@@ -271,6 +287,18 @@ mod tests {
     fn one_inch_is_72_points_and_25_4_mm() {
         assert!((Mm::from_inches(1.0).points() - 72.0).abs() < EPSILON);
         assert!((Mm::from_points(72.0).mm() - 25.4).abs() < EPSILON);
+    }
+
+    #[test]
+    fn an_angle_is_found_again_from_its_sine_and_its_direction() {
+        for degrees in [-90.0, -30.0, 0.0, 12.5, 90.0] {
+            let angle = Angle::from_degrees(degrees);
+            let way = angle.direction();
+            assert!((Angle::of_sine(angle.sin()).degrees() - degrees).abs() < TOLERANCE);
+            assert!((Angle::of_vector(way.x, way.y).degrees() - degrees).abs() < EPSILON);
+        }
+        assert!((Angle::of_sine(2.0).degrees() - 90.0).abs() < EPSILON);
+        assert!((power(2.0, 0.5) * power(2.0, 0.5) - 2.0).abs() < EPSILON);
     }
 
     #[test]

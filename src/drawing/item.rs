@@ -8,6 +8,12 @@ use crate::font::Face;
 use crate::units::Angle;
 use crate::words::Language;
 
+/// Most that a curve may stand off the circle or ellipse it is drawn for, in the unit of its path.
+pub(crate) const CURVE: f64 = 1e-3;
+
+/// The same of circles that only mark a place, and of the straight pieces that a curve is measured by.
+pub(crate) const ROUGH: f64 = 0.01;
+
 /// A picture, in millimetres.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Drawing {
@@ -32,6 +38,8 @@ pub struct Symbol {
     pub paths: Vec<PathItem>,
     /// Outer edge of its ink.
     pub bounds: Rect,
+    /// True where it lies loose between others, as a chain does, and so may stand close to them.
+    pub loose: bool,
 }
 
 /// One thing drawn.

@@ -5,7 +5,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use kurbo::{Affine, BezPath, Point, Rect, Shape, Vec2};
 
 use super::chart::{FOLD, dashes, parting, yarn_inks};
-use super::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Stroke, Symbol, SymbolItem, TextItem};
+use super::symbols::SignRow;
+use super::{
+    Drawing, Ends, Group, Ink, Item, Origin, PathItem, ROUGH, Role, Sign, Stroke, Symbol, SymbolItem, TextItem,
+};
 use crate::craft::{Begin, Close, Foundation, Loops, Op, Round, Stitch, Terms};
 use crate::design::{Finish, Hand};
 use crate::font::Face;
@@ -47,8 +50,9 @@ pub fn key(plan: &Plan, size: usize, options: &KeyOptions) -> Drawing {
     let (mut symbols, mut lines) = (Symbols::new(), Vec::new());
     if let Some(size) = plan.sizes.get(size) {
         let left = plan.design.hand == Hand::Left;
-        let line = |sign| sign_line(sign, options.unit.mm(), left, plan.design.terms, &words, &mut symbols);
-        lines = signs(size).into_iter().map(line).collect();
+        for sign in signs(size) {
+            lines.push(sign_line(sign, options.unit.mm(), left, plan.design.terms, &words, &mut symbols));
+        }
         lines.extend(other_lines(plan, size, options, &words));
     }
     lay_out(words.say("key-title"), lines, symbols, &words, options)
@@ -57,33 +61,34 @@ pub fn key(plan: &Plan, size: usize, options: &KeyOptions) -> Drawing {
 /// The whole symbol set with its names.
 pub fn symbol_sheet(language: Language, terms: Terms, options: &KeyOptions) -> Drawing {
     let words = Words::of(language);
-    let mut symbols = Symbols::new();
-    let line = |sign| sign_line(sign, options.unit.mm(), false, terms, &words, &mut symbols);
-    let lines = Sign::all().into_iter().map(line).collect();
+    let (mut symbols, mut lines) = (Symbols::new(), Vec::new());
+    for sign in Sign::all() {
+        lines.push(sign_line(sign, options.unit.mm(), false, terms, &words, &mut symbols));
+    }
     lay_out(words.say("sheet-title"), lines, symbols, &words, options)
 }
 
 /// The signs that the chart of a size uses, in the order of the key.
 pub fn signs(size: &SizePlan) -> Vec<Sign> {
-    let mut signs = BTreeSet::from([Sign::Start, Sign::Direction]);
-    signs.insert(match size.foundation {
+    let mut used = BTreeSet::from([Sign::Start, Sign::Direction]);
+    used.insert(match size.foundation {
         Foundation::Ring => Sign::Ring,
         Foundation::ChainRing(chains) => Sign::ChainRing(chains),
         Foundation::Chain(_) => Sign::Stitch(Stitch::CH, Loops::Both),
     });
     for round in &size.rounds {
-        round.ops.iter().for_each(|op| op_signs(op, &mut signs));
-        round_signs(round, &mut signs);
+        round.ops.iter().for_each(|op| op_signs(op, &mut used));
+        round_signs(round, &mut used);
     }
     match size.finish {
-        Finish::StepDown => drop(signs.insert(Sign::StepDown)),
+        Finish::StepDown => drop(used.insert(Sign::StepDown)),
         Finish::FastenOff | Finish::SlipStitchEdge => {}
     }
     for stitch in &size.step_down {
-        signs.insert(Sign::Stitch(*stitch, Loops::Both));
+        used.insert(Sign::Stitch(*stitch, Loops::Both));
     }
-    signs.insert(Sign::FastenOff);
-    signs.into_iter().collect()
+    used.insert(Sign::FastenOff);
+    used.into_iter().collect()
 }
 
 fn op_signs(op: &Op, signs: &mut BTreeSet<Sign>) {
@@ -109,41 +114,24 @@ fn round_signs(round: &Round, signs: &mut BTreeSet<Sign>) {
 /// What a sign means: its short name, where it has one, and its name.
 pub(crate) fn meaning(sign: Sign, terms: Terms, words: &Words) -> (String, String) {
     let writer = Writer { words, terms };
-    let (short, name) = (|stitch| writer.short(stitch), |stitch| writer.name(stitch));
-    let under = |name: String, loops: Loops| match loops {
-        Loops::Both => name,
-        Loops::Back => words.with("key-back", &[("stitch", Arg::Text(&name))]),
-        Loops::Front => words.with("key-front", &[("stitch", Arg::Text(&name))]),
+    let SignRow { message, of, .. } = sign.row();
+    let short = writer.short(of.stitch);
+    let args = [("count", Arg::Count(of.count)), ("stitch", Arg::Text(&short))];
+    let name = message.map_or_else(|| writer.name(of.stitch), |message| words.with(message, &args));
+    let under = match of.loops {
+        Loops::Both if message.is_none() => return (short, name),
+        Loops::Both => return (String::new(), name),
+        Loops::Back => "key-back",
+        Loops::Front => "key-front",
     };
-    let several = |key: &str, stitch: Stitch, count: u8| {
-        words.with(key, &[("count", Arg::Count(u32::from(count))), ("stitch", Arg::Text(&short(stitch)))])
-    };
-    let count = |key: &str, count: u32| words.with(key, &[("count", Arg::Count(count))]);
-    let plain = |key: &str| words.say(key);
-    let long = match sign {
-        Sign::Stitch(stitch, Loops::Both) => return (short(stitch), name(stitch)),
-        Sign::Stitch(stitch, loops) => under(name(stitch), loops),
-        Sign::Increase(stitch, made, loops) => under(several("key-increase", stitch, made), loops),
-        Sign::Decrease(stitch, used, loops) => under(several("key-decrease", stitch, used), loops),
-        Sign::Fan(stitch, made) => several("key-fan", stitch, made),
-        Sign::Space(chains) => count("key-space", u32::from(chains)),
-        Sign::TurningChain(chains) => count("key-turning-chain", u32::from(chains)),
-        Sign::ChainRing(chains) => count("key-chain-ring", chains),
-        Sign::Ring => plain("key-ring"),
-        Sign::Start => plain("key-start"),
-        Sign::Direction => plain("key-direction"),
-        Sign::Join => plain("key-join"),
-        Sign::StepDown => plain("key-step-down"),
-        Sign::FastenOff => plain("key-fasten-off"),
-    };
-    (String::new(), long)
+    (String::new(), words.with(under, &[("stitch", Arg::Text(&name))]))
 }
 
 /// One line of the key, its picture about (0, 0).
 struct Line {
     id: String,
     picture: Vec<Item>,
-    ink: Rect,
+    extent: Rect,
     short: String,
     name: String,
 }
@@ -153,33 +141,27 @@ fn sign_line(sign: Sign, unit: f64, left: bool, terms: Terms, words: &Words, sym
     let (short, name) = meaning(sign, terms, words);
     let symbol = sign.symbol(&sign.fit()).scaled(unit);
     let symbol = if left && sign.points() { symbol.mirrored() } else { symbol };
-    let ink = symbol.bounds;
+    let extent = symbol.bounds;
     symbols.insert(sign.key(), symbol);
     let picture = vec![Item::Symbol(SymbolItem { key: sign.key(), place: Affine::IDENTITY })];
-    Line { id: sign.key(), picture, ink, short, name }
+    Line { id: sign.key(), picture, extent, short, name }
 }
 
 /// What a chart shows besides symbols: the labels at the start of rounds, bands, folds, the colours of the yarn.
 fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words) -> Vec<Line> {
     let letters = options.letters.mm();
     let mut lines = Vec::new();
-    let label = |id: &str, text: String, name: String| {
-        let half = Face::Regular.width(&text, letters) / 2.0;
-        let ink = Rect::new(-half, -0.4 * letters, half, 0.4 * letters);
-        let at = Point::new(-half, Face::Regular.cap_height(letters) / 2.0);
-        let picture = vec![Item::Text(TextItem::new(text, at, letters))];
-        Line { id: id.to_owned(), picture, ink, short: String::new(), name }
-    };
     if let Some(round) = size.rounds.last() {
         let args = [("round", Arg::Count(round.number)), ("count", Arg::Count(round.after))];
         let text = format!("{} · {}", round.number, round.after);
-        lines.push(label("label", text, words.with("key-label", &args)));
+        lines.push(label_line("label", text, words.with("key-label", &args), letters));
     }
     if let Some(band) = Row::banded(size).into_iter().find(|row| row.is_band() && options.bands) {
         let count = size.rounds.get(band.first).map_or(0, |round| round.after);
         let (from, to) = (band.first as u32 + 1, band.last as u32 + 1);
         let args = [("from", Arg::Count(from)), ("to", Arg::Count(to)), ("count", Arg::Count(count))];
-        lines.push(label("band", format!("{from}–{to} · {count}"), words.with("key-band", &args)));
+        let text = format!("{from}–{to} · {count}");
+        lines.push(label_line("band", text, words.with("key-band", &args), letters));
     }
     if size.parts.len() > 1 {
         let (ink, width, dashes) = parting(options.tints);
@@ -193,21 +175,32 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
     lines
 }
 
+/// A label as it stands at the start of a round.
+fn label_line(id: &str, text: String, name: String, letters: f64) -> Line {
+    let half = Face::Regular.width(&text, letters) / 2.0;
+    let extent = Rect::new(-half, -0.4 * letters, half, 0.4 * letters);
+    let at = Point::new(-half, Face::Regular.cap_height(letters) / 2.0);
+    let picture = vec![Item::Text(TextItem::new(text, at, letters))];
+    Line { id: id.to_owned(), picture, extent, short: String::new(), name }
+}
+
 /// The colours of the yarn with the line that tells each; without tints the lines alone, black.
 fn colour_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions) -> Vec<Line> {
     let colours = &plan.design.yarn.colours;
     let mut lines = Vec::new();
-    let used = |index: usize| size.rounds.iter().any(|round| round.colour == Some(index));
-    for (index, colour) in colours.iter().enumerate().filter(|(index, _)| colours.len() > 1 && used(*index)) {
+    for (index, colour) in colours.iter().enumerate().filter(|_| colours.len() > 1) {
+        if !size.rounds.iter().any(|round| round.colour == Some(index)) {
+            continue;
+        }
         let (ground, shade) = yarn_inks(colour.rgb, 1);
         let dashes = dashes(plan, size, index).map(|dashes| dashes.iter().map(|dash| dash * 0.5).collect());
         let shade = if options.tints { shade } else { Ink::BLACK };
         let mut line = stroke_line(&format!("colour-{}", index + 1), shade, 0.5, &[], colour.name.clone());
         let seen: Vec<Item> = line.picture.drain(..).filter_map(|item| with_dashes(item, dashes.as_ref())).collect();
         let fill = Rect::new(-6.0, -2.2, 6.0, 2.2);
-        let area = PathItem { path: fill.to_path(0.01), fill: Some(ground), stroke: None };
+        let area = PathItem { path: fill.to_path(ROUGH), fill: Some(ground), stroke: None };
         if options.tints {
-            line.ink = fill;
+            line.extent = fill;
             line.picture.push(Item::Path(area));
         } else if seen.is_empty() {
             continue;
@@ -225,7 +218,7 @@ fn stroke_line(id: &str, ink: Ink, width: f64, dashes: &[f64], name: String) -> 
     path.line_to((6.0, 0.0));
     let stroke = Stroke { width, ink, ends: Ends::Butt, dashes: dashes.to_vec() };
     let picture = vec![Item::Path(PathItem { path, fill: None, stroke: Some(stroke) })];
-    Line { id: id.to_owned(), picture, ink: Rect::new(-6.0, -1.0, 6.0, 1.0), short: String::new(), name }
+    Line { id: id.to_owned(), picture, extent: Rect::new(-6.0, -1.0, 6.0, 1.0), short: String::new(), name }
 }
 
 /// The same stroke in other dashes; nothing for a colour that has no line.
@@ -247,23 +240,28 @@ struct Entry {
     height: f64,
 }
 
+impl Entry {
+    /// A line whose words have so much room across.
+    fn of(line: Line, room: f64, letters: f64, unit: f64) -> Self {
+        let mut words = Vec::new();
+        if !line.short.is_empty() && line.short != line.name {
+            words.push((line.short.clone(), Face::Bold));
+        }
+        let wrapped = wrap(&line.name, Face::Regular, letters, room);
+        words.extend(wrapped.into_iter().map(|line| (line, Face::Regular)));
+        let height = line.extent.height().max(words.len() as f64 * 1.3 * letters) + 0.8 * unit;
+        Self { line, words, height }
+    }
+}
+
 fn lay_out(title: String, lines: Vec<Line>, symbols: Symbols, words: &Words, options: &KeyOptions) -> Drawing {
     let language = words.language;
     let (width, unit, letters) = (options.width.mm(), options.unit.mm(), options.letters.mm());
     let columns = (width / options.column.mm().max(20.0)).floor().max(1.0);
     let column = width / columns;
-    let picture = (3.2 * unit).max(lines.iter().map(|line| line.ink.width()).fold(0.0, f64::max));
-    let entry = |line: Line| {
-        let mut told = Vec::new();
-        if !line.short.is_empty() && line.short != line.name {
-            told.push((line.short.clone(), Face::Bold));
-        }
-        let wrapped = wrap(&line.name, Face::Regular, letters, column - picture - letters);
-        told.extend(wrapped.into_iter().map(|line| (line, Face::Regular)));
-        let height = line.ink.height().max(told.len() as f64 * 1.3 * letters) + 0.8 * unit;
-        Entry { line, words: told, height }
-    };
-    let entries: Vec<Entry> = lines.into_iter().map(entry).collect();
+    let picture = (3.2 * unit).max(lines.iter().map(|line| line.extent.width()).fold(0.0, f64::max));
+    let room = column - picture - letters;
+    let entries: Vec<Entry> = lines.into_iter().map(|line| Entry::of(line, room, letters, unit)).collect();
     let names = entries.iter().map(|entry| full_name(&entry.line));
     let names = names.collect::<Vec<_>>().join(words.semicolon());
     let description = format!("{title}{}{names}", words.colon());
@@ -287,7 +285,7 @@ fn full_name(line: &Line) -> String {
 
 fn draw_entry(entry: &Entry, corner: Point, picture: f64, letters: f64) -> Item {
     let middle = corner + Vec2::new(picture / 2.0, entry.height / 2.0);
-    let offset = middle - entry.line.ink.center();
+    let offset = middle - entry.line.extent.center();
     let mut items: Vec<Item> = entry.line.picture.iter().map(|item| item.moved(offset)).collect();
     let leading = 1.3 * letters;
     let first = middle.y - leading * (entry.words.len() as f64 - 1.0) / 2.0 + Face::Regular.cap_height(letters) / 2.0;

@@ -1,14 +1,18 @@
 //! Colours that can be told from one another: contrast by WCAG 2.2, tints that carry black symbols, lines that show.
 
 use super::Ink;
+use crate::units::power;
 
 /// Relative luminance by WCAG 2.2, from 0 (black) to 1 (white).
 pub fn luminance(Ink(rgb): Ink) -> f64 {
-    let channel = |value: u8| {
-        let share = f64::from(value) / 255.0;
-        if share <= 0.040_45 { share / 12.92 } else { libm::pow((share + 0.055) / 1.055, 2.4) }
-    };
-    0.2126 * channel(rgb[0]) + 0.7152 * channel(rgb[1]) + 0.0722 * channel(rgb[2])
+    let [red, green, blue] = rgb.map(linear);
+    0.2126 * red + 0.7152 * green + 0.0722 * blue
+}
+
+/// A channel of sRGB as light, from 0 to 1.
+fn linear(channel: u8) -> f64 {
+    let share = f64::from(channel) / 255.0;
+    if share <= 0.040_45 { share / 12.92 } else { power((share + 0.055) / 1.055, 2.4) }
 }
 
 /// Contrast ratio by WCAG 2.2, from 1 to 21.
@@ -19,8 +23,7 @@ pub fn contrast(one: Ink, other: Ink) -> f64 {
 
 /// Some of one colour, the rest of another; `share` is that of the first.
 fn mix(Ink(one): Ink, Ink(other): Ink, share: f64) -> Ink {
-    let channel = |i: usize| (f64::from(one[i]) * share + f64::from(other[i]) * (1.0 - share)).round() as u8;
-    Ink([channel(0), channel(1), channel(2)])
+    Ink(core::array::from_fn(|i| (f64::from(one[i]) * share + f64::from(other[i]) * (1.0 - share)).round() as u8))
 }
 
 /// The strongest tint of a colour, in steps of a twentieth, that is no darker than `least` in relative luminance.

@@ -9,7 +9,7 @@ use crate::font::Face;
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, across};
 use crate::plan::Plan;
-use crate::story::{Measure, PartRows, RowLine, RowTable};
+use crate::story::{Grows, PartRows, RowLine, RowTable};
 use crate::units::{Mm, Units, tidy};
 use crate::words::{Arg, Words};
 
@@ -20,6 +20,8 @@ const HEAD: Ink = Ink([0x1b, 0x56, 0x5c]);
 /// Room between columns, and the height of a line, in ems.
 const GAP: f64 = 1.4;
 const LINE: f64 = 1.75;
+/// Room of a patch of colour before its name, in ems.
+const PATCH: f64 = 1.3;
 /// Room round the whole, in ems.
 const MARGIN: f64 = 1.0;
 
@@ -88,11 +90,65 @@ fn describe(title: &str, table: &RowTable, pen: &Pen<'_>) -> String {
     lines.join(" ")
 }
 
+/// A kind of column.
+struct ColumnRow {
+    /// The message that stands over it; nothing where that hangs on what the part grows in.
+    title: Option<&'static str>,
+    face: Face,
+    /// True where its cells stand right, as numbers do.
+    right: bool,
+    /// True where a patch of the yarn's colour stands before its words.
+    patch: bool,
+    /// What stands in it in a line; an empty text where it is not shown.
+    cell: fn(&Pen<'_>, &RowLine) -> String,
+}
+
+/// The kinds of columns from left to right.
+const COLUMNS: [ColumnRow; 6] = [
+    ColumnRow {
+        title: Some("page-round"),
+        face: Face::Bold,
+        right: false,
+        patch: false,
+        cell: |pen, row| pen.label(row),
+    },
+    ColumnRow {
+        title: Some("page-instruction"),
+        face: Face::Regular,
+        right: false,
+        patch: false,
+        cell: |pen, row| pen.instruction(row),
+    },
+    ColumnRow {
+        title: Some("page-stitches"),
+        face: Face::Bold,
+        right: true,
+        patch: false,
+        cell: |pen, row| pen.counts(row),
+    },
+    ColumnRow {
+        title: Some("page-change"),
+        face: Face::Regular,
+        right: true,
+        patch: false,
+        cell: |pen, row| pen.changes(row),
+    },
+    ColumnRow { title: None, face: Face::Regular, right: true, patch: false, cell: |pen, row| pen.reached(row) },
+    ColumnRow {
+        title: Some("page-colour"),
+        face: Face::Regular,
+        right: false,
+        patch: true,
+        cell: |pen, row| pen.colour(row),
+    },
+];
+
+/// A column in its place; no width where it is not shown.
 struct Column {
+    row: &'static ColumnRow,
     title: String,
     left: f64,
     width: f64,
-    right: bool,
 }
 
 struct Pen<'a> {
@@ -123,52 +179,54 @@ impl Pen<'_> {
         across(&row.counts, u32::to_string, Gaps::OPEN)
     }
 
-    fn colours(&self) -> bool {
-        self.plan.design.yarn.colours.len() > 1
+    fn changes(&self, row: &RowLine) -> String {
+        across(&row.changes, |change| signed(*change), Gaps::OPEN)
     }
 
-    /// What stands in each column of a line; an empty text in a column that is not shown.
-    fn cells(&self, row: &RowLine) -> Vec<String> {
-        let reached = row.reached.map_or(String::new(), |reached| match self.plan.design.units {
+    fn reached(&self, row: &RowLine) -> String {
+        row.reached.map_or(String::new(), |reached| match self.plan.design.units {
             Units::Cm => tidy(reached.cm(), 1).to_string(),
             Units::Inches => tidy(reached.inches(), 1).to_string(),
-        });
-        let colour = row.colour.and_then(|colour| self.plan.design.yarn.colours.get(colour));
-        let colour = colour.filter(|_| self.colours()).map_or(String::new(), |colour| colour.name.clone());
-        let change = across(&row.changes, |change| signed(*change), Gaps::OPEN);
-        vec![self.label(row), self.instruction(row), self.counts(row), change, reached, colour]
+        })
+    }
+
+    /// Name of the yarn, where there are several.
+    fn colour(&self, row: &RowLine) -> String {
+        let colours = &self.plan.design.yarn.colours;
+        let colour = row.colour.and_then(|colour| colours.get(colour)).filter(|_| colours.len() > 1);
+        colour.map_or(String::new(), |colour| colour.name.clone())
+    }
+
+    fn cells(&self, row: &RowLine) -> Vec<String> {
+        COLUMNS.iter().map(|column| (column.cell)(self, row)).collect()
     }
 
     fn columns(&self, table: &RowTable, rows: &[Vec<String>]) -> Vec<Column> {
-        let measures: Vec<Measure> = table.parts.iter().map(|part| part.measure).collect();
-        let names: Vec<String> = measures.iter().map(|measure| self.measure(*measure)).collect();
-        let widest = names.into_iter().max_by_key(|name| name.chars().count()).unwrap_or_default();
-        let keys = ["page-round", "page-instruction", "page-stitches", "page-change"];
-        let mut titles: Vec<String> = keys.map(|key| self.words.say(key)).into();
-        titles.push(widest);
-        titles.push(self.words.say("page-colour"));
+        // The longest of the names of what parts grow in, so that there is room for every one.
+        let names = table.parts.iter().map(|part| self.grows(part.grows));
+        let longest = names.max_by_key(|name| name.chars().count()).unwrap_or_default();
         let mut left = 0.0;
         let mut columns = Vec::new();
-        for (i, title) in titles.into_iter().enumerate() {
+        for (i, row) in COLUMNS.iter().enumerate() {
             let cells = rows.iter().filter_map(|row| row.get(i));
-            let face = if matches!(i, 0 | 2) { Face::Bold } else { Face::Regular };
-            let widest = cells.map(|cell| face.width(cell, self.em)).fold(0.0, f64::max);
+            let widest = cells.map(|cell| row.face.width(cell, self.em)).fold(0.0, f64::max);
             if widest == 0.0 {
-                columns.push(Column { title: String::new(), left, width: 0.0, right: false });
+                columns.push(Column { row, title: String::new(), left, width: 0.0 });
                 continue;
             }
-            let patch = if i == 5 { self.em * 1.3 } else { 0.0 };
+            let title = row.title.map_or_else(|| longest.clone(), |key| self.words.say(key));
+            let patch = if row.patch { self.em * PATCH } else { 0.0 };
             let width = (widest + patch).max(Face::Bold.width(&title, self.em));
-            columns.push(Column { title, left, width, right: (2..5).contains(&i) });
+            columns.push(Column { row, title, left, width });
             left += width + GAP * self.em;
         }
         columns
     }
 
-    fn measure(&self, measure: Measure) -> String {
-        self.words.say(match measure {
-            Measure::Across => "page-across",
-            Measure::Down => "page-down",
+    fn grows(&self, grows: Grows) -> String {
+        self.words.say(match grows {
+            Grows::Across => "page-across",
+            Grows::Down => "page-down",
         })
     }
 
@@ -181,8 +239,8 @@ impl Pen<'_> {
             self.text(&note, 0.0, self.em, Face::Regular, Ink::BLACK);
         }
         self.y += self.em * LINE;
-        for (i, column) in columns.iter().enumerate().filter(|(_, column)| column.width > 0.0) {
-            let title = if i == 4 { self.measure(part.measure) } else { column.title.clone() };
+        for column in columns.iter().filter(|column| column.width > 0.0) {
+            let title = column.row.title.map_or_else(|| self.grows(part.grows), |_| column.title.clone());
             let item = self.aligned(&title, column, Face::Bold, 0.0);
             self.items.push(item);
         }
@@ -196,15 +254,12 @@ impl Pen<'_> {
     fn row(&mut self, row: &RowLine, columns: &[Column]) {
         self.y += self.em * LINE;
         let mut items = Vec::new();
-        for (i, (cell, column)) in
-            self.cells(row).iter().zip(columns).enumerate().filter(|(_, (cell, _))| !cell.is_empty())
-        {
-            let face = if matches!(i, 0 | 2) { Face::Bold } else { Face::Regular };
-            let patch = if i == 5 && self.options.swatches { self.em * 1.3 } else { 0.0 };
+        for (cell, column) in self.cells(row).iter().zip(columns).filter(|(cell, _)| !cell.is_empty()) {
+            let patch = if column.row.patch && self.options.swatches { self.em * PATCH } else { 0.0 };
             if patch > 0.0 {
                 items.extend(self.patch(row, column.left));
             }
-            items.push(self.aligned(cell, column, face, patch));
+            items.push(self.aligned(cell, column, column.row.face, patch));
         }
         let first = row.numbers.iter().flatten().next().map(|(first, _)| *first);
         let origin = first.map_or(Origin::None, Origin::Round);
@@ -220,7 +275,7 @@ impl Pen<'_> {
     }
 
     fn aligned(&self, text: &str, column: &Column, face: Face, indent: f64) -> Item {
-        let (x, anchor) = if column.right {
+        let (x, anchor) = if column.row.right {
             (column.left + column.width, Anchor::End)
         } else {
             (column.left + indent, Anchor::Start)

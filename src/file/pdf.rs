@@ -1,6 +1,6 @@
 //! PDF, from pages or from one drawing: tagged by PDF/UA-1, with real text, and the same bytes for the same input.
 
-mod ink;
+mod items;
 mod tree;
 
 use std::sync::Arc;
@@ -22,7 +22,7 @@ use crate::page::{Artifact, Bookmark, Document, Element, Owner, Page, Piece, Tag
 use crate::report::Diagnostic;
 use crate::units::Mm;
 
-use ink::{InkWell, matrix};
+use items::{Store, matrix};
 
 /// Writes a document.
 ///
@@ -33,10 +33,10 @@ pub fn write(document: &Document) -> Result<Vec<u8>, Diagnostic> {
         return Err(Diagnostic::error("no-pages", "there are no pages to write"));
     }
     let mut pdf = Pdf::new_with(settings()?);
-    let mut well = InkWell::new()?;
+    let mut store = Store::new()?;
     let mut leaves: Vec<Vec<Identifier>> = vec![Vec::new(); document.elements.len()];
     for page in &document.pages {
-        write_page(&mut pdf, document, page, &mut well, &mut leaves)?;
+        write_page(&mut pdf, document, page, &mut store, &mut leaves)?;
     }
     pdf.set_tag_tree(tree::tag_tree(document, leaves));
     pdf.set_outline(outline(document));
@@ -84,7 +84,7 @@ fn write_page(
     pdf: &mut Pdf,
     document: &Document,
     page: &Page,
-    well: &mut InkWell,
+    store: &mut Store,
     leaves: &mut [Vec<Identifier>],
 ) -> Result<(), Diagnostic> {
     let (width, height) = (page.width.points() as f32, page.height.points() as f32);
@@ -100,7 +100,7 @@ fn write_page(
             Owner::Artifact(kind) => ContentTag::Artifact(artifact(kind)),
         };
         let identifier = surface.start_tagged(tag);
-        well.piece(&mut surface, piece);
+        store.piece(&mut surface, piece);
         surface.end_tagged();
         if let Some(leaf) = leaf_of(piece.owner, leaves) {
             leaf.push(identifier);
@@ -189,8 +189,11 @@ mod tests {
         let ring = Circle::new((0.0, 0.0), 1.0).to_path(0.01);
         let stroke = Stroke { width: 0.18, ink: Ink::BLACK, ends: Default::default(), dashes: Vec::new() };
         let path = PathItem { path: ring, fill: None, stroke: Some(stroke) };
-        let symbol = Symbol { paths: vec![path], bounds: Rect::new(-1.1, -1.1, 1.1, 1.1) };
-        let place = |i: usize| Affine::rotate(i as f64 * 0.11) * Affine::translate((5.0 + i as f64 * 0.035, 0.0));
+        let symbol = Symbol { paths: vec![path], bounds: Rect::new(-1.1, -1.1, 1.1, 1.1), loose: false };
+        let place = |i: usize| {
+            crate::units::Angle::from_radians(i as f64 * 0.11).rotation()
+                * Affine::translate((5.0 + i as f64 * 0.035, 0.0))
+        };
         let mut items: Vec<Item> =
             (0..count).map(|i| Item::Symbol(SymbolItem { key: "o".into(), place: place(i) })).collect();
         let label = TextItem { anchor: Anchor::Middle, halo: 0.3, ..TextItem::new("Rnd 12", (0.0, 0.0).into(), 4.0) };

@@ -12,7 +12,7 @@ use svg::node::element::{Definitions, Description, Element, Group as Svg, Path, 
 
 use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, PathItem, Role, Symbol, SymbolItem, TextItem};
 use crate::font::{FAMILY, Face};
-use crate::units::{Angle, EPSILON, tidy};
+use crate::units::{Angle, EPSILON, TOLERANCE, hypot, tidy};
 
 use super::turn_decimals;
 
@@ -226,12 +226,12 @@ fn transform(place: Affine, turn_decimals: u32) -> String {
     if tidy(x, 2) != 0.0 || tidy(y, 2) != 0.0 {
         let _ = write!(said, "translate({})", list(&[x, y], 2));
     }
-    let similar = (a - d).abs() < 1e-6 && (b + c).abs() < 1e-6;
+    let similar = (a - d).abs() < TOLERANCE && (b + c).abs() < TOLERANCE;
     if !similar {
         let _ = write!(said, "matrix({} 0 0)", list(&[a, b, c, d], 4));
         return said;
     }
-    let (turn, scale) = (Angle::of_vector(a, b).degrees(), libm::hypot(a, b));
+    let (turn, scale) = (Angle::of_vector(a, b).degrees(), hypot(a, b));
     if tidy(turn, turn_decimals) != 0.0 {
         let _ = write!(said, "rotate({})", number(turn, turn_decimals));
     }

@@ -5,7 +5,7 @@ use kurbo::Point;
 use super::SideShape;
 use crate::craft::Loops;
 use crate::plan::{Plan, SizePlan};
-use crate::units::{Mm, TURN};
+use crate::units::{Mm, TOLERANCE, TURN};
 
 /// Edges whose radii differ by less than this share of the largest are one edge to the eye and the tape: a crown that
 /// rounds into its side has the width of the side.
@@ -126,18 +126,18 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
     let (top, foot) =
         raw.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(top, foot), p| (top.min(p.y), foot.max(p.y)));
     let (top, foot) = if top.is_finite() { (top, foot) } else { (0.0, 0.0) };
-    let upright = |p: &Point| Point::new(p.x, if turned { foot - p.y } else { p.y - top });
-    let outline: Vec<Point> = raw.iter().map(upright).collect();
+    let upright = raw.iter().map(|p| Point::new(p.x, if turned { foot - p.y } else { p.y - top }));
+    let outline: Vec<Point> = upright.collect();
     let reach = outline.iter().map(|p| p.x).fold(0.0, f64::max);
     let closed = closes(shape, reach);
-    let parts = parts(size, &outline);
+    let extents = parts(size, &outline);
     let mut view = SideView {
-        folds: folds(size, &outline, &parts),
+        folds: folds(size, &outline, &extents),
         measures: Vec::new(),
         reach,
         tall: foot - top,
         closed,
-        parts,
+        parts: extents,
         outline,
         turned,
     };
@@ -161,7 +161,7 @@ fn closes(shape: &SideShape, reach: f64) -> bool {
 
 fn parts(size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
     let last = outline.len().saturating_sub(1);
-    let one = |part: &crate::plan::PartPlan| {
+    let extents = size.parts.iter().map(|part| {
         let from = (part.first.saturating_sub(1) as usize).min(last);
         let to = (part.last as usize).clamp(from, last.max(from));
         let way = outline.get(from..=to).unwrap_or_default();
@@ -169,57 +169,44 @@ fn parts(size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
         let rise = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.y - a.y).abs());
         let out = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.x - a.x).abs());
         PartExtent { name: part.name.clone(), from, to, length: Mm::new(length), flat: rise < FLAT * out }
-    };
-    size.parts.iter().map(one).collect()
+    });
+    extents.collect()
 }
 
 fn folds(size: &SizePlan, outline: &[Point], parts: &[PartExtent]) -> Vec<Fold> {
-    let mut folds = Vec::new();
+    let mut found = Vec::new();
     for (foot, round) in size.rounds.iter().enumerate().skip(1) {
         let sharp = round.loops() != Loops::Both;
         let begins = parts.iter().any(|part| part.from == foot);
         if let Some(&at) = outline.get(foot).filter(|_| sharp || begins) {
-            folds.push(Fold { at, sharp });
+            found.push(Fold { at, sharp });
         }
     }
-    folds
+    found
 }
 
 fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
-    let mut measures = Vec::new();
-    let edge = |part: &PartExtent| view.outline.get(part.to).copied().unwrap_or_default();
-    let level = |kind, part, at: Point, value: f64| Measure {
-        kind,
-        part,
-        from: Point::new(-at.x, at.y),
-        to: at,
-        value: Mm::new(value),
-    };
-    let width = |part: &PartExtent| Point::new(view.width_of(part), edge(part).y);
-    let open = |index: usize| !(view.closed && index + 1 == view.parts.len());
-    let alike = |a: Point, b: Point| (a.x - b.x).abs() < SAME_EDGE * view.reach;
-    let again = |index: usize| {
-        let next = view.parts.get(index + 1);
-        open(index + 1) && next.is_some_and(|next| alike(edge(next), edge(&view.parts[index])))
-    };
+    let mut found = Vec::new();
     let mut first = None;
     for (index, part) in view.parts.iter().enumerate() {
         let way = view.part_outline(part);
+        // The length of a flat part is half the difference of its widths: it would be said twice.
         if let (Some(&from), Some(&to), false) = (way.first(), way.last(), part.flat) {
-            measures.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value: part.length });
+            found.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value: part.length });
         }
         // Of edges alike the last is measured, where the first of them is.
-        let at = width(part);
+        let at = view.measured_edge(part);
         let y = *first.get_or_insert(at.y);
-        if open(index) && !again(index) {
-            measures.push(level(MeasureKind::Across, Some(index), Point::new(at.x, y), 2.0 * at.x));
+        if view.shows_edge(index) {
+            found.push(Measure::level(MeasureKind::Across, Some(index), Point::new(at.x, y), 2.0 * at.x));
             first = None;
         }
     }
     if let Some(&widest) = view.outline.iter().max_by(|a, b| a.x.total_cmp(&b.x)) {
-        let shown = |m: &Measure| m.kind == MeasureKind::Across && alike(m.to, widest);
-        if !measures.iter().any(shown) {
-            measures.push(level(MeasureKind::Widest, None, widest, 2.0 * widest.x));
+        // Where the piece is widest between its edges, no measure of an edge tells how wide.
+        let shown = found.iter().any(|m| m.kind == MeasureKind::Across && view.alike(m.to, widest));
+        if !shown {
+            found.push(Measure::level(MeasureKind::Widest, None, widest, 2.0 * widest.x));
         }
         let height = Measure {
             kind: MeasureKind::Height,
@@ -230,27 +217,65 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         };
         // What lies flat has no height worth a line.
         if view.tall >= LEAST_HEIGHT {
-            measures.push(height);
+            found.push(height);
         }
     }
-    for (index, part) in view.parts.iter().enumerate() {
-        let at = width(part);
-        if open(index) && !again(index) {
-            measures.push(level(MeasureKind::Around, Some(index), at, TURN * at.x));
-        }
+    for (index, part) in view.parts.iter().enumerate().filter(|(index, _)| view.shows_edge(*index)) {
+        let at = view.measured_edge(part);
+        found.push(Measure::level(MeasureKind::Around, Some(index), at, TURN * at.x));
     }
     if plan.design.kind.row().worn {
-        let opening = opening(size, view);
-        measures.extend(opening.map(|(index, at)| level(MeasureKind::LyingFlat, Some(index), at, TURN * at.x / 2.0)));
+        let half = opening(size, view).map(|(index, at)| (Some(index), at, TURN * at.x / 2.0));
+        found.extend(half.map(|(part, at, value)| Measure::level(MeasureKind::LyingFlat, part, at, value)));
     }
-    measures
+    found
+}
+
+impl Measure {
+    /// A measure from side to side at the height of `at`.
+    fn level(kind: MeasureKind, part: Option<usize>, at: Point, value: f64) -> Self {
+        Self { kind, part, from: Point::new(-at.x, at.y), to: at, value: Mm::new(value) }
+    }
+}
+
+impl SideView {
+    /// Right end of the last edge of a part.
+    fn edge(&self, part: &PartExtent) -> Option<Point> {
+        self.outline.get(part.to).copied()
+    }
+
+    /// The same at the width by which the part is measured.
+    fn measured_edge(&self, part: &PartExtent) -> Point {
+        Point::new(self.width_of(part), self.edge(part).unwrap_or_default().y)
+    }
+
+    /// True for two edges that are one to the eye and the tape.
+    fn alike(&self, one: Point, other: Point) -> bool {
+        (one.x - other.x).abs() < SAME_EDGE * self.reach
+    }
+
+    /// True where a part ends in an opening and not drawn together.
+    fn is_open(&self, index: usize) -> bool {
+        !(self.closed && index + 1 == self.parts.len())
+    }
+
+    /// True where the end of a part is measured: not where the piece closes, and not where the next part ends alike.
+    fn shows_edge(&self, index: usize) -> bool {
+        let (own, next) = (self.parts.get(index), self.parts.get(index + 1).filter(|_| self.is_open(index + 1)));
+        let ends = |part: Option<&PartExtent>| part.map(|part| self.edge(part).unwrap_or_default());
+        let again = ends(own).zip(ends(next)).is_some_and(|(own, next)| self.alike(own, next));
+        self.is_open(index) && !again
+    }
 }
 
 /// The edge of a hat that goes round the head: the last one that comes out nearest to the finished circumference.
 fn opening(size: &SizePlan, view: &SideView) -> Option<(usize, Point)> {
-    let edge = |part: &PartExtent| Some(Point::new(view.width_of(part), view.outline.get(part.to)?.y));
-    let edges = view.parts.iter().enumerate().filter_map(|(i, part)| Some((i, edge(part)?)));
+    let edges = view.parts.iter().enumerate().filter(|(_, part)| view.edge(part).is_some());
+    let edges = edges.map(|(i, part)| (i, view.measured_edge(part)));
     let wanted = if size.finished > Mm::ZERO { size.finished.mm() / TURN } else { view.reach };
-    let off = |at: &Point| ((at.x - wanted).abs() / (SAME_EDGE * view.reach).max(1e-6)).floor();
-    edges.min_by(|(i, a), (j, b)| off(a).total_cmp(&off(b)).then(j.cmp(i)))
+    // Counted in whole edges off, so that of edges alike the last is taken.
+    let step = (SAME_EDGE * view.reach).max(TOLERANCE);
+    let off = edges.map(|(i, at)| (((at.x - wanted).abs() / step).floor(), i, at));
+    let nearest = off.min_by(|(a, i, _), (b, j, _)| a.total_cmp(b).then(j.cmp(i)));
+    nearest.map(|(_, i, at)| (i, at))
 }

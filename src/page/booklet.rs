@@ -8,7 +8,7 @@ use crate::design::Design;
 use crate::drawing::{Item, TextItem};
 use crate::plan::Plan;
 use crate::report::{Diagnostic, Report};
-use crate::units::Mm;
+use crate::units::{Mm, TOLERANCE};
 use crate::words::{Arg, Words};
 
 use super::flow::{Bit, Flow, Shows, baseline, ending_at, room_for_picture};
@@ -59,12 +59,9 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
 /// Explains the symbols under every chart where they fit there, and then nowhere else; or else in a section of their own.
 fn keys_under_charts(sections: &mut Vec<Section>, style: &Style, words: &Words) {
     let Some(chart) = sections.iter_mut().find(|section| section.id == "chart") else { return };
-    let figures = || chart.blocks.iter().filter_map(Block::figure).enumerate();
-    let fits = |(index, figure): (usize, &Figure)| {
-        let room = room_for_picture(figure, style, style.measure.min(style.width()), index == 0);
-        figure.key.is_some() && figure.drawing.bounds.height() <= room + 1e-6
-    };
-    if figures().all(fits) {
+    let mut figures = chart.blocks.iter().filter_map(Block::figure).enumerate();
+    // Under every chart or under none: who looks for a symbol must know where to look.
+    if figures.all(|(index, figure)| figure.key.is_some() && fits_whole(figure, style, index == 0)) {
         chart.title = words.say("page-chart-and-key");
         sections.retain(|section| section.id != "key");
     } else {
@@ -74,6 +71,12 @@ fn keys_under_charts(sections: &mut Vec<Section>, style: &Style, words: &Words) 
             }
         });
     }
+}
+
+/// True for a figure that fits a page with its caption and its key; the first stands under a heading.
+fn fits_whole(figure: &Figure, style: &Style, headed: bool) -> bool {
+    let room = room_for_picture(figure, style, style.line_width.min(style.width()), headed);
+    figure.drawing.bounds.height() <= room + TOLERANCE
 }
 
 /// Room for a picture in the booklet, so that it can be drawn at the size at which it is printed: the width between the
@@ -115,7 +118,7 @@ fn contents(flow: &mut Flow<'_>, sections: &[Section], words: &Words, parent: us
             let reference = flow.document.element(Tag::Reference, Some(entry));
             let link = flow.document.element(Tag::Link, Some(reference));
             let owner = Owner::Element(link);
-            let right = flow.frame.0 + style.measure.min(flow.frame.1 - flow.frame.0).min(110.0);
+            let right = flow.frame.0 + style.line_width.min(flow.frame.1 - flow.frame.0).min(110.0);
             let y = baseline(style.text, height);
             let mut slab = flow.slab(height, true);
             let title = TextItem {

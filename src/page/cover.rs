@@ -7,7 +7,7 @@ use crate::words::Arg;
 
 use super::booklet::title_of;
 use super::flow::{CAP_MIDDLE, HEAD_LEADING, bar};
-use super::lines::{Line, wrap};
+use super::lines::Line;
 use super::{Artifact, Bookmark, Document, Owner, Page, Piece, Style, Tag, Target};
 use crate::story::{Run, Story};
 use crate::units::Mm;
@@ -47,7 +47,7 @@ pub(super) fn add(document: &mut Document, story: &Story<'_>, style: &Style, roo
     let paper = &story.options.paper;
     let mut sheet = Sheet { style, page: Page::new(paper.width, paper.height), y: style.top - 4.0 };
     head(document, &mut sheet, story, root);
-    let facts = Facts::measure(story, style, (style.foot - sheet.y) * FACTS);
+    let facts = Facts::fitting(story, style, (style.foot - sheet.y) * FACTS);
     let top = style.foot - facts.height;
     picture(document, &mut sheet, story, root, top - style.text * 1.6);
     sheet.y = top;
@@ -69,27 +69,27 @@ fn head(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root:
     let title = title_of(design);
     let element = document.element(Tag::Heading(1, title.clone()), Some(root));
     let mut size = style.heads[0];
-    let mut lines = wrap(&[Run::bold(title.clone())], size, style.width());
+    let mut lines = style.setter.wrap(&[Run::bold(title.clone())], size, style.width());
     while lines.len() > TITLE_LINES && size > style.text {
         size = (size * 0.85).max(style.text);
-        lines = wrap(&[Run::bold(title.clone())], size, style.width());
+        lines = style.setter.wrap(&[Run::bold(title.clone())], size, style.width());
     }
     sheet.lines(&lines, style.left, size, HEAD_LEADING, style.palette.accent, element);
     sheet.y += style.text * 0.5;
     let kind = document.element(Tag::Paragraph, Some(root));
     let size = style.text * if style.text > 5.0 { 1.0 } else { 1.15 };
-    let lines = wrap(&[Run::new(story.words.say("page-pattern"))], size, style.width());
+    let lines = style.setter.wrap(&[Run::new(story.words.say("page-pattern"))], size, style.width());
     sheet.lines(&lines, style.left, size, style.leading, style.palette.text, kind);
     if let Some(designer) = &design.designer {
         let by = document.element(Tag::Paragraph, Some(root));
         let text = story.words.with("page-designed-by", &[("name", Arg::Text(designer))]);
-        let lines = wrap(&[Run::new(text)], style.text, style.width());
+        let lines = style.setter.wrap(&[Run::new(text)], style.text, style.width());
         sheet.lines(&lines, style.left, style.text, style.leading, style.palette.quiet, by);
     }
     if let Some(about) = &design.about {
         sheet.y += style.text * 0.8;
         let element = document.element(Tag::Paragraph, Some(root));
-        let lines = wrap(&[Run::new(about.trim())], style.text, style.measure);
+        let lines = style.setter.wrap(&[Run::new(about.trim())], style.text, style.line_width);
         sheet.lines(&lines, style.left, style.text, style.leading, style.palette.text, element);
     }
     sheet.y += style.text * 1.2;
@@ -119,21 +119,23 @@ struct Facts {
 }
 
 impl Facts {
-    fn measure(story: &Story<'_>, style: &Style, room: f64) -> Self {
+    fn fitting(story: &Story<'_>, style: &Style, room: f64) -> Self {
         let facts = story.facts();
         let columns = if style.width() / style.text > 38.0 { 2 } else { 1 };
         let gap = style.text * 1.6;
         let pitch = (style.width() + gap) / columns as f64;
-        let lines = |(name, fact): &(String, String)| {
-            let fact = wrap(&[Run::new(fact.clone())], style.text, pitch - gap);
-            (wrap(&[Run::bold(name.clone())], style.small, pitch - gap), fact)
-        };
-        let mut rows: Vec<Vec<_>> = facts.chunks(columns).map(|row| row.iter().map(lines).collect()).collect();
-        let height = |rows: &[Vec<(Vec<Line>, Vec<Line>)>]| rows.iter().map(|row| row_height(row, style)).sum::<f64>();
-        while rows.len() > 1 && height(&rows) > room {
+        let set = facts.iter().map(|(name, fact)| {
+            let fact = style.setter.wrap(&[Run::new(fact.clone())], style.text, pitch - gap);
+            (style.setter.wrap(&[Run::bold(name.clone())], style.small, pitch - gap), fact)
+        });
+        let set: Vec<(Vec<Line>, Vec<Line>)> = set.collect();
+        let mut rows: Vec<Vec<_>> = set.chunks(columns).map(<[_]>::to_vec).collect();
+        let mut heights: Vec<f64> = rows.iter().map(|row| row_height(row, style)).collect();
+        while rows.len() > 1 && heights.iter().sum::<f64>() > room {
             rows.pop();
+            heights.pop();
         }
-        let height = height(&rows);
+        let height = heights.iter().sum();
         Self { rows, columns, pitch, height }
     }
 
@@ -159,8 +161,8 @@ impl Facts {
 }
 
 fn row_height(row: &[(Vec<Line>, Vec<Line>)], style: &Style) -> f64 {
-    let height = |(name, fact): &(Vec<Line>, Vec<Line>)| {
-        (name.len() as f64 * style.small + fact.len() as f64 * style.text) * style.leading
-    };
-    row.iter().map(height).fold(0.0, f64::max) + style.text * 1.0
+    let heights = row
+        .iter()
+        .map(|(name, fact)| (name.len() as f64 * style.small + fact.len() as f64 * style.text) * style.leading);
+    heights.fold(0.0, f64::max) + style.text * 1.0
 }

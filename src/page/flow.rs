@@ -8,7 +8,7 @@ use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, Stroke, TextIte
 use crate::font::Face;
 use crate::words::Language;
 
-use super::lines::{Line, wrap};
+use super::lines::Line;
 use super::paginate::Extent;
 use super::style::SIDE_GAP;
 use super::{Artifact, Document, Owner, Style, Tag};
@@ -82,8 +82,15 @@ const BETWEEN_BLOCKS: f64 = 0.04;
 
 impl<'a> Flow<'a> {
     pub(super) fn new(style: &'a Style, document: &'a mut Document) -> Self {
-        let frame = (style.left, style.right);
-        Self { style, document, slabs: Vec::new(), heads: Vec::new(), shrunk: Vec::new(), frame, next_gap: 0.0 }
+        Self {
+            style,
+            document,
+            slabs: Vec::new(),
+            heads: Vec::new(),
+            shrunk: Vec::new(),
+            frame: (style.left, style.right),
+            next_gap: 0.0,
+        }
     }
 
     /// Adds a section: a rule, its heading above or beside, and its blocks.
@@ -96,9 +103,11 @@ impl<'a> Flow<'a> {
         let style = self.style;
         let element = self.document.element(Tag::Section, Some(parent));
         let heading = self.document.element(Tag::Heading(2, section.title.clone()), Some(element));
+        // Wide sections need the side column for themselves.
         let beside = style.has_side() && !section.wide;
         let first = self.slabs.len();
         self.gap(style.text * 2.6);
+        // A rule at the foot of a page with its section on the next would be a line under nothing: it is kept.
         let mut rule = self.slab(style.text * 0.9, true);
         rule.bits.push(ornament(vec![
             bar(style.left, 0.0, style.right, style.hair, style.palette.rule),
@@ -133,6 +142,7 @@ impl<'a> Flow<'a> {
     /// Hangs a side heading beside the slabs from `first` on, and makes room below where it is the longer.
     fn beside(&mut self, first: usize, bits: Vec<Bit>, height: f64) {
         let have: f64 = self.slabs.iter().skip(first).map(|slab| slab.extent.height + slab.extent.before).sum();
+        // A section that holds nothing still has its heading, which needs something to hang on.
         if self.slabs.len() == first {
             let slab = self.slab(0.0, false);
             self.slabs.push(slab);
@@ -146,6 +156,7 @@ impl<'a> Flow<'a> {
             slab.extent.keep = true;
         }
         if have < height {
+            // The next section must not begin beside the rest of this heading.
             let mut filler = Slab::default();
             filler.extent.height = height - have;
             self.slabs.push(filler);
@@ -165,7 +176,7 @@ impl<'a> Flow<'a> {
             match block {
                 Block::Paragraph(runs) => {
                     let element = self.document.element(Tag::Paragraph, Some(parent));
-                    self.paragraph(runs, element, self.frame.0, self.frame.0 + self.measure());
+                    self.paragraph(runs, element, self.frame.0, self.frame.0 + self.line_width());
                     self.gap(style.text * 0.6);
                 }
                 Block::Heading(title) => self.subheading(title, parent),
@@ -187,8 +198,8 @@ impl<'a> Flow<'a> {
         }
     }
 
-    fn measure(&self) -> f64 {
-        self.style.measure.min(self.frame.1 - self.frame.0)
+    fn line_width(&self) -> f64 {
+        self.style.line_width.min(self.frame.1 - self.frame.0)
     }
 
     fn subheading(&mut self, title: &str, parent: usize) {
@@ -205,7 +216,7 @@ impl<'a> Flow<'a> {
     }
 
     fn heading_lines(&self, title: &str, size: f64, width: f64) -> Vec<Line> {
-        wrap(&[Run::bold(title)], size, width)
+        self.style.setter.wrap(&[Run::bold(title)], size, width)
     }
 
     fn head_bits(&self, lines: &[Line], size: f64, element: usize, from: Point) -> Vec<Bit> {
@@ -220,7 +231,7 @@ impl<'a> Flow<'a> {
     /// Adds the lines of a paragraph between two edges, without widows or orphans.
     pub(super) fn paragraph(&mut self, runs: &[Run], element: usize, left: f64, right: f64) {
         let style = self.style;
-        let lines = wrap(runs, style.text, right - left);
+        let lines = self.style.setter.wrap(runs, style.text, right - left);
         let height = style.text * style.leading;
         let count = lines.len();
         for (i, line) in lines.iter().enumerate() {
@@ -237,19 +248,20 @@ impl<'a> Flow<'a> {
     fn list(&mut self, numbered: bool, items: &[Vec<Run>], parent: usize) {
         let style = self.style;
         let list = self.document.element(Tag::List(numbered), Some(parent));
+        // Numbers of two figures stand clear of the words.
         let indent = style.text * if numbered { 1.9 } else { 1.2 };
         for (i, item) in items.iter().enumerate() {
             let element = self.document.element(Tag::ListItem, Some(list));
             let label = self.document.element(Tag::Label, Some(element));
             let body = self.document.element(Tag::Body, Some(element));
             let first = self.slabs.len();
-            self.paragraph(item, body, self.frame.0 + indent, self.frame.0 + self.measure());
+            self.paragraph(item, body, self.frame.0 + indent, self.frame.0 + self.line_width());
             let at = Point::new(self.frame.0, baseline(style.text, style.text * style.leading));
             let text = if numbered { format!("{}. ", i + 1) } else { "• ".to_owned() };
             let ink = style.palette.accent;
-            let mark = Item::Text(TextItem { face: Face::Bold, ink, ..TextItem::new(text, at, style.text) });
+            let bullet = Item::Text(TextItem { face: Face::Bold, ink, ..TextItem::new(text, at, style.text) });
             if let Some(slab) = self.slabs.get_mut(first) {
-                slab.bits.push(Bit { owner: Owner::Element(label), language: None, shows: Shows::Items(vec![mark]) });
+                slab.bits.push(Bit { owner: Owner::Element(label), language: None, shows: Shows::Items(vec![bullet]) });
             }
             if let Some(slab) = self.slabs.last_mut().filter(|_| i + 1 < items.len()) {
                 slab.extent.cost = BETWEEN_ITEMS;
@@ -265,15 +277,17 @@ impl<'a> Flow<'a> {
     fn figure(&mut self, figure: &Figure, parent: usize, headed: bool) {
         let style = self.style;
         let bounds = figure.drawing.bounds;
-        let caption = caption_lines(figure, style, self.measure());
+        let caption = caption_lines(figure, style, self.line_width());
         let caption_height = caption.len() as f64 * style.table * style.leading;
-        let room = (self.frame.1 - self.frame.0, room_for_picture(figure, style, self.measure(), headed));
+        let room = (self.frame.1 - self.frame.0, room_for_picture(figure, style, self.line_width(), headed));
         let scale = (room.0 / bounds.width()).min(room.1 / bounds.height()).min(1.0);
+        // Less than half a percent is rounding, and no size is promised that isn't kept.
         if scale < 0.995 {
             self.shrunk.push((figure.drawing.title.clone(), scale));
         }
         let element = self.document.element(Tag::Figure(figure.drawing.description.clone()), Some(parent));
         let (width, height) = (bounds.width() * scale, bounds.height() * scale);
+        // In the column of the text a picture stands flush with it; on the whole width it is centred.
         let left = self.frame.0 + if self.frame.0 > style.left { 0.0 } else { (room.0 - width).max(0.0) / 2.0 };
         let place =
             Affine::translate((left, 0.0)) * Affine::scale(scale) * Affine::translate(-bounds.origin().to_vec2());
@@ -292,6 +306,7 @@ impl<'a> Flow<'a> {
         let middle = left + width / 2.0;
         for (i, line) in caption.iter().enumerate() {
             let y = height + gap + (i as f64 + 0.5) * style.table * style.leading + CAP_MIDDLE * style.table;
+            // A caption broader than its picture may not run out at the left.
             let at = Point::new((middle - line.width / 2.0).max(self.frame.0), y);
             self.put(&mut slab.bits, line, at, style.table, style.palette.text, words, i + 1 == caption.len());
         }
@@ -321,7 +336,7 @@ impl<'a> Flow<'a> {
         Slab { extent: Extent { before, height, keep, ..Extent::default() }, ..Slab::default() }
     }
 
-    /// Asks for room above the next slab; of several wishes the largest holds.
+    /// Asks for room above the next slab; where it is asked for several times the largest holds.
     pub(super) fn gap(&mut self, gap: f64) {
         self.next_gap = self.next_gap.max(gap);
     }
@@ -356,6 +371,7 @@ impl<'a> Flow<'a> {
         last: bool,
     ) {
         for (language, item) in line.items(at, size, ink, last) {
+            // Words of one element in one language are one bit, so that they are read out in one breath.
             let joins = bits.last().is_some_and(|bit| bit.owner == Owner::Element(element) && bit.language == language);
             match bits.last_mut().filter(|_| joins).map(|bit| &mut bit.shows) {
                 Some(Shows::Items(items)) => items.push(item),
@@ -370,8 +386,8 @@ const KEY_GAP: f64 = 1.6;
 
 /// Height left for a picture on a page that it shares with its caption and its symbols, and where it is `headed` with a
 /// section's heading of one line.
-pub(super) fn room_for_picture(figure: &Figure, style: &Style, measure: f64, headed: bool) -> f64 {
-    let lines = caption_lines(figure, style, measure).len();
+pub(super) fn room_for_picture(figure: &Figure, style: &Style, line_width: f64, headed: bool) -> f64 {
+    let lines = caption_lines(figure, style, line_width).len();
     room_beside(style, lines, figure.key.as_ref().map(|key| key.bounds.height()), headed)
 }
 
@@ -382,8 +398,8 @@ pub(super) fn room_beside(style: &Style, lines: usize, key: Option<f64>, headed:
     style.height() - caption - heading - key.map_or(0.0, |key| key + style.text * KEY_GAP)
 }
 
-fn caption_lines(figure: &Figure, style: &Style, measure: f64) -> Vec<Line> {
-    wrap(&figure.words(), style.table, measure)
+fn caption_lines(figure: &Figure, style: &Style, line_width: f64) -> Vec<Line> {
+    style.setter.wrap(&figure.words(), style.table, line_width)
 }
 
 /// Line distance of headings.
@@ -409,12 +425,11 @@ pub(super) fn bar(x0: f64, y0: f64, x1: f64, thick: f64, ink: Ink) -> Item {
 
 /// The outline of a rectangle, in just the memory it needs: pages of tables hold hundreds.
 fn outline(area: Rect) -> BezPath {
-    let corner = |x: f64, y: f64| PathEl::LineTo(Point::new(x, y));
     BezPath::from_vec(vec![
         PathEl::MoveTo(area.origin()),
-        corner(area.x1, area.y0),
-        corner(area.x1, area.y1),
-        corner(area.x0, area.y1),
+        PathEl::LineTo(Point::new(area.x1, area.y0)),
+        PathEl::LineTo(Point::new(area.x1, area.y1)),
+        PathEl::LineTo(Point::new(area.x0, area.y1)),
         PathEl::ClosePath,
     ])
 }

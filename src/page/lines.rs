@@ -7,6 +7,7 @@ use kurbo::Point;
 
 use crate::drawing::{Ink, Item, TextItem};
 use crate::font::Face;
+use crate::units::TOLERANCE;
 use crate::words::Language;
 
 use crate::story::Run;
@@ -45,16 +46,25 @@ struct Piece {
 /// Most words whose widths are remembered.
 const KNOWN_WORDS: usize = 4096;
 
-thread_local! {
-    /// Widths of words in ems. A pattern says the same few words over and over, and shaping one takes far longer than
-    /// finding it here.
-    static KNOWN: RefCell<[HashMap<String, f64>; 3]> = RefCell::default();
+/// Sets runs of words, and remembers how wide each word is in ems: a pattern says the same few words over and over, and
+/// shaping one takes far longer than finding it here.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Setter {
+    known: RefCell<[HashMap<String, f64>; 3]>,
 }
 
-/// Width of a word or space set at `size`.
-fn width(face: Face, text: &str, size: f64) -> f64 {
-    KNOWN.with_borrow_mut(|known| {
-        let [regular, bold, italic] = known;
+impl PartialEq for Setter {
+    /// What one remembers changes nothing of what it sets.
+    fn eq(&self, _: &Self) -> bool {
+        true
+    }
+}
+
+impl Setter {
+    /// Width of a word or space set at `size`.
+    fn width(&self, face: Face, text: &str, size: f64) -> f64 {
+        let mut known = self.known.borrow_mut();
+        let [regular, bold, italic] = &mut *known;
         let known = match face {
             Face::Regular => regular,
             Face::Bold => bold,
@@ -69,72 +79,73 @@ fn width(face: Face, text: &str, size: f64) -> f64 {
         let ems = face.width(text, 1.0);
         known.insert(text.to_owned(), ems);
         ems * size
-    })
-}
+    }
 
-/// Breaks runs set at `size` into lines no wider than `width`. Words break at spaces, and anywhere only where one is
-/// wider than a whole line. Gives no lines for no words.
-pub(super) fn wrap(runs: &[Run], size: f64, width: f64) -> Vec<Line> {
-    let mut lines = Vec::new();
-    let mut line = Line::default();
-    let mut space = 0.0;
-    for word in words(runs, size).into_iter().flat_map(|word| fitting(word, size, width)) {
-        if !line.parts.is_empty() && line.width + space + word.width > width + 1e-6 {
-            lines.push(std::mem::take(&mut line));
+    /// Breaks runs set at `size` into lines no wider than `width`. Words break at spaces, and anywhere only where one is
+    /// wider than a whole line. Gives no lines for no words.
+    pub(super) fn wrap(&self, runs: &[Run], size: f64, width: f64) -> Vec<Line> {
+        let mut lines = Vec::new();
+        let mut line = Line::default();
+        let mut space = 0.0;
+        for word in self.words(runs, size).into_iter().flat_map(|word| fitting(word, size, width)) {
+            if !line.parts.is_empty() && line.width + space + word.width > width + TOLERANCE {
+                lines.push(std::mem::take(&mut line));
+            }
+            let gap = if line.parts.is_empty() { 0.0 } else { space };
+            append(&mut line, word.pieces, gap);
+            space = word.space;
         }
-        let gap = if line.parts.is_empty() { 0.0 } else { space };
-        append(&mut line, word.pieces, gap);
-        space = word.space;
+        if !line.parts.is_empty() {
+            lines.push(line);
+        }
+        lines
     }
-    if !line.parts.is_empty() {
-        lines.push(line);
+
+    /// Width of the widest word, and of all words in one line.
+    pub(super) fn widths(&self, runs: &[Run], size: f64) -> (f64, f64) {
+        let words = self.words(runs, size);
+        let widest = words.iter().map(|word| word.width).fold(0.0, f64::max);
+        (widest, length(&words))
     }
-    lines
-}
 
-/// Width of the widest word, and of all words in one line.
-pub(super) fn widths(runs: &[Run], size: f64) -> (f64, f64) {
-    let words = words(runs, size);
-    let widest = words.iter().map(|word| word.width).fold(0.0, f64::max);
-    let spaces: f64 = words.iter().rev().skip(1).map(|word| word.space).sum();
-    (widest, words.iter().map(|word| word.width).sum::<f64>() + spaces)
-}
+    /// Least width at which the words stand on two lines, broken at a space.
+    pub(super) fn width_in_two(&self, runs: &[Run], size: f64) -> f64 {
+        let words = self.words(runs, size);
+        let cuts = (0..=words.len()).map(|at| words.split_at(at));
+        cuts.map(|(first, second)| length(first).max(length(second))).fold(f64::INFINITY, f64::min)
+    }
 
-/// Least width at which the words stand on two lines, broken at a space.
-pub(super) fn width_in_two(runs: &[Run], size: f64) -> f64 {
-    let words = words(runs, size);
-    let length = |words: &[Word]| {
-        let spaces: f64 = words.iter().rev().skip(1).map(|word| word.space).sum();
-        words.iter().map(|word| word.width).sum::<f64>() + spaces
-    };
-    let cuts = (0..=words.len()).map(|at| words.split_at(at));
-    cuts.map(|(first, second)| length(first).max(length(second))).fold(f64::INFINITY, f64::min)
-}
-
-fn words(runs: &[Run], size: f64) -> Vec<Word> {
-    let mut words: Vec<Word> = Vec::new();
-    let mut open = false;
-    for run in runs {
-        let (face, language) = (run.face, run.language);
-        for said in run.text.split_inclusive(|c: char| c == ' ' || c.is_control()) {
-            let text = said.trim_end_matches(|c: char| c == ' ' || c.is_control());
-            if !text.is_empty() {
-                let piece = Piece { text: text.to_owned(), face, language, width: width(face, text, size) };
-                match words.last_mut().filter(|_| open) {
-                    Some(word) => {
-                        word.width += piece.width;
-                        word.pieces.push(piece);
+    fn words(&self, runs: &[Run], size: f64) -> Vec<Word> {
+        let mut words: Vec<Word> = Vec::new();
+        let mut open = false;
+        for run in runs {
+            let (face, language) = (run.face, run.language);
+            for said in run.text.split_inclusive(|c: char| c == ' ' || c.is_control()) {
+                let text = said.trim_end_matches(|c: char| c == ' ' || c.is_control());
+                if !text.is_empty() {
+                    let piece = Piece { text: text.to_owned(), face, language, width: self.width(face, text, size) };
+                    match words.last_mut().filter(|_| open) {
+                        Some(word) => {
+                            word.width += piece.width;
+                            word.pieces.push(piece);
+                        }
+                        None => words.push(Word { width: piece.width, pieces: vec![piece], space: 0.0 }),
                     }
-                    None => words.push(Word { width: piece.width, pieces: vec![piece], space: 0.0 }),
+                }
+                open = text.len() == said.len();
+                if let Some(word) = words.last_mut().filter(|_| !open) {
+                    word.space = self.width(face, " ", size);
                 }
             }
-            open = text.len() == said.len();
-            if let Some(word) = words.last_mut().filter(|_| !open) {
-                word.space = width(face, " ", size);
-            }
         }
+        words
     }
-    words
+}
+
+/// Width of words in one line.
+fn length(words: &[Word]) -> f64 {
+    let spaces: f64 = words.iter().rev().skip(1).map(|word| word.space).sum();
+    words.iter().map(|word| word.width).sum::<f64>() + spaces
 }
 
 /// The word itself, or its pieces where it is wider than a line.
@@ -219,7 +230,7 @@ mod tests {
     fn lines_are_no_wider_than_the_column_and_lose_no_word() {
         let text = "Work the first round into the ring and pull the tail until the hole has closed";
         let runs = [Run::new(&text[..30]), Run::bold(&text[30..])];
-        let lines = wrap(&runs, 4.0, 40.0);
+        let lines = Setter::default().wrap(&runs, 4.0, 40.0);
         assert!(lines.len() > 2 && lines.iter().all(|line| line.width <= 40.0));
         let joined = texts(&lines).join(" ").split_whitespace().collect::<Vec<_>>().join(" ");
         assert_eq!(joined, text);
@@ -227,14 +238,14 @@ mod tests {
 
     #[test]
     fn a_word_wider_than_the_column_is_cut_and_not_clipped() {
-        let lines = wrap(&[Run::new("m".repeat(400))], 4.0, 50.0);
+        let lines = Setter::default().wrap(&[Run::new("m".repeat(400))], 4.0, 50.0);
         assert!(lines.iter().all(|line| line.width <= 50.0));
         assert_eq!(texts(&lines).concat().len(), 400);
     }
 
     #[test]
     fn runs_that_touch_stay_together() {
-        let lines = wrap(&[Run::new("one ("), Run::bold("126"), Run::new(") two")], 4.0, 15.0);
+        let lines = Setter::default().wrap(&[Run::new("one ("), Run::bold("126"), Run::new(") two")], 4.0, 15.0);
         assert!(texts(&lines).iter().any(|line| line.trim() == "(126)"), "{:?}", texts(&lines));
     }
 }

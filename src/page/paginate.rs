@@ -1,5 +1,7 @@
 //! Sharing slabs out over pages: a shortest path over the places where a page may end.
 
+use crate::units::TOLERANCE;
+
 /// What the choice of page ends needs to know of a slab.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Extent {
@@ -15,6 +17,8 @@ pub(super) struct Extent {
     pub(super) cost: f64,
 }
 
+/// Costs nearer than this are the same: of two ways as cheap the one found first is kept.
+const SAME_COST: f64 = 1e-12;
 /// A page less full than this, at the end, counts as nearly empty.
 const NEARLY_EMPTY: f64 = 0.3;
 
@@ -22,7 +26,7 @@ const NEARLY_EMPTY: f64 = 0.3;
 /// pages as the keeps allow, avoids dear page ends, and a nearly empty page at the end. Where keeps can't be met they
 /// give way. Nothing where one slab with its repeated head is higher than a page; its index is the error.
 pub(super) fn page_starts(slabs: &[Extent], room: f64) -> Result<Vec<usize>, usize> {
-    if let Some(tall) = slabs.iter().position(|slab| slab.height + slab.repeat > room + 1e-6) {
+    if let Some(tall) = slabs.iter().position(|slab| slab.height + slab.repeat > room + TOLERANCE) {
         return Err(tall);
     }
     let count = slabs.len();
@@ -36,7 +40,9 @@ pub(super) fn page_starts(slabs: &[Extent], room: f64) -> Result<Vec<usize>, usi
         let Some((so_far, _)) = best[start] else { continue };
         let ends = page_ends(slabs, start, room);
         for (end, cost) in ends {
-            if best[end].is_none_or(|(known, _)| so_far + cost < known - 1e-12) {
+            // Ends are tried from the first start on: of two ways as dear the one whose last page starts earlier is
+            // kept.
+            if best[end].is_none_or(|(known, _)| so_far + cost < known - SAME_COST) {
                 best[end] = Some((so_far + cost, start));
             }
         }
@@ -48,6 +54,7 @@ pub(super) fn page_starts(slabs: &[Extent], room: f64) -> Result<Vec<usize>, usi
         starts.push(before);
         at = before;
     }
+    // Followed back from the end, and so the wrong way round.
     starts.reverse();
     Ok(starts)
 }
@@ -58,18 +65,23 @@ fn page_ends(slabs: &[Extent], start: usize, room: f64) -> Vec<(usize, f64)> {
     let mut height = slabs[start].repeat;
     let mut furthest = start;
     for (end, slab) in slabs.iter().enumerate().skip(start) {
+        // What is asked for above a slab is for the eye between two; at the top of a page there is nothing to part it
+        // from.
         height += slab.height + if end > start { slab.before } else { 0.0 };
-        if height > room + 1e-6 {
+        if height > room + TOLERANCE {
             break;
         }
         furthest = end;
         let last = end + 1 == slabs.len();
+        // No page ends here, but one may end further on.
         if slab.keep && !last {
             continue;
         }
+        // A page costs 1 besides, so that few are used.
         ends.push((end + 1, 1.0 + page_cost(height / room, last, slab.cost)));
     }
     if ends.is_empty() {
+        // All that fits is kept together and still doesn't end: the keeps give way, at a price no other way has.
         ends.push((furthest + 1, 20.0));
     }
     ends
@@ -82,6 +94,7 @@ fn page_cost(fill: f64, last: bool, cost: f64) -> f64 {
     if last {
         return nearly_empty;
     }
+    // Squared, so that two pages three quarters full are better than one full and one half full.
     let empty = (1.0 - fill).max(0.0);
     nearly_empty + 0.5 * empty + 0.4 * empty * empty + cost
 }

@@ -1,7 +1,26 @@
 //! Papers: the ISO 216 series from its formula, and the sheets of the United States.
 
 use crate::report::Diagnostic;
-use crate::units::Mm;
+use crate::units::{Mm, power};
+
+/// Families of sheets: what lies in the same shops and fits the same printers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Series {
+    /// ISO 216, and sheets of any other measures.
+    Iso,
+    /// The sheets of the United States.
+    UnitedStates,
+}
+
+impl Series {
+    /// Names of its large sheets for wall charts, smallest first.
+    pub(super) const fn wall_sheets(self) -> [&'static str; 4] {
+        match self {
+            Self::Iso => ["A3", "A2", "A1", "A0"],
+            Self::UnitedStates => ["Tabloid", "Arch C", "Arch D", "Arch E"],
+        }
+    }
+}
 
 /// A sheet of paper.
 #[derive(Clone, Debug, PartialEq)]
@@ -12,6 +31,8 @@ pub struct Paper {
     pub width: Mm,
     /// Height, upright.
     pub height: Mm,
+    /// The family it belongs to.
+    pub series: Series,
 }
 
 /// Room kept free at the top and the sides: clears the unprintable edge of nearly every home printer.
@@ -58,6 +79,7 @@ impl Paper {
                 name: (*name).to_owned(),
                 width: Mm::from_inches(*width),
                 height: Mm::from_inches(*height),
+                series: Series::UnitedStates,
             });
         }
         custom(&plain).ok_or_else(|| {
@@ -74,13 +96,14 @@ impl Paper {
 
     /// Letter.
     pub fn letter() -> Self {
-        Self { name: "Letter".to_owned(), width: Mm::from_inches(8.5), height: Mm::from_inches(11.0) }
+        let (width, height) = (Mm::from_inches(8.5), Mm::from_inches(11.0));
+        Self { name: "Letter".to_owned(), width, height, series: Series::UnitedStates }
     }
 
     /// The same sheet lying on its side.
     #[must_use]
     pub fn turned(&self) -> Self {
-        Self { name: self.name.clone(), width: self.height, height: self.width }
+        Self { width: self.height, height: self.width, ..self.clone() }
     }
 
     /// Width and height that can be printed: 10 mm margins, 15 mm at the foot.
@@ -129,22 +152,28 @@ fn iso(plain: &str) -> Option<Paper> {
 /// ISO 216: A0 is 2^(−1/4) × 2^(1/4) m, B0 1 × √2 m; each next size is the last one halved across its long side,
 /// rounded down to whole millimetres.
 fn iso_size(series: char, number: u32) -> Paper {
-    let long_of_zero = if series == 'a' { libm::pow(2.0, 0.25) } else { core::f64::consts::SQRT_2 };
+    let long_of_zero = if series == 'a' { power(2.0, 0.25) } else { core::f64::consts::SQRT_2 };
     let (mut long, mut short) =
         ((long_of_zero * 1000.0).round(), (1000.0 * long_of_zero / core::f64::consts::SQRT_2).round());
     for _ in 0..number {
         (long, short) = (short, (long / 2.0).floor());
     }
-    Paper { name: format!("{}{number}", series.to_ascii_uppercase()), width: Mm::new(short), height: Mm::new(long) }
+    let name = format!("{}{number}", series.to_ascii_uppercase());
+    Paper { name, width: Mm::new(short), height: Mm::new(long), series: Series::Iso }
 }
 
 fn custom(plain: &str) -> Option<Paper> {
     let units = [("mm", Mm::new(1.0)), ("cm", Mm::from_cm(1.0)), ("in", Mm::from_inches(1.0)), ("", Mm::new(1.0))];
     let (rest, unit) = units.into_iter().find_map(|(name, unit)| plain.strip_suffix(name).map(|rest| (rest, unit)))?;
     let (width, height) = rest.split_once('x')?;
-    let length = |text: &str| text.parse::<f64>().ok().filter(|v| v.is_finite() && *v > 0.0).map(|v| unit * v);
-    let (width, height) = (length(width)?, length(height)?);
-    Some(Paper { name: format!("{} × {} mm", width.mm().round(), height.mm().round()), width, height })
+    let (width, height) = (unit * positive(width)?, unit * positive(height)?);
+    let name = format!("{} × {} mm", width.mm().round(), height.mm().round());
+    Some(Paper { name, width, height, series: Series::Iso })
+}
+
+/// A number above zero.
+fn positive(text: &str) -> Option<f64> {
+    text.parse::<f64>().ok().filter(|v| v.is_finite() && *v > 0.0)
 }
 
 #[cfg(test)]
@@ -179,6 +208,21 @@ mod tests {
         is("legal", 215.9, 355.6);
         is("Tabloid", 279.4, 431.8);
         is("arch e", 914.4, 1219.2);
+    }
+
+    #[test]
+    fn every_sheet_has_a_family_whose_wall_sheets_there_are() {
+        for (name, ..) in INCHES {
+            assert_eq!(Paper::by_name(name).unwrap().series, Series::UnitedStates, "{name}");
+        }
+        for name in ["A4", "b5", "200x300 mm"] {
+            assert_eq!(Paper::by_name(name).unwrap().series, Series::Iso, "{name}");
+        }
+        for series in [Series::Iso, Series::UnitedStates] {
+            let sheets = series.wall_sheets().map(|name| Paper::by_name(name).unwrap());
+            assert!(sheets.iter().all(|sheet| sheet.series == series));
+            assert!(sheets.windows(2).all(|pair| pair[0].width < pair[1].width));
+        }
     }
 
     #[test]

@@ -29,9 +29,6 @@ const MOST_NESTED: usize = 6;
 const LEAST_BESIDE_KEY: f64 = 0.6;
 /// Most of a sheet that the symbols take where they have it for themselves, below a heading.
 const KEY_SHARE: f64 = 0.88;
-/// Large sheets for wall charts, smallest first: ISO 216 and the sheets of the United States.
-const SHEETS: [[&str; 4]; 2] = [["A3", "A2", "A1", "A0"], ["Tabloid", "Arch C", "Arch D", "Arch E"]];
-
 /// Least share of its full height that a chart keeps to make room for its symbols under it.
 const LEAST_SHARE: f64 = 0.8;
 /// Room across on a telephone of 360 pixels, at 96 pixels an inch.
@@ -65,11 +62,11 @@ impl Pictures {
         let page = Mm::new(style.height() - 3.0 * style.text);
         let tall = if options.large { page } else { (height * SCHEMATIC_SHARE).max(page.min(LEAST_TALL)) };
         let room = SchematicOptions { width, height: tall, ..schematic_options(options) };
-        let schematics = schematics(plan, shapes, &room);
+        let drawn = schematics(plan, shapes, &room);
         Self {
             cover,
             key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
-            schematics: schematics.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
+            schematics: drawn.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
             charts,
             keys,
             shapes: shapes.to_vec(),
@@ -123,9 +120,11 @@ impl KeyedChart {
             let key = key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..small });
             // The first chart stands under the section's heading. A little is left for rounding.
             let left = Mm::new(room_beside(&style, lines, Some(key.bounds.height()), size == 0) - 0.1);
-            let cell = |height| least_cell(plan, size, &chart_options(view, width, height, options));
-            let readable = || cell(left) >= LEAST_CELL && choose_view(plan, size, width, left).0 == view;
-            let fits = !options.large && left >= tall * LEAST_SHARE && readable();
+            // The cheap looks first: a chart need not be laid out to see that it would be small.
+            let fits = !options.large
+                && left >= tall * LEAST_SHARE
+                && least_cell(plan, size, &chart_options(view, width, left, options)) >= LEAST_CELL
+                && choose_view(plan, size, width, left).0 == view;
             fits.then(|| Self { chart: one_chart(plan, size, (width, left), options), key: Arc::new(key) })
         })
     }
@@ -215,14 +214,12 @@ fn key_alone(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: 
 /// The smallest large sheet, of the family that the paper of `options` belongs to, on which every round of a size can be
 /// read; the largest where none is large enough.
 pub fn wall_sheet(plan: &Plan, size: usize, options: &Options) -> Paper {
-    let home = &options.paper;
-    let american = home.name.starts_with(['L', 'T']) || home.name.starts_with("Arch");
-    let sheets = SHEETS[usize::from(american)].iter().filter_map(|name| Paper::by_name(name).ok());
-    let sheets: Vec<Paper> = sheets.collect();
-    let fits = |paper: &&Paper| {
+    let names = options.paper.series.wall_sheets();
+    let sheets: Vec<Paper> = names.iter().filter_map(|name| Paper::by_name(name).ok()).collect();
+    let mut fitting = sheets.iter().filter(|paper| {
         let (width, height) = wall::chart_room(plan, size, paper, Mm::ZERO, options);
         let options = ChartOptions { width, height, ..ChartOptions::default() };
         least_cell(plan, size, &options) >= LEAST_CELL
-    };
-    sheets.iter().find(fits).or(sheets.last()).cloned().unwrap_or_else(Paper::a4)
+    });
+    fitting.next().or(sheets.last()).cloned().unwrap_or_else(Paper::a4)
 }

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use kurbo::{Affine, Point, Rect, Vec2};
 
 use crate::drawing::{Item, TextItem};
+use crate::font::Face;
 use crate::report::Diagnostic;
 use crate::units::Mm;
 use crate::words::{Arg, Words};
@@ -116,11 +117,11 @@ pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, word
         let head = (style.top - style.text * 2.2).max(super::MARGIN.mm() + size * 0.8);
         // The title goes first; what stands at the right takes the room it leaves, or less than a third of the line.
         let left = fit(&running.left, size, style.width() * 0.7);
-        let taken = crate::font::Face::Bold.width(&left, size) + size * 2.0;
+        let taken = Face::Bold.width(&left, size) + size * 2.0;
         let right = fit(&running.right, size, style.width() - taken);
         let mut items = vec![Item::Text(TextItem {
             ink: style.palette.accent,
-            face: crate::font::Face::Bold,
+            face: Face::Bold,
             ..TextItem::new(left, Point::new(style.left, head), size)
         })];
         if !right.is_empty() {
@@ -138,7 +139,7 @@ pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, word
 
 /// Text cut at its end, with an ellipsis, so that it is no wider than `width`.
 pub(super) fn fit(text: &str, size: f64, width: f64) -> String {
-    let face = crate::font::Face::Bold;
+    let face = Face::Bold;
     if face.width(text, size) <= width {
         return text.to_owned();
     }
@@ -179,21 +180,23 @@ fn lacks(item: &Item) -> bool {
     }
 }
 
+/// What is printed for a character: a blank for one that controls, a question mark for one that the typeface lacks.
+fn printed(c: char, face: Face) -> char {
+    match c {
+        _ if c.is_control() => ' ',
+        _ if face.missing(c.encode_utf8(&mut [0; 4])).is_some() => '?',
+        _ => c,
+    }
+}
+
 fn clean(item: &mut Item, lost: &mut BTreeMap<char, String>) {
     match item {
         Item::Text(text) if text.text.chars().any(|c| c.is_control()) || text.face.missing(&text.text).is_some() => {
             let words = text.text.clone();
-            let print = |c: char| {
-                if c.is_control() {
-                    return ' ';
-                }
-                if text.face.missing(c.encode_utf8(&mut [0; 4])).is_none() {
-                    return c;
-                }
+            text.text = words.chars().map(|c| printed(c, text.face)).collect();
+            for c in words.chars().filter(|c| printed(*c, text.face) == '?' && *c != '?') {
                 lost.entry(c).or_insert_with(|| words.clone());
-                '?'
-            };
-            text.text = words.chars().map(print).collect();
+            }
         }
         Item::Group(group) => group.items.iter_mut().for_each(|item| clean(item, lost)),
         Item::Text(_) | Item::Path(_) | Item::Symbol(_) => {}

@@ -5,6 +5,7 @@ use crate::font::Face;
 use crate::units::Mm;
 
 use super::Paper;
+use super::lines::Setter;
 
 /// How ink is used.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -65,7 +66,7 @@ impl Palette {
     }
 }
 
-/// Measures of a page, all in millimetres.
+/// Sizes and places on a page, all in millimetres.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Style {
     /// Em height of running text.
@@ -95,9 +96,11 @@ pub struct Style {
     /// Left edge of running text, right of the side heads; the same as `left` where there is no room for them.
     pub column: f64,
     /// Widest running text: about 66 characters.
-    pub measure: f64,
+    pub line_width: f64,
     /// The colours.
     pub palette: Palette,
+    /// What sets the words, and remembers their widths.
+    pub(super) setter: Setter,
 }
 
 /// Room between side heads and the text, mm.
@@ -109,25 +112,29 @@ const CHARACTER: f64 = 0.425;
 /// Characters in a full line of running text.
 const LINE: f64 = 66.0;
 
+/// A height in points as millimetres.
+fn points(points: f64) -> f64 {
+    Mm::from_points(points).mm()
+}
+
 impl Style {
-    /// The measures for a paper and a print; large print is 18 points throughout with leading 1.5.
+    /// The style for a paper and a print; large print is 18 points throughout with leading 1.5.
     pub fn new(paper: &Paper, print: Print, large: bool) -> Self {
-        let pt = |points: f64| Mm::from_points(points).mm();
         let (width, height) = (paper.width.mm(), paper.height.mm());
         let side_margin = (width * 0.085).clamp(10.0, 18.0);
         let (left, right) = (side_margin, width - side_margin);
         let sizes = if large { [18.0, 18.0, 18.0] } else { [11.0, 10.0, 9.0] };
-        let [text, table, small] = sizes.map(pt);
-        let measure = text * CHARACTER * LINE;
+        let [text, table, small] = sizes.map(points);
+        let line_width = text * CHARACTER * LINE;
         // Side heads need room for themselves beside a column of at least 50 characters.
         let side = 40.0;
-        let column = if right - left - side > measure * 50.0 / LINE { left + side } else { left };
+        let column = if right - left - side > line_width * 50.0 / LINE { left + side } else { left };
         let heads = if large { [32.0, 24.0, 20.0] } else { [30.0, 14.0, 11.0] };
         Self {
             text,
             table,
             small,
-            heads: heads.map(pt),
+            heads: heads.map(points),
             leading: if large { 1.5 } else { 1.42 },
             tick: if large { 6.0 } else { 3.4 },
             hair: if large { 0.35 } else { 0.18 },
@@ -137,8 +144,9 @@ impl Style {
             top: if large { 26.0 } else { 24.0 },
             foot: height - if large { 27.0 } else { 22.0 },
             column,
-            measure: measure.min(right - column),
+            line_width: line_width.min(right - column),
             palette: Palette::of(print),
+            setter: Setter::default(),
         }
     }
 
@@ -197,7 +205,7 @@ mod tests {
         let style = Style::new(&Paper::a4(), Print::Colour, false);
         let sentence = "Work the first round into the ring and pull the tail until the hole has closed. ";
         let width = crate::font::Face::Regular.width(&sentence.repeat(10), style.text) / (10.0 * sentence.len() as f64);
-        let characters = style.measure / width;
+        let characters = style.line_width / width;
         assert!((60.0..=70.0).contains(&characters), "{characters}");
     }
 

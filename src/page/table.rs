@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 use kurbo::{Affine, Point, Rect};
 
 use crate::font::Face;
+use crate::units::{EPSILON, TOLERANCE};
 
 use super::flow::{Bit, Flow, Shows, Slab, bar, baseline, frame, ornament};
-use super::lines::{width_in_two, widths, wrap};
 use super::{Artifact, Owner, Scope, Tag};
 use crate::story::{Cell, Column, Run, Table};
 
@@ -82,6 +82,7 @@ impl Flow<'_> {
             let cells: Vec<Cell> = table.columns.iter().map(|column| Cell::bold(column.title.clone())).collect();
             let part = self.document.element(Tag::TableHead, Some(element));
             let mut slab = self.row(&cells, &rails, part, Some(Scope::Column), false);
+            // A head alone at the foot of a page heads nothing.
             slab.extent.keep = true;
             if let Some(tint) = style.palette.tint {
                 slab.bits.insert(0, ornament(vec![bar(self.frame.0, 0.0, right, slab.extent.height, tint)]));
@@ -129,7 +130,7 @@ impl Flow<'_> {
     fn repeated(&self, head: &Slab, continued: &str) -> (f64, Vec<Bit>) {
         let style = self.style;
         let owner = Owner::Artifact(Artifact::Head);
-        let lines = wrap(&[Run::bold(continued)], style.table, self.frame.1 - self.frame.0);
+        let lines = self.style.setter.wrap(&[Run::bold(continued)], style.table, self.frame.1 - self.frame.0);
         let line = style.table * style.leading;
         let mut bits = Vec::new();
         for (i, words) in lines.iter().enumerate() {
@@ -146,18 +147,18 @@ impl Flow<'_> {
     /// A row with no more boxes to tick than a page breaks well at, and the rows below it that hold the rest of them in
     /// the widest column; each with whether it is the first and the last of these.
     fn pieces(&self, cells: &[Cell], rails: &[Rail]) -> Vec<(Vec<Cell>, bool, bool)> {
-        let most = |rail: &Rail| self.ticks_across(rail.width) * TICK_LINES;
-        let kept =
-            cells.iter().zip(rails).map(|(cell, rail)| Cell { ticks: cell.ticks.min(most(rail)), ..cell.clone() });
+        let most: Vec<u32> = rails.iter().map(|rail| self.ticks_across(rail.width) * TICK_LINES).collect();
+        let kept = cells.iter().zip(&most).map(|(cell, most)| Cell { ticks: cell.ticks.min(*most), ..cell.clone() });
         let kept: Vec<Cell> = kept.collect();
         let mut rest: u32 = cells.iter().zip(&kept).map(|(cell, kept)| cell.ticks - kept.ticks).sum();
         let widest = (0..rails.len()).max_by(|a, b| rails[*a].width.total_cmp(&rails[*b].width)).unwrap_or(0);
         let mut pieces = vec![(kept, true, rest == 0)];
-        while let (Some(most), true) = (rails.get(widest).map(most), rest > 0) {
-            let ticks = rest.min(most);
+        while let (Some(most), true) = (most.get(widest), rest > 0) {
+            let ticks = rest.min(*most);
             rest -= ticks;
-            let cell = |i: usize| if i == widest { Cell::ticks(ticks) } else { Cell::default() };
-            pieces.push(((0..rails.len()).map(cell).collect(), false, rest == 0));
+            let mut cells = vec![Cell::default(); rails.len()];
+            cells[widest] = Cell::ticks(ticks);
+            pieces.push((cells, false, rest == 0));
         }
         pieces
     }
@@ -207,7 +208,7 @@ impl Flow<'_> {
         let style = self.style;
         let line = style.table * style.leading;
         let indent = self.swatch_room(cell);
-        let lines = wrap(&cell.runs, style.table, (rail.width - indent).max(style.table));
+        let lines = self.style.setter.wrap(&cell.runs, style.table, (rail.width - indent).max(style.table));
         if let Some(rgb) = cell.swatch {
             let side = style.table * 0.8;
             let top = pad + (line - side) / 2.0;
@@ -230,6 +231,7 @@ impl Flow<'_> {
     fn ticks(&self, slab: &mut Slab, count: u32, rail: &Rail, owner: usize, pad: f64) -> f64 {
         let style = self.style;
         let pitch = style.tick * 1.35;
+        // Boxes larger than a line make the line as high as they need.
         let line = (style.table * style.leading).max(pitch);
         // Rows of boxes as even as they can be.
         let rows = count.div_ceil(self.ticks_across(rail.width));
@@ -248,7 +250,7 @@ impl Flow<'_> {
 
     fn ticks_across(&self, width: f64) -> u32 {
         let pitch = self.style.tick * 1.35;
-        (((width + 0.35 * self.style.tick + 1e-6) / pitch).floor() as u32).clamp(1, 12)
+        (((width + 0.35 * self.style.tick + TOLERANCE) / pitch).floor() as u32).clamp(1, 12)
     }
 
     /// Room between columns: less of it where then no words need to be broken, or where otherwise even the longest word
@@ -258,7 +260,8 @@ impl Flow<'_> {
         let whole = self.frame.1 - self.frame.0 - 2.0 * self.style.table * INDENT;
         let gaps = wants.len().max(2) as f64 - 1.0;
         let least: f64 = wants.iter().map(|(least, _)| least).sum();
-        let fitting = (whole - natural(wants)) / gaps;
+        // What each gap could have if no words were broken.
+        let fitting = (whole - natural_width(wants)) / gaps;
         if fitting >= narrow {
             fitting.min(usual)
         } else if least + usual * gaps > whole {
@@ -289,22 +292,21 @@ impl Flow<'_> {
         let Some(first) = tables.first().filter(|table| table.columns.iter().any(|column| column.grows)) else {
             return usual;
         };
-        let narrow = |i: usize| {
-            tables.iter().map(|table| self.folded(table, i)).fold(0.0, f64::max) + FIGURES * self.style.table
-        };
-        let fold = |(i, (want, column)): (usize, (&(f64, f64), &Column))| {
-            if column.grows {
-                *want
-            } else {
-                Some(narrow(i)).filter(|width| *width < want.1).map_or(*want, |width| (width, width))
+        // Every column but the growing one as narrow as two lines allow, where that is narrower than one.
+        let mut widths = usual.widths.clone();
+        for (i, (want, column)) in widths.iter_mut().zip(&first.columns).enumerate() {
+            let narrow = tables.iter().map(|table| self.folded(table, i)).fold(0.0, f64::max);
+            let narrow = narrow + FIGURES * self.style.table;
+            if !column.grows && narrow < want.1 {
+                *want = (narrow, narrow);
             }
-        };
-        let widths = usual.widths.iter().zip(&first.columns).enumerate().map(fold).collect();
+        }
         let mut best = Wants { widths, closer: true };
         let mut height = self.height_of(tables, &best);
         // What gave way without need takes its room again.
         let apart = Wants { closer: false, ..best.clone() };
         let other = self.height_of(tables, &apart);
+        // Closer columns read worse: they must earn it.
         if other * (1.0 - WORTH_CLOSER) <= height {
             (best, height) = (apart, other);
         }
@@ -315,23 +317,23 @@ impl Flow<'_> {
                 _ => continue,
             }
             let other = self.height_of(tables, &tried);
-            if other <= height + 1e-6 {
+            if other <= height + TOLERANCE {
                 (best, height) = (tried, other);
             }
         }
-        if self.height_of(tables, &usual) <= height + 1e-6 { usual } else { best }
+        if self.height_of(tables, &usual) <= height + TOLERANCE { usual } else { best }
     }
 
     /// Width of a column whose cells stand in two lines at most.
     fn folded(&self, table: &Table, index: usize) -> f64 {
         let size = self.style.table;
         let title = table.columns.get(index).map_or("", |column| &column.title);
-        let title = if table.head { width_in_two(&[Run::bold(title)], size) } else { 0.0 };
+        let title = if table.head { self.style.setter.width_in_two(&[Run::bold(title)], size) } else { 0.0 };
         let cells = table.rows.iter().filter_map(|row| row.get(index)).map(|cell| {
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             let across = cell.ticks.div_ceil(cell.ticks.div_ceil(FEW_TICKS).max(1));
             let boxes = self.style.tick * 1.35 * f64::from(across);
-            (width_in_two(&cell.runs, size) + self.swatch_room(cell)).max(picture).max(boxes)
+            (self.style.setter.width_in_two(&cell.runs, size) + self.swatch_room(cell)).max(picture).max(boxes)
         });
         cells.fold(title, f64::max)
     }
@@ -348,38 +350,39 @@ impl Flow<'_> {
     fn row_height(&self, cells: &[Cell], rails: &[Rail]) -> f64 {
         let style = self.style;
         let line = style.table * style.leading;
-        let height = |below: bool| {
+        // What stands below the others, and the others, each as high as the highest of its cells.
+        let heights = [false, true].map(|below| {
             let cells = cells.iter().zip(rails).filter(|(_, rail)| rail.below == below).map(|(cell, rail)| {
                 if cell.ticks > 0 {
                     let rows = cell.ticks.div_ceil(self.ticks_across(rail.width));
                     return f64::from(rows) * line.max(style.tick * 1.35);
                 }
                 let width = (rail.width - self.swatch_room(cell)).max(style.table);
-                let words = wrap(&cell.runs, style.table, width).len() as f64 * line;
+                let words = self.style.setter.wrap(&cell.runs, style.table, width).len() as f64 * line;
                 cell.picture.as_ref().map_or(words, |picture| picture.bounds.height())
             });
             cells.fold(if below { 0.0 } else { line }, f64::max)
-        };
-        height(false) + height(true)
+        });
+        heights[0] + heights[1]
     }
 
     fn widths_side_by_side(&self, tables: &[&Table]) -> Vec<Vec<(f64, f64)>> {
         // The large boxes of large print leave the room to the words.
         let across = if self.style.tick > LARGE_TICK { FEW_TICKS } else { TICKS_ACROSS };
         let wants = self.wants_with(tables, across);
-        let fit = |all: &[Vec<(f64, f64)>]| all.iter().all(|wants| self.fit(wants));
-        if fit(&wants) {
+        if wants.iter().all(|wants| self.fit(wants)) {
             return wants;
         }
+        // Fewer boxes side by side cost lines: only where that saves words from being broken.
         let closer = self.wants_with(tables, FEW_TICKS);
-        if fit(&closer) { closer } else { wants }
+        if closer.iter().all(|wants| self.fit(wants)) { closer } else { wants }
     }
 
     /// True where no words need to be broken with narrow gaps between the columns.
     fn fit(&self, wants: &[(f64, f64)]) -> bool {
         let gaps = wants.len().max(2) as f64 - 1.0;
         let edges = 2.0 * self.style.table * INDENT;
-        natural(wants) + gaps * self.style.table * NARROW_GAP + edges <= self.frame.1 - self.frame.0
+        natural_width(wants) + gaps * self.style.table * NARROW_GAP + edges <= self.frame.1 - self.frame.0
     }
 
     fn wants_with(&self, tables: &[&Table], across: u32) -> Vec<Vec<(f64, f64)>> {
@@ -403,12 +406,15 @@ impl Flow<'_> {
         let mut gap = if *closer { self.style.table * NARROW_GAP } else { self.gap_between(wants) };
         let mut room = self.frame.1 - self.frame.0 - 2.0 * indent - gap * (count.max(1) as f64 - 1.0);
         let mut widths = share(wants, &table.columns, room);
-        let wide = |column: &Column, width: f64| !column.grows || width >= self.style.table * STACKED;
-        let below = count > 3 && !table.columns.iter().zip(&widths).all(|(column, width)| wide(column, *width));
+        let least = self.style.table * STACKED;
+        let narrow = table.columns.iter().zip(&widths).any(|(column, width)| column.grows && *width < least);
+        // Of three columns or fewer the growing one has the most of the width anyway.
+        let below = count > 3 && narrow;
         if below {
             // The long words go on a line of their own, and the others share the width without them.
-            let others = |(want, column): (&(f64, f64), &Column)| if column.grows { (0.0, 0.0) } else { *want };
-            let wants: Vec<(f64, f64)> = wants.iter().zip(&table.columns).map(others).collect();
+            let others = wants.iter().zip(&table.columns);
+            let others = others.map(|(want, column)| if column.grows { (0.0, 0.0) } else { *want });
+            let wants: Vec<(f64, f64)> = others.collect();
             let columns: Vec<Column> =
                 table.columns.iter().map(|column| Column { grows: false, ..column.clone() }).collect();
             gap = self.style.table * NARROW_GAP;
@@ -419,7 +425,7 @@ impl Flow<'_> {
         let mut left_over = (room - widths.iter().sum::<f64>()).max(0.0);
         // A title that is broken only to save room stands on one line where there is room after all.
         for (width, column) in widths.iter_mut().zip(&table.columns).filter(|_| table.head) {
-            let lacks = Face::Bold.width(&column.title, self.style.table) + 1e-6 - *width;
+            let lacks = Face::Bold.width(&column.title, self.style.table) + TOLERANCE - *width;
             if lacks > 0.0 && lacks <= left_over {
                 *width += lacks;
                 left_over -= lacks;
@@ -451,13 +457,13 @@ impl Flow<'_> {
     fn wants(&self, table: &Table, index: usize, column: &Column, most_ticks: u32) -> (f64, f64) {
         let size = self.style.table;
         let head = [Run::bold(column.title.clone())];
-        let (mut least, mut natural) = if table.head { widths(&head, size) } else { (0.0, 0.0) };
+        let (mut least, mut natural) = if table.head { self.style.setter.widths(&head, size) } else { (0.0, 0.0) };
         natural = natural.min(least * 1.6);
         for cell in table.rows.iter().filter_map(|row| row.get(index)) {
             let extra = self.swatch_room(cell);
             let box_pitch = self.style.tick * 1.35;
             let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
-            let (word, line) = widths(&cell.runs, size);
+            let (word, line) = self.style.setter.widths(&cell.runs, size);
             let across = cell.ticks.div_ceil(cell.ticks.div_ceil(most_ticks).max(1));
             least = least.max(word + extra).max(picture).max(box_pitch * f64::from(across.min(FEW_TICKS)));
             natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(across));
@@ -467,7 +473,7 @@ impl Flow<'_> {
 }
 
 /// Width of columns side by side with all their words on one line.
-fn natural(wants: &[(f64, f64)]) -> f64 {
+fn natural_width(wants: &[(f64, f64)]) -> f64 {
     wants.iter().map(|(_, natural)| natural).sum()
 }
 
@@ -488,9 +494,9 @@ fn share(wants: &[(f64, f64)], columns: &[Column], room: f64) -> Vec<f64> {
         return wants.iter().map(|(_, natural)| *natural).collect();
     }
     if least >= room {
-        return wants.iter().map(|(width, _)| width * room / least.max(1e-9)).collect();
+        return wants.iter().map(|(width, _)| width * room / least.max(EPSILON)).collect();
     }
-    let ease = (room - least) / (natural - least).max(1e-9);
+    let ease = (room - least) / (natural - least).max(EPSILON);
     wants.iter().map(|(least, natural)| least + (natural - least) * ease).collect()
 }
 

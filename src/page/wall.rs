@@ -10,12 +10,12 @@ use kurbo::{Affine, Point, Rect};
 use crate::drawing::{Drawing, Item};
 use crate::plan::{Plan, SizePlan};
 use crate::report::{Diagnostic, Report};
-use crate::units::Mm;
+use crate::units::{Mm, TOLERANCE};
 use crate::words::Words;
 
 use super::booklet::{complain_of_lost, title_of};
 use super::flow::{CAP_MIDDLE, HEAD_LEADING};
-use super::lines::{Line, wrap};
+use super::lines::Line;
 use super::{
     Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Piece, Style, Tag, Target,
 };
@@ -71,6 +71,7 @@ struct Sheet {
 pub fn chart_room(plan: &Plan, size: usize, paper: &Paper, key_height: Mm, options: &Options) -> (Mm, Mm) {
     let (width, height) = paper.printable();
     let options = Options { paper: paper.clone(), ..options.clone() };
+    // The height of the title hangs on the width of the sheet: it is laid out to be measured.
     let band = plan.sizes.get(size).map_or(0.0, |size| Band::new(plan, size, &options, width.mm()).height());
     let others = Mm::new(band + 2.0 * GAP + key_height.mm().max(CHECK + 2.0) + SLACK);
     (width, (height - others).max(LEAST_CHART))
@@ -80,8 +81,9 @@ pub fn chart_room(plan: &Plan, size: usize, paper: &Paper, key_height: Mm, optio
 /// below it or on a second sheet. Nothing, and an error in the report, where it fits neither way.
 pub fn one_sheet(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
     let upright = &options.paper;
-    let turned = |complaint| on_sheet(plan, wall, options, &upright.turned()).map_err(|_| complaint);
-    let document = on_sheet(plan, wall, options, upright).or_else(turned);
+    // What is complained of is the sheet as it was asked for, not the one that was tried after it.
+    let document = on_sheet(plan, wall, options, upright)
+        .or_else(|complaint| on_sheet(plan, wall, options, &upright.turned()).map_err(|_| complaint));
     finish(document.map_err(|complaint| report.add(complaint)).ok()?, plan, report)
 }
 
@@ -92,7 +94,7 @@ fn on_sheet(plan: &Plan, wall: &Wall, options: &Options, paper: &Paper) -> Resul
     let mut document = begin(plan);
     let below = wall.key.as_ref().filter(|_| !wall.apart);
     let sheet = compose(&mut document, plan, wall, below, options, (width.mm(), 1)).unwrap_or_default();
-    if sheet.width > width.mm() + 1e-6 || sheet.height > height.mm() + 1e-6 {
+    if sheet.width > width.mm() + TOLERANCE || sheet.height > height.mm() + TOLERANCE {
         return Err(too_large(&sheet, paper));
     }
     let mut page = Page::new(paper.width, paper.height);
@@ -117,11 +119,11 @@ fn key_sheet(document: &mut Document, key: &Arc<Drawing>, paper: &Paper, options
     let title = Words::of(document.language).say("page-key");
     let root = document.element(Tag::Section, None);
     let heading = document.element(Tag::Heading(2, title.clone()), Some(root));
-    let lines = wrap(&[Run::bold(title.clone())], style.heads[1], width.mm());
+    let lines = style.setter.wrap(&[Run::bold(title.clone())], style.heads[1], width.mm());
     sheet.lines(&lines, style.heads[1], HEAD_LEADING, style.palette.accent, heading);
     sheet.height += GAP;
     sheet.figure(document, key, root, 0.0);
-    if sheet.width > width.mm() + 1e-6 || sheet.height > height.mm() + 1e-6 {
+    if sheet.width > width.mm() + TOLERANCE || sheet.height > height.mm() + TOLERANCE {
         return Err(too_large(&sheet, paper));
     }
     let mut page = Page::new(paper.width, paper.height);
@@ -181,6 +183,7 @@ fn too_large(sheet: &Sheet, paper: &Paper) -> Diagnostic {
 fn wall_style(paper: &Paper, options: &Options) -> Style {
     let mut style = Style::new(paper, options.print, options.large);
     let grow = growth(paper);
+    // Not the tables: a wall chart has none.
     for size in [&mut style.text, &mut style.small, &mut style.hair, &mut style.heads[0]] {
         *size *= grow;
     }
@@ -189,7 +192,7 @@ fn wall_style(paper: &Paper, options: &Options) -> Style {
 
 /// How much larger letters and symbols of the key are on a wall sheet than on A4.
 pub fn growth(paper: &Paper) -> f64 {
-    libm::sqrt(paper.width.min(paper.height).mm() / Paper::a4().width.mm()).max(1.0)
+    (paper.width.min(paper.height).mm() / Paper::a4().width.mm()).sqrt().max(1.0)
 }
 
 /// What stands above a chart: its title, and the facts below it.
@@ -209,9 +212,10 @@ impl Band {
         let style = wall_style(&options.paper, options);
         let title = title_of(&plan.design);
         let natural = crate::font::Face::Bold.width(&title, 1.0);
+        // On one line where that can be; smaller than its facts a title is no longer one, and breaks instead.
         let size_of_title = style.heads[0].min((width - 0.1) / natural.max(0.1)).max(style.text);
-        let facts = wrap(&[Run::new(facts(size, plan, &story))], style.text, width);
-        Self { title: wrap(&[Run::bold(title)], size_of_title, width), facts, size_of_title, style }
+        let about = style.setter.wrap(&[Run::new(facts(size, plan, &story))], style.text, width);
+        Self { title: style.setter.wrap(&[Run::bold(title)], size_of_title, width), facts: about, size_of_title, style }
     }
 
     fn height(&self) -> f64 {
@@ -243,6 +247,7 @@ fn compose(
     sheet.width = width.max(chart.width());
     sheet.height += GAP;
     match key {
+        // The check square stands beside the key, and may be the higher of the two.
         Some(key) => {
             let from = sheet.height;
             sheet.figure(document, key, root, 0.0);
@@ -260,12 +265,12 @@ fn facts(size: &SizePlan, plan: &Plan, story: &Story<'_>) -> String {
     let around = super::numbers::length(size.finished, plan.design.units, words.language);
     let counts = format!("{} {}", words.say("page-rounds"), size.rounds.len());
     let stitches = format!("{} {}", words.say("page-stitches-total"), size.stitches());
-    let mut facts = vec![format!("{} {}", words.say("page-finished"), around), counts, stitches];
+    let mut said = vec![format!("{} {}", words.say("page-finished"), around), counts, stitches];
     if plan.sizes.len() > 1 {
-        facts.insert(0, format!("{} {}", words.say("page-size"), size.name));
+        said.insert(0, format!("{} {}", words.say("page-size"), size.name));
     }
-    facts.extend(story.gauge());
-    facts.join("\u{a0}· ")
+    said.extend(story.gauge());
+    said.join("\u{a0}· ")
 }
 
 impl Sheet {

@@ -119,7 +119,7 @@ fn length(plan: &Plan, length: Mm) -> String {
 fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
     let words = Words::of(plan.design.language);
     let writer = Writer { words: &words, terms: plan.design.terms };
-    let mut rows = vec![["round", "part", "stitch", "colour", "count", "instruction"].map(str::to_owned)];
+    let mut rows = vec![COLUMNS.map(|(head, _)| head.to_owned())];
     for line in lines(size.piece()) {
         let numbers =
             if line.first == line.last { line.first.to_string() } else { format!("{}–{}", line.first, line.last) };
@@ -141,15 +141,37 @@ fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
     }
 }
 
-/// Rows in columns as wide as their widest cell; the first and the fifth hold numbers and stand right.
-fn columns(rows: &[[String; 6]], text: &mut String) {
-    let width = |at: usize| rows.iter().map(|row| row[at].chars().count()).max().unwrap_or(0);
-    let widths: Vec<usize> = (0..6).map(width).collect();
+/// On which side of its column a cell stands.
+#[derive(Clone, Copy)]
+enum Stands {
+    Left,
+    /// As numbers do, so that their units are below each other.
+    Right,
+}
+
+/// The columns of the listing: what stands over them, and how their cells stand.
+const COLUMNS: [(&str, Stands); 6] = [
+    ("round", Stands::Right),
+    ("part", Stands::Left),
+    ("stitch", Stands::Left),
+    ("colour", Stands::Left),
+    ("count", Stands::Right),
+    ("instruction", Stands::Left),
+];
+
+/// Rows in columns as wide as their widest cell; a column that holds nothing is left out.
+fn columns(rows: &[[String; COLUMNS.len()]], text: &mut String) {
+    let mut widths = [0; COLUMNS.len()];
     for row in rows {
-        let cells = row.iter().zip(&widths).enumerate().filter(|(_, (_, width))| **width > 0);
-        let cells = cells.map(|(at, (cell, &width))| match at {
-            0 | 4 => format!("{cell:>width$}"),
-            _ => format!("{cell:<width$}"),
+        for (width, cell) in widths.iter_mut().zip(row) {
+            *width = cell.chars().count().max(*width);
+        }
+    }
+    for row in rows {
+        let cells = row.iter().zip(widths).zip(COLUMNS).filter(|((_, width), _)| *width > 0);
+        let cells = cells.map(|((cell, width), (_, stands))| match stands {
+            Stands::Left => format!("{cell:<width$}"),
+            Stands::Right => format!("{cell:>width$}"),
         });
         push(text, cells.collect::<Vec<_>>().join("  ").trim_end());
     }

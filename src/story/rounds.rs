@@ -6,7 +6,7 @@ use crate::notation::{Gap, Gaps, across};
 use crate::page::numbers::bare;
 use crate::page::{Options, Pictures, RoundsForm};
 use crate::plan::Plan;
-use crate::story::{Block, Cell, Column, Measure, PartRows, RowLine, RowTable, Run, Section, Table};
+use crate::story::{Block, Cell, Column, Grows, PartRows, RowLine, RowTable, Run, Section, Table};
 use crate::units::Units;
 use crate::words::Arg;
 
@@ -79,9 +79,9 @@ impl Story<'_> {
         let mut columns = vec![Column::words(self.say("page-round")), Column::wide(self.say("page-instruction"))];
         columns.extend(["page-stitches", "page-change"].map(|key| Column::numbers(self.say(key))));
         if measures {
-            columns.push(Column::numbers(self.say(match part.measure {
-                Measure::Across => "page-across",
-                Measure::Down => "page-down",
+            columns.push(Column::numbers(self.say(match part.grows {
+                Grows::Across => "page-across",
+                Grows::Down => "page-down",
             })));
         }
         if colours {

@@ -22,7 +22,7 @@ pub struct PartRows {
     /// Name of the part.
     pub name: String,
     /// What its lines give the measure of.
-    pub measure: Measure,
+    pub grows: Grows,
     /// What the lines of a stretch of rounds all begin and end with, said once.
     pub every: Option<Every>,
     /// The lines in working order.
@@ -52,7 +52,7 @@ impl Every {
 
 /// What is measured as a part grows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Measure {
+pub enum Grows {
     /// The width across of what lies more flat than upright.
     Across,
     /// The depth from the top of what stands more upright than flat.
@@ -95,7 +95,7 @@ impl RowTable {
                 counts: vec![Some(line.count)],
                 changes: vec![at(line.first).map(|round| round.change())],
                 colour: line.colour,
-                reached: reached.map(|round| measured(round, part.measure)),
+                reached: reached.map(|round| grown(round, part.grows)),
                 rounds: line.last - line.first + 1,
             });
         }
@@ -150,7 +150,7 @@ fn parts_of(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Vec<Part
         let name = plan.design.parts.get(i).map_or(part.name.clone(), |said| said.name.value.clone());
         PartRows {
             name,
-            measure: shape.map_or(Measure::Down, |shape| flat_or_upright(shape, part)),
+            grows: shape.map_or(Grows::Down, |shape| flat_or_upright(shape, part)),
             every: None,
             rows: Vec::new(),
         }
@@ -159,19 +159,19 @@ fn parts_of(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Vec<Part
 }
 
 /// A part is measured across where it grows more outward than downward.
-fn flat_or_upright(shape: &SideShape, part: &crate::plan::PartPlan) -> Measure {
+fn flat_or_upright(shape: &SideShape, part: &crate::plan::PartPlan) -> Grows {
     let start = (part.first as usize).checked_sub(2).and_then(|i| shape.rounds.get(i));
     let end = (part.last as usize).checked_sub(1).and_then(|i| shape.rounds.get(i));
     let zero = RoundShape { radius: Mm::ZERO, height: Mm::ZERO, hoop_strain: 0.0, slant_strain: 0.0 };
     let (start, end) = (start.unwrap_or(&zero), end.unwrap_or(&zero));
     let (out, down) = ((end.radius - start.radius).abs(), (end.height - start.height).abs());
-    if out > down { Measure::Across } else { Measure::Down }
+    if out > down { Grows::Across } else { Grows::Down }
 }
 
-fn measured(round: &RoundShape, measure: Measure) -> Mm {
-    match measure {
-        Measure::Across => round.radius * 2.0,
-        Measure::Down => round.height,
+fn grown(round: &RoundShape, grows: Grows) -> Mm {
+    match grows {
+        Grows::Across => round.radius * 2.0,
+        Grows::Down => round.height,
     }
 }
 
@@ -240,7 +240,7 @@ mod tests {
     }
 
     fn said(rows: Vec<RowLine>) -> PartRows {
-        let mut part = PartRows { name: String::new(), measure: Measure::Across, every: None, rows };
+        let mut part = PartRows { name: String::new(), grows: Grows::Across, every: None, rows };
         say_once(&mut part);
         part
     }

@@ -139,11 +139,11 @@ fn a_ball_closes_in_stitches_that_draw_together() {
         let rings = layout(size, &rows, &vec![3.0; rows.len()]);
         for (index, ring) in rings.rings.iter().enumerate() {
             let parents = rings.parents(index);
-            let joins = ring.marks.iter().filter(|mark| size.rounds[index].ops[mark.op].into == Spot::Together);
-            for mark in joins {
-                let used = &parents[mark.parent..mark.parent + size.rounds[index].ops[mark.op].consumed as usize];
-                let spread = (used[used.len() - 1] - used[0]) * ring.foot_at(mark.at);
-                let aside = (mark.at - used.iter().sum::<f64>() / used.len() as f64) * ring.head_at(mark.at);
+            let joins = ring.seats.iter().filter(|seat| size.rounds[index].ops[seat.op].into == Spot::Together);
+            for seat in joins {
+                let used = &parents[seat.parent..seat.parent + size.rounds[index].ops[seat.op].consumed as usize];
+                let spread = (used[used.len() - 1] - used[0]) * ring.foot_at(seat.at);
+                let aside = (seat.at - used.iter().sum::<f64>() / used.len() as f64) * ring.head_at(seat.at);
                 // Six stitches round ring 34 have 36 stitch units each.
                 assert!(
                     spread < 3.4 && aside.abs() < 1.3,
@@ -183,11 +183,11 @@ fn rounds_begun_further_on_overlap_nothing_and_stand_on_what_they_are_worked_int
             rings.rings.iter().zip(&size.rounds).enumerate().filter(|(_, (_, r))| r.slipped > 0)
         {
             let parents = rings.parents(index);
-            let worked = ring.marks.iter().filter(|mark| round.ops[mark.op].consumed > 0);
-            let asides = worked.map(|mark| {
-                let own = &parents[mark.parent..mark.parent + round.ops[mark.op].consumed as usize];
+            let worked = ring.seats.iter().filter(|seat| round.ops[seat.op].consumed > 0);
+            let asides = worked.map(|seat| {
+                let own = &parents[seat.parent..seat.parent + round.ops[seat.op].consumed as usize];
                 let under = own.iter().sum::<f64>() / own.len() as f64;
-                (mark.at - under).abs() * ring.middle()
+                (seat.at - under).abs() * ring.middle()
             });
             let asides: Vec<f64> = asides.collect();
             assert!(asides.iter().sum::<f64>() / (asides.len() as f64) < 0.8, "round {}: {asides:?}", round.number);
@@ -347,11 +347,11 @@ fn stitches_stand_on_their_parents() {
             assert_eq!(ring.heads.len(), round.after as usize, "round {}", round.number);
             assert!(ring.heads.windows(2).all(|pair| pair[0] < pair[1]), "round {} in order", round.number);
             let parents = rings.parents(index);
-            for mark in &ring.marks {
-                let used = &parents[mark.parent..mark.parent + round.ops[mark.op].consumed as usize];
+            for seat in &ring.seats {
+                let used = &parents[seat.parent..seat.parent + round.ops[seat.op].consumed as usize];
                 for parent in used {
-                    let cells = (mark.at - parent).abs() / ring.unit;
-                    assert!(cells < 3.5, "round {}: op {} is {cells:.1} cells off", round.number, mark.op);
+                    let cells = (seat.at - parent).abs() / ring.unit;
+                    assert!(cells < 3.5, "round {}: op {} is {cells:.1} cells off", round.number, seat.op);
                 }
             }
         }

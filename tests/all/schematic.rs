@@ -8,7 +8,7 @@ use roundelay::geometry::sideview::MeasureKind;
 use roundelay::geometry::{SideShape, predict, side_view};
 use roundelay::pattern::Pattern;
 use roundelay::plan::Plan;
-use roundelay::units::{Mm, Units};
+use roundelay::units::{Angle, Mm, Units};
 use roundelay::words::Language;
 
 use crate::fabric::{self, piece, several, straight};
@@ -85,7 +85,7 @@ fn ink(items: &[Item], texts: &mut Vec<TextItem>, lines: &mut Vec<[Point; 2]>) {
 fn frame(text: &TextItem) -> (Rect, Affine) {
     let flat = TextItem { turn: 0.0, at: Point::ZERO, ..text.clone() }.bounds();
     let letters = Rect::new(flat.x0, -0.7 * text.size, flat.x1, 0.15 * text.size);
-    (letters, Affine::rotate(-text.turn.to_radians()) * Affine::translate(-text.at.to_vec2()))
+    (letters, Angle::from_degrees(-text.turn).rotation() * Affine::translate(-text.at.to_vec2()))
 }
 
 /// True where a line, walked in small steps, comes inside a label.

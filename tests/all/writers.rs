@@ -15,7 +15,7 @@ use roundelay::words::Language;
 fn dot(radius: f64) -> Symbol {
     let circle = Circle::new((0.0, 0.0), radius);
     let path = PathItem { path: circle.to_path(1e-3), fill: Some(Ink::BLACK), stroke: None };
-    Symbol { paths: vec![path], bounds: circle.bounding_box() }
+    Symbol { paths: vec![path], bounds: circle.bounding_box(), loose: false }
 }
 
 fn sample() -> Drawing {

@@ -8,10 +8,10 @@ use crate::drawing::symbols::Fit;
 use crate::drawing::{Ends, Group, Ink, Item, Origin, PathItem, Role, Sign, Stroke};
 use crate::geometry::rings::{Ring, ring_height};
 
-/// How far outside the last round the arrow and the end mark stand, in stitch units.
+/// How far outside the last round the arrow and the sign of the end stand, in stitch units.
 const OUTSIDE: f64 = 0.6;
 
-/// All marks of beginning, way and end.
+/// All signs of beginning, way and end.
 pub(super) fn draw(scene: &mut Scene<'_>) -> Item {
     let mut items: Vec<Item> = start(scene).into_iter().collect();
     items.extend(step_down(scene));
@@ -20,7 +20,7 @@ pub(super) fn draw(scene: &mut Scene<'_>) -> Item {
     Item::Group(Group { id: "way".to_owned(), role: Role::Decoration, origin: Origin::None, items })
 }
 
-/// The start mark, at the foot of the first stitch.
+/// The sign of the start, at the foot of the first stitch.
 fn start(scene: &mut Scene<'_>) -> Option<Item> {
     let ring = scene.ring(0).filter(|ring| ring.row.first == 0)?;
     let along = ring.from() - 0.12 / ring.foot.0;
@@ -62,7 +62,7 @@ fn way(scene: &Scene<'_>) -> Option<Item> {
     Some(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }))
 }
 
-/// The end mark, outside the last stitch of the last round.
+/// The sign of the end, outside the last stitch of the last round.
 fn end(scene: &mut Scene<'_>) -> Option<Item> {
     let ring = scene.last_ring()?;
     let along = *ring.heads.last()?;

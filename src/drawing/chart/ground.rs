@@ -43,8 +43,8 @@ pub(super) fn draw(scene: &Scene<'_>) -> Item {
 /// rounds are worked in has none.
 pub(crate) fn dashes(plan: &Plan, size: &SizePlan, colour: usize) -> Option<&'static [f64]> {
     const PATTERNS: [&[f64]; 5] = [&[7.0, 3.0], &[1.0, 2.5], &[7.0, 2.5, 1.0, 2.5], &[14.0, 4.0], &[]];
-    let rounds = |of: usize| size.rounds.iter().filter(|round| round.colour == Some(of)).count();
-    let main = (0..plan.design.yarn.colours.len()).rev().max_by_key(|of| rounds(*of))?;
+    let colours = (0..plan.design.yarn.colours.len()).rev();
+    let main = colours.max_by_key(|of| size.rounds.iter().filter(|round| round.colour == Some(*of)).count())?;
     let place = colour.checked_sub(usize::from(colour > main)).filter(|_| colour != main)?;
     PATTERNS.get(place % PATTERNS.len()).copied()
 }
@@ -60,6 +60,7 @@ fn tints(scene: &Scene<'_>, index: usize, ring: &Ring, items: &mut Vec<Item>) {
     let colours = &scene.plan.design.yarn.colours;
     let colour = scene.round_of(ring.row).and_then(|round| round.colour);
     let Some((colour, yarn)) = colour.and_then(|at| Some((at, colours.get(at)?))).filter(|_| colours.len() > 1) else {
+        // In one colour every other ring is tinted, so that the eye keeps to its round.
         if index % 2 == 1 && scene.options.tints {
             items.push(Item::Path(area(scene, ring, TINT)));
         }
@@ -71,7 +72,7 @@ fn tints(scene: &Scene<'_>, index: usize, ring: &Ring, items: &mut Vec<Item>) {
     } else {
         shade = Ink::BLACK;
     }
-    let Some(dashes) = dashes(scene.plan, scene.size, colour) else { return };
+    let Some(pattern) = dashes(scene.plan, scene.size, colour) else { return };
     let next = scene.ring(index + 1).and_then(|ring| scene.round_of(ring.row));
     if folds(scene, ring) && next.is_some_and(|next| next.colour == Some(colour)) {
         // The line of the fold runs here; that of the colour runs on the rings after it.
@@ -79,8 +80,8 @@ fn tints(scene: &Scene<'_>, index: usize, ring: &Ring, items: &mut Vec<Item>) {
     }
     let width = (0.13 * scene.unit).min(0.5);
     let path = edge(scene, ring, |along| ring.foot_at(along));
-    let dashes = dashes.iter().map(|dash| dash * width).collect();
-    let stroke = Stroke { width, ink: shade, ends: Ends::Butt, dashes };
+    let dashed = pattern.iter().map(|dash| dash * width).collect();
+    let stroke = Stroke { width, ink: shade, ends: Ends::Butt, dashes: dashed };
     items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
 }
 
@@ -97,20 +98,20 @@ fn lines(scene: &Scene<'_>, index: usize, items: &mut Vec<Item>) {
     let below = index.checked_sub(1).and_then(|below| scene.round_of(scene.ring(below)?.row));
     let part = below.is_some_and(|below| below.part != round.part);
     let fold = folds(scene, ring);
+    // Within a part one round follows another without a line: the stitches themselves part them.
     if !part && !fold {
         return;
     }
-    let foot = |along: f64| ring.foot_at(along) - ring.margin;
-    let path = edge(scene, ring, foot);
-    let (ink, width, dashes) = if fold { (Ink::BLACK, FOLD.0, FOLD.1) } else { parting(scene.options.tints) };
-    let dashes = dashes.to_vec();
-    let stroke = Stroke { width, ink, ends: Ends::Butt, dashes };
+    let path = edge(scene, ring, |along| ring.foot_at(along) - ring.margin);
+    let (ink, width, pattern) = if fold { (Ink::BLACK, FOLD.0, FOLD.1) } else { parting(scene.options.tints) };
+    let stroke = Stroke { width, ink, ends: Ends::Butt, dashes: pattern.to_vec() };
     items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
 }
 
 /// A ring in one colour: one broad stroke where its height is the same all round, which is short to write.
 fn area(scene: &Scene<'_>, ring: &Ring, ink: Ink) -> PathItem {
     let (start, end) = (ring.head.0 - ring.foot.0, ring.head.1 - ring.foot.1);
+    // Less than a fiftieth of a stitch higher at one end is not seen.
     if (start - end).abs() < 0.02 {
         let path = edge(scene, ring, |along| (ring.foot_at(along) + ring.head_at(along)) / 2.0);
         let width = (start + 2.0 * ring.margin) * scene.unit;
@@ -140,6 +141,8 @@ fn repeats(scene: &Scene<'_>) -> Option<Item> {
     let mut path = BezPath::new();
     for repeat in 1..count {
         for (index, ring) in scene.rings.rings.iter().enumerate() {
+            // A round whose stitches are not shared out evenly has no place between two repeats: the line passes over
+            // it.
             let Some(head) = between(&ring.heads, repeat, count) else { continue };
             let foot = between(&scene.rings.parents(index), repeat, count).unwrap_or(head);
             let (foot, head) = (scene.at(foot, ring.foot_at(foot)), scene.at(head, ring.head_at(head)));

@@ -7,7 +7,7 @@ use crate::craft::{Begin, Close, Round};
 use crate::drawing::{Item, TextItem};
 use crate::font::Face;
 use crate::geometry::rings::{Ring, Row, SLIP};
-use crate::units::Angle;
+use crate::units::{Angle, EPSILON};
 use crate::words::Arg;
 
 /// What stands in the lane of one ring, in stitch units along it, from the first stitch back to the last.
@@ -41,14 +41,14 @@ impl Lane {
             if row.is_band() { format!("{}–{}", round.number, row.last + 1) } else { round.number.to_string() };
         let count = format!(" · {}", round.after);
         let width = Face::Bold.width(&number, scene.letters) + Face::Regular.width(&count, scene.letters);
-        let shifted = |index: usize| scene.ring(index).is_some_and(|ring| ring.shift.is_some());
-        let place = match (shifted(index), shifted(index + 1)) {
+        // Where slip stitches run over the heads, there is no lane for a label, but a gap beside them.
+        let place = match (scene.begins_further(index), scene.begins_further(index + 1)) {
             (true, _) => Label::Below,
             (false, true) => Label::Above,
             (false, false) => Label::Lane,
         };
-        let outside = |span: PartSpan| scene.ring(index).is_some_and(|ring| ring.head.0 >= span.inner);
-        let named = scene.part_span(round).is_some_and(|span| span.named && outside(span));
+        let outer = scene.ring(index).map_or(f64::NEG_INFINITY, |ring| ring.head.0);
+        let named = scene.part_span(round).is_some_and(|span| span.named && outer >= span.inner);
         Self {
             chain: if matches!(round.begin, Begin::Chain { counts: false, .. }) { 0.6 } else { 0.0 },
             label: if place == Label::Lane { width / scene.unit + 0.5 } else { 0.0 },
@@ -79,13 +79,13 @@ const BARE: f64 = 1.2;
 /// Widens lanes so that none is much narrower than its neighbours, and a long label leaves the stitches of its round
 /// upright. A lane without a label has a smaller part in it.
 pub(super) fn taper(widths: &mut [f64], lanes: &[Lane]) {
-    let labelled = |i: usize| lanes.get(i).is_none_or(Lane::has_label);
-    let meet = |i: usize| labelled(i) && labelled(i - 1);
-    for i in (1..widths.len()).filter(|i| meet(*i)) {
+    let labelled: Vec<bool> = (0..widths.len()).map(|i| lanes.get(i).is_none_or(Lane::has_label)).collect();
+    for i in (1..widths.len()).filter(|i| labelled[*i] && labelled[i - 1]) {
         widths[i] = widths[i].max(widths[i - 1] - TAPER);
     }
-    for i in (1..widths.len()).rev().filter(|i| labelled(*i)) {
-        let most = if labelled(i - 1) { TAPER } else { BARE };
+    for i in (1..widths.len()).rev().filter(|i| labelled[*i]) {
+        // From outside in: the outer ring sets how much its inner neighbour may lack, and never gives up its own room.
+        let most = if labelled[i - 1] { TAPER } else { BARE };
         widths[i - 1] = widths[i - 1].max(widths[i] - most);
     }
 }
@@ -100,14 +100,24 @@ pub(super) struct PartSpan {
 }
 
 impl Scene<'_> {
+    /// True for a ring that begins further on than the one below.
+    fn begins_further(&self, index: usize) -> bool {
+        self.ring(index).is_some_and(|ring| ring.shift.is_some())
+    }
+
+    /// The rings of a part, by its index.
+    fn rings_of(&self, part: usize) -> impl DoubleEndedIterator<Item = &Ring> {
+        self.rings.rings.iter().filter(move |ring| self.round_of(ring.row).is_some_and(|round| round.part == part))
+    }
+
     /// The span of the part of a round; nothing where the piece has one part only.
     pub(super) fn part_span(&self, round: &Round) -> Option<PartSpan> {
         let part = self.size.parts.get(round.part).filter(|_| self.size.parts.len() > 1)?;
-        let own = |ring: &&Ring| self.round_of(ring.row).is_some_and(|of| of.part == round.part);
-        let (first, last) = (self.rings.rings.iter().find(own)?, self.rings.rings.iter().rfind(own)?);
+        let (first, last) = (self.rings_of(round.part).next()?, self.rings_of(round.part).next_back()?);
         // Below this radius the lane has no room beside the counts.
         let inner = first.foot.0.max(3.6);
         let outer = last.head.0;
+        // A name that would run over the ends of its part is read as that of its neighbour: it goes into a corner.
         let room = Face::Italic.width(&part.name, self.letters) / self.unit + 0.8;
         Some(PartSpan { inner, outer, named: outer - inner >= room })
     }
@@ -117,9 +127,10 @@ impl Scene<'_> {
 pub(super) fn draw(scene: &Scene<'_>, index: usize) -> Vec<Item> {
     let (Some(ring), Some(lane)) = (scene.ring(index), scene.lanes.get(index)) else { return Vec::new() };
     let radius = (ring.foot.0 + ring.head.0) / 2.0;
-    // Near the centre the lane may be narrower than wished: the label gives way.
+    // Near the centre the lane may be narrower than its label: the label gives way.
     let room = if scene.share.is_some() { 1.0 } else { ring.lane_width * radius / lane.width().max(0.1) };
     let share = room.min(1.0);
+    // Below four fifths letters are no longer read as those of the other labels: rather they reach over their lane.
     let size = scene.letters * share.max(0.8);
     let from_first = share * (lane.chain + lane.label / 2.0);
     let (bold, rest) = (Face::Bold.width(&lane.number, size), Face::Regular.width(&lane.count, size));
@@ -152,11 +163,9 @@ pub(super) fn part_names(scene: &Scene<'_>) -> Vec<Item> {
     let mut items = Vec::new();
     let mut left_over = Vec::new();
     for (index, part) in scene.size.parts.iter().enumerate() {
-        let own = |ring: &&Ring| scene.round_of(ring.row).is_some_and(|round| round.part == index);
-        let Some(round) = scene.rings.rings.iter().find(own).and_then(|ring| scene.round_of(ring.row)) else {
-            continue;
-        };
-        let Some(span) = scene.part_span(round) else { continue };
+        let first = scene.rings_of(index).next().and_then(|ring| scene.round_of(ring.row));
+        let Some(span) = first.and_then(|round| scene.part_span(round)) else { continue };
+        // A name is tried along its lane first, where it is seen beside what it names.
         let placed = if span.named { along_lane(scene, span, &part.name) } else { None };
         match placed {
             Some(name) => items.push(name),
@@ -185,25 +194,20 @@ fn along_lane(scene: &Scene<'_>, span: PartSpan, name: &str) -> Option<Item> {
     let width = Face::Italic.width(name, size);
     let middle = (span.inner + span.outer) / 2.0;
     let half = width / scene.unit / 2.0 + 0.5;
-    let beside = |ring: &Ring| ring.head.0 > middle - half && ring.foot.0 < middle + half;
-    let edges = |(ring, lane): (&Ring, &Lane)| {
-        let radius = ring.middle();
-        let counts = ring.from() - (lane.chain + lane.label) / radius;
-        let joins = ring.from() - ring.lane_width + lane.join / radius;
-        (scene.at(counts, radius), scene.at(joins, radius))
-    };
-    let lanes = scene.rings.rings.iter().zip(&scene.lanes).filter(|(ring, _)| beside(ring));
-    let edges: Vec<(Point, Point)> = lanes.map(edges).collect();
+    let lanes = scene.rings.rings.iter().zip(&scene.lanes);
+    let beside = lanes.filter(|(ring, _)| ring.head.0 > middle - half && ring.foot.0 < middle + half);
+    let edges: Vec<(Point, Point)> = beside.map(|(ring, lane)| free_between(scene, ring, lane)).collect();
     let (first, last) = (edges.first()?, edges.last()?);
     let (inner, outer) = (first.0.midpoint(first.1), last.0.midpoint(last.1));
+    // The lane may run aslant from ring to ring; over one ring there is only the radius.
     let way = if edges.len() > 1 { outer - inner } else { outer.to_vec2() };
     let across = {
-        let across = Vec2::new(-way.y, way.x) / way.hypot().max(1e-9);
+        let across = Vec2::new(-way.y, way.x) / way.hypot().max(EPSILON);
+        // From the counts to the joins, whichever hand works.
         if across.dot(first.1 - first.0) < 0.0 { -across } else { across }
     };
-    let off = |point: Point| across.dot(point - inner);
-    let counts = edges.iter().map(|(counts, _)| off(*counts)).fold(f64::NEG_INFINITY, f64::max);
-    let joins = edges.iter().map(|(_, joins)| off(*joins)).fold(f64::INFINITY, f64::min);
+    let counts = edges.iter().map(|(counts, _)| across.dot(*counts - inner)).fold(f64::NEG_INFINITY, f64::max);
+    let joins = edges.iter().map(|(_, joins)| across.dot(*joins - inner)).fold(f64::INFINITY, f64::min);
     let centre = inner.midpoint(outer) + across * ((counts + joins) / 2.0);
     let mut turn = Angle::of_vector(way.x, way.y);
     // Names that stand nearly upright all read from below.
@@ -214,6 +218,14 @@ fn along_lane(scene: &Scene<'_>, span: PartSpan, name: &str) -> Option<Item> {
     let start = turn.rotation() * Point::new(-width / 2.0, drop);
     let at = centre + Vec2::new(start.x, start.y);
     Some(Item::Text(TextItem { face: Face::Italic, turn: turn.degrees(), ..TextItem::new(name, at, size) }))
+}
+
+/// Where the room between the count and the join of a ring begins and ends.
+fn free_between(scene: &Scene<'_>, ring: &Ring, lane: &Lane) -> (Point, Point) {
+    let radius = ring.middle();
+    let counts = ring.from() - (lane.chain + lane.label) / radius;
+    let joins = ring.from() - ring.lane_width + lane.join / radius;
+    (scene.at(counts, radius), scene.at(joins, radius))
 }
 
 /// A clock direction as a turn of text that stands across it and never upside down.

@@ -3,12 +3,12 @@
 mod demerits;
 mod ends;
 mod ground;
-mod ink;
 mod lane;
 mod options;
 mod placed;
 mod squeeze;
 mod stitches;
+mod strokes;
 mod telling;
 
 use std::collections::BTreeMap;
@@ -26,7 +26,7 @@ use crate::design::Hand;
 use crate::drawing::{Drawing, Group, Item, Origin, Role, Sign, Symbol, SymbolItem};
 use crate::geometry::rings::{Frame, Ring, Rings, Row, layout, repeats, rough};
 use crate::plan::{Plan, SizePlan};
-use crate::units::{Angle, Mm, TURN};
+use crate::units::{Angle, Mm, TOLERANCE, TURN};
 use crate::words::Words;
 
 use super::symbols::Fit;
@@ -35,6 +35,9 @@ use placed::Placed;
 
 /// Clear room around the outermost ring, in stitch units; the arrow of direction runs in it.
 const RIM: f64 = 1.2;
+
+/// How far to either side the direction of a line is measured, radians.
+const ASIDE: f64 = 1e-4;
 
 /// Largest scale: millimetres of one stitch unit.
 const LARGEST_UNIT: f64 = 9.0;
@@ -78,14 +81,16 @@ fn least_cells(plan: &Plan, size: usize, view: ChartView, rooms: &[(Mm, Mm)]) ->
     let Some(sized) = plan.sizes.get(size) else { return vec![Mm::ZERO; rooms.len()] };
     let options = ChartOptions { view, ..ChartOptions::default() };
     let mut scene = Scene::begun(plan, sized, &options, Words::of(plan.design.language));
-    let mut cell = |(width, height): &(Mm, Mm)| {
+    let mut cells = Vec::with_capacity(rooms.len());
+    for (width, height) in rooms {
         scene.room = (width.mm(), height.mm());
         scene.scale();
         let least = scene.rings.rings.iter().map(Ring::least_cell).fold(f64::INFINITY, f64::min);
+        // What has no repeats has no sector: nothing of it can be read.
         let missing = view == ChartView::Sector && scene.share.is_none();
-        if least.is_finite() && !missing { Mm::new(least * scene.unit) } else { Mm::ZERO }
-    };
-    rooms.iter().map(&mut cell).collect()
+        cells.push(if least.is_finite() && !missing { Mm::new(least * scene.unit) } else { Mm::ZERO });
+    }
+    cells
 }
 
 /// Everything one chart is drawn from.
@@ -106,7 +111,7 @@ struct Scene<'a> {
     /// Of how many repeats one is drawn.
     share: Option<u32>,
     symbols: BTreeMap<String, Symbol>,
-    inks: squeeze::Inks,
+    flattened: squeeze::Flattened,
 }
 
 impl<'a> Scene<'a> {
@@ -114,6 +119,7 @@ impl<'a> Scene<'a> {
     fn new(plan: &'a Plan, size: &'a SizePlan, options: &'a ChartOptions, words: Words) -> Self {
         let mut scene = Self::begun(plan, size, options, words);
         scene.scale();
+        // One repeat was settled when it was begun; whole rings wait for their lanes, whose width the letters say.
         if scene.share.is_none() {
             let widths = scene.lane_widths();
             scene.rings = layout(size, &options.view.rows(size), &widths);
@@ -129,6 +135,7 @@ impl<'a> Scene<'a> {
             ChartView::Sector => Some(repeats(size)).filter(|repeats| *repeats > 1),
             ChartView::Whole | ChartView::Bands | ChartView::Part(_) | ChartView::UpTo(_) => None,
         };
+        // To find the scale of a whole chart its radii are enough; one repeat is turned upright by its angles.
         let place = if share.is_some() { layout } else { rough };
         Self {
             plan,
@@ -143,7 +150,7 @@ impl<'a> Scene<'a> {
             letters: 1.0,
             share,
             symbols: BTreeMap::new(),
-            inks: squeeze::Inks::new(),
+            flattened: squeeze::Flattened::new(),
         }
     }
 
@@ -153,6 +160,7 @@ impl<'a> Scene<'a> {
         let rows = self.options.view.rows(self.size);
         for _ in 0..2 {
             self.unit = self.fitting_unit();
+            // Letters go with the stitches, but never so small that they can't be read.
             self.letters = (0.62 * self.unit).max(LEAST_LETTERS);
             self.lanes = rows.iter().enumerate().map(|(index, row)| Lane::of(self, index, row)).collect();
             if self.share.is_none() {
@@ -160,6 +168,7 @@ impl<'a> Scene<'a> {
             }
             self.aim();
         }
+        // Once more, for the lanes have changed since.
         self.unit = self.fitting_unit();
     }
 
@@ -172,20 +181,23 @@ impl<'a> Scene<'a> {
 
     /// Turns one repeat so that it stands upright, the outer rings counting more.
     fn aim(&mut self) {
+        // A whole chart has its start where it was asked for.
         if self.share.is_none() {
             return;
         }
-        let weighted = |(sum, weight): (f64, f64), ring: &Ring| {
-            (sum + ring.head.0 * (ring.from() + self.until(ring)) / 2.0, weight + ring.head.0)
-        };
-        let (sum, weight) = self.rings.rings.iter().fold((0.0, 0.0), weighted);
-        let middle = Angle::from_radians(sum / weight.max(1e-6));
+        let (mut sum, mut weight) = (0.0, 0.0);
+        for ring in &self.rings.rings {
+            sum += ring.head.0 * (ring.from() + self.until(ring)) / 2.0;
+            weight += ring.head.0;
+        }
+        let middle = Angle::from_radians(sum / weight.max(TOLERANCE));
         self.frame.start = if self.frame.hand == Hand::Right { middle } else { Angle::ZERO - middle };
     }
 
     fn fitting_unit(&self) -> f64 {
         let extent = self.extent();
         let (across, down) = (self.room.0 / extent.width(), self.room.1 / extent.height());
+        // A chart of few rounds is not blown up to fill its room.
         across.min(down).min(LARGEST_UNIT)
     }
 
@@ -204,6 +216,7 @@ impl<'a> Scene<'a> {
         let mut extent = Rect::new(-low, -low, low, low);
         for (ring, lane) in self.rings.rings.iter().zip(&self.lanes) {
             let from = ring.from() - (lane.width() + 0.5) / ring.foot.0.max(0.5);
+            // A sector's arcs bulge beyond its corners: a few points along each find how far.
             for step in 0..=6 {
                 let along = from + (self.until(ring) - from) * f64::from(step) / 6.0;
                 let top = ring.head_at(along) + ring.crest;
@@ -212,10 +225,12 @@ impl<'a> Scene<'a> {
                 }
             }
         }
+        // Heads and chains reach past the middle of their cells, and the arrow of direction needs its room on top.
         extent.inset(0.6).union_pt(Point::new(0.0, extent.y0 - RIM))
     }
 
     fn draw(&mut self) -> Vec<Item> {
+        // Back to front: tints lie under stitches, and names over both.
         let mut items = vec![ground::draw(self)];
         items.extend(stitches::foundation(self));
         for index in 0..self.rings.rings.len() {
@@ -250,8 +265,8 @@ impl<'a> Scene<'a> {
         let whole = ring.to();
         let Some((repeats, round)) = self.share.zip(self.round_of(ring.row)) else { return whole };
         let shown = round.ops.len() / repeats as usize;
-        let past = ring.marks.iter().position(|mark| mark.op >= shown);
-        match past.map(|past| (ring.marks.get(past.wrapping_sub(1)), ring.marks.get(past))) {
+        let past = ring.seats.iter().position(|seat| seat.op >= shown);
+        match past.map(|past| (ring.seats.get(past.wrapping_sub(1)), ring.seats.get(past))) {
             Some((Some(last), Some(next))) => (last.at + next.at) / 2.0,
             Some(_) | None => whole,
         }
@@ -260,10 +275,11 @@ impl<'a> Scene<'a> {
     /// A line from one angle to another at a radius that may change along it: cubics over at most an eighth of a turn,
     /// each with the true directions at its ends.
     fn arc(&self, from: f64, to: f64, radius: impl Fn(f64) -> f64) -> BezPath {
+        // An eighth of a turn as one cubic is off by less than a thousandth of the radius.
         let pieces = ((to - from) / TURN * 8.0).ceil().max(1.0);
         let step = (to - from) / pieces;
         let at = |along: f64| self.at(along, radius(along));
-        let slope = |along: f64| (at(along + 1e-4) - at(along - 1e-4)) / 2e-4;
+        let slope = |along: f64| (at(along + ASIDE) - at(along - ASIDE)) / (2.0 * ASIDE);
         let mut path = BezPath::new();
         path.move_to(at(from));
         for i in 0..pieces as u32 {
@@ -308,6 +324,7 @@ impl<'a> Scene<'a> {
         };
         let mut items = stitches::draw(self, index);
         items.extend(lane::draw(self, index));
+        // A band is told as the rounds it stands for, from its first to its last.
         let last = self.size.rounds.get(ring.last).unwrap_or(round);
         let (name, description) = telling::round(self.plan, round, last, &self.words);
         Item::Group(Group {

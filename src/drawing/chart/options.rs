@@ -92,19 +92,16 @@ pub const LEAST_CELL: Mm = Mm::new(2.0);
 /// paper that would do, and the view is the one that comes nearest.
 pub fn choose_view(plan: &Plan, size: usize, width: Mm, height: Mm) -> (ChartView, String) {
     let words = Words::of(plan.design.language);
-    let least = |view: ChartView, width: Mm, height: Mm| {
-        least_cell(plan, size, &ChartOptions { view, width, height, ..ChartOptions::default() })
-    };
-    let millimetres = |cell: Mm| crate::words::numbers::decimal(cell.mm(), 1, words.language);
-    let whole = least(ChartView::Whole, width, height);
+    let options = ChartOptions { width, height, ..ChartOptions::default() };
+    let whole = least_cell(plan, size, &options);
     if whole >= LEAST_CELL {
-        return (ChartView::Whole, words.with("view-whole", &[("cell", Arg::Text(&millimetres(whole)))]));
+        return (ChartView::Whole, words.with("view-whole", &[("cell", Arg::Text(&millimetres(whole, &words)))]));
     }
     let mut nearest = (ChartView::Whole, whole);
     for (view, key) in [(ChartView::Bands, "view-bands"), (ChartView::Sector, "view-sector")] {
-        let cell = least(view, width, height);
+        let cell = least_cell(plan, size, &ChartOptions { view, ..options.clone() });
         if cell >= LEAST_CELL {
-            let (small, large) = (millimetres(whole), millimetres(cell));
+            let (small, large) = (millimetres(whole, &words), millimetres(cell, &words));
             return (view, words.with(key, &[("small", Arg::Text(&small)), ("cell", Arg::Text(&large))]));
         }
         if cell > nearest.1 {
@@ -113,12 +110,16 @@ pub fn choose_view(plan: &Plan, size: usize, width: Mm, height: Mm) -> (ChartVie
     }
     let whole = least_cells(plan, size, ChartView::Whole, &PAPERS.map(room));
     let paper = PAPERS.iter().zip(whole).find(|(_, cell)| *cell >= LEAST_CELL);
-    let small = millimetres(nearest.1);
+    let small = millimetres(nearest.1, &words);
     let reason = match paper {
         Some(((paper, ..), _)) => words.with("view-paper", &[("cell", Arg::Text(&small)), ("paper", Arg::Text(paper))]),
         None => words.with("view-none", &[("cell", Arg::Text(&small))]),
     };
     (nearest.0, reason)
+}
+
+fn millimetres(cell: Mm, words: &Words) -> String {
+    crate::words::numbers::decimal(cell.mm(), 1, words.language)
 }
 
 /// What can be read of a size, where a chart can't.
@@ -146,15 +147,15 @@ pub fn readable(plan: &Plan, size: usize, width: Mm, height: Mm) -> Readable {
         if here(&ChartView::UpTo(middle)) { most = middle } else { over = middle }
     }
     views.extend((most > 0).then_some(ChartView::UpTo(most)));
-    let larger = |(_, across, down): &(&str, f64, f64)| *across > width.mm() && *down > height.mm();
-    let larger: Vec<(&'static str, f64, f64)> = PAPERS.into_iter().filter(larger).collect();
+    let larger = PAPERS.into_iter().filter(|(_, across, down)| *across > width.mm() && *down > height.mm());
+    let larger: Vec<(&'static str, f64, f64)> = larger.collect();
     let rooms: Vec<(Mm, Mm)> = larger.iter().copied().map(room).collect();
     let fullest = [ChartView::Whole, ChartView::Bands, ChartView::Sector];
     let cells = fullest.map(|view| (view, least_cells(plan, size, view, &rooms)));
     let mut papers: Vec<(&'static str, ChartView)> = Vec::new();
     for (index, (paper, ..)) in larger.iter().enumerate() {
-        let fits = |(_, cells): &&(ChartView, Vec<Mm>)| cells.get(index).is_some_and(|cell| *cell >= LEAST_CELL);
-        let Some((view, _)) = cells.iter().find(fits) else { continue };
+        let mut fitting = cells.iter().filter(|(_, cells)| cells.get(index).is_some_and(|cell| *cell >= LEAST_CELL));
+        let Some((view, _)) = fitting.next() else { continue };
         if papers.iter().all(|(_, told)| told != view) {
             papers.push((paper, *view));
         }

@@ -6,10 +6,10 @@ use super::lane::Lane;
 use super::placed::Placed;
 use super::{PARTING, Scene, squeeze};
 use crate::craft::{Begin, Build, Close, Foundation, Loops, Op, Round, Spot, Stitch};
-use crate::drawing::symbols::Fit;
+use crate::drawing::symbols::{Fit, Stance};
 use crate::drawing::{Ends, Item, PathItem, Sign, Stroke};
-use crate::geometry::rings::{Mark, Ring, SLIP};
-use crate::units::{TURN, hypot};
+use crate::geometry::rings::{Ring, SLIP, Seat};
+use crate::units::{EPSILON, TURN, hypot};
 
 /// Tangent of the lean up to which a tall stitch is drawn leaning as it is.
 const UPRIGHT: f64 = 0.1;
@@ -39,6 +39,7 @@ pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
 /// The tops of the stitches before the first round shown, as short lines: they are there already.
 fn tops(scene: &Scene<'_>) -> Option<Item> {
     let (base, ring) = (&scene.rings.base, scene.ring(0)?);
+    // Shorter than a cell, so that they are seen to be several tops and not a line.
     let half = 0.32 * (ring.to() - ring.from()) / base.len() as f64;
     let mut path = BezPath::new();
     for along in base {
@@ -55,13 +56,14 @@ pub(super) fn draw(scene: &mut Scene<'_>, index: usize) -> Vec<Item> {
     let Some(round) = scene.round_of(ring.row) else { return Vec::new() };
     let parents = scene.rings.parents(index);
     let labelled = scene.lanes.get(index).is_none_or(Lane::has_label);
-    let items = Vec::with_capacity(ring.marks.len());
+    let items = Vec::with_capacity(ring.seats.len());
     let mut pass = Pass { scene, ring: &ring, parents: &parents, labelled, items };
+    // The operations of one repeat are the first of so many equal shares.
     let shown = pass.scene.share.map_or(round.ops.len(), |repeats| round.ops.len() / repeats as usize);
-    for mark in ring.marks.iter().take_while(|mark| mark.op < shown) {
-        if let Some(op) = round.ops.get(mark.op) {
-            let standing = pass.turning_chain(round, mark);
-            pass.op(op, mark, standing);
+    for seat in ring.seats.iter().take_while(|seat| seat.op < shown) {
+        if let Some(op) = round.ops.get(seat.op) {
+            let standing = pass.turning_chain(round, seat);
+            pass.op(op, seat, standing);
         }
     }
     pass.ends(round);
@@ -98,7 +100,7 @@ impl Pass<'_, '_> {
 
     /// The symbols, those that would meet drawn narrower.
     fn finish(mut self) -> Vec<Item> {
-        squeeze::clear(&mut self.items, self.scene.unit, self.scene.frame.hand, &mut self.scene.inks);
+        squeeze::clear(&mut self.items, self.scene.unit, self.scene.frame.hand, &mut self.scene.flattened);
         self.items.iter().map(|placed| self.scene.put(placed)).collect()
     }
 
@@ -114,11 +116,11 @@ impl Pass<'_, '_> {
         let width = share * self.ring.unit * self.ring.middle();
         let fit = Fit { height: way.hypot() / unit, spread: spread / unit, shift: 0.0, bow: 0.0, width };
         // What lies level is the bar at its head; the arc of one loop at its foot has a say as well.
-        let looped = matches!(sign, Sign::Stitch(_, Loops::Back | Loops::Front));
-        let level = if looped { foot.midpoint(head) } else { head };
-        let up = level.to_vec2() / level.to_vec2().hypot().max(1e-9);
+        let row = sign.row();
+        let level = if row.of.loops != Loops::Both { foot.midpoint(head) } else { head };
+        let up = level.to_vec2() / level.to_vec2().hypot().max(EPSILON);
         let (rise, aside) = (way.dot(up) / unit, way.dot(Vec2::new(-up.y, up.x)) / unit);
-        let (fit, head) = if sign.shears() && aside.abs() > UPRIGHT * rise.abs() {
+        let (fit, head) = if row.stance == Stance::Slanted && aside.abs() > UPRIGHT * rise.abs() {
             (Fit { height: rise.max(0.3), shift: aside, ..fit }, foot + up)
         } else {
             (fit, head)
@@ -131,91 +133,96 @@ impl Pass<'_, '_> {
     fn put_shaped(&mut self, sign: Sign, foot: Point, head: Point, across: Vec2) {
         let unit = self.scene.unit;
         let way = head - foot;
-        let up = Vec2::new(-across.y, across.x) / across.hypot().max(1e-9);
+        let up = Vec2::new(-across.y, across.x) / across.hypot().max(EPSILON);
+        // The line through the ends is read either way, by the hand: up is where the head lies.
         let up = if up.dot(way) < 0.0 { -up } else { up };
         // The clear room at the foot is measured upright: what leans far from the ring below is lifted by what it lacks.
-        let out = foot.to_vec2() / foot.to_vec2().hypot().max(1e-9);
+        let out = foot.to_vec2() / foot.to_vec2().hypot().max(EPSILON);
         let foot = foot + out * (LIFT * (1.0 - out.dot(up)).clamp(0.0, 1.0) * unit);
         let way = head - foot;
+        // Two feet lie on a line; those between others lie above it, for the ring they stand on is round.
+        let row = sign.row();
+        let wide = across.hypot() / unit;
+        let bowed = row.stance == Stance::SharedHead && row.of.count > 2;
         let fit = Fit {
             height: (way.dot(up) / unit).max(0.3),
-            spread: across.hypot() / unit,
+            spread: wide,
             shift: way.dot(Vec2::new(-up.y, up.x)) / unit,
-            bow: if matches!(sign, Sign::Decrease(_, 3.., _)) {
-                (across.hypot() / unit).powi(2) / (8.0 * self.ring.foot.0)
-            } else {
-                0.0
-            },
+            bow: if bowed { wide * wide / (8.0 * self.ring.foot.0) } else { 0.0 },
             width: self.ring.unit * self.ring.middle(),
         };
         self.stand(sign, fit, foot, foot + up);
     }
 
     /// Chains of a turning chain that stands for the first stitch of the round.
-    fn turning_chain(&self, round: &Round, mark: &Mark) -> Option<u8> {
+    fn turning_chain(&self, round: &Round, seat: &Seat) -> Option<u8> {
         match round.begin {
-            Begin::Chain { chains, counts: true } if mark.op == 0 => Some(chains),
+            Begin::Chain { chains, counts: true } if seat.op == 0 => Some(chains),
             Begin::Chain { .. } | Begin::Spiral | Begin::Plain => None,
         }
     }
 
-    fn op(&mut self, op: &Op, mark: &Mark, standing: Option<u8>) {
+    fn op(&mut self, op: &Op, seat: &Seat, standing: Option<u8>) {
         match op.into {
             Spot::Skip => {}
-            Spot::Air => self.air(op, mark),
-            Spot::Together => self.together(op, mark),
+            Spot::Air => self.air(op, seat),
+            Spot::Together => self.together(op, seat),
+            // A turning chain that stands for the first stitch parts it from the others of its increase.
             Spot::Stitch | Spot::Space => match Sign::shared(op).filter(|_| standing.is_none()) {
-                Some(sign) => self.increase(sign, op.count() as usize, mark),
-                None => self.fan(op, mark, standing),
+                Some(sign) => self.increase(sign, op.count() as usize, seat),
+                None => self.fan(op, seat, standing),
             },
         }
     }
 
     /// The angle of the middle of what an operation uses up.
-    fn under(&self, op: &Op, mark: &Mark) -> Option<f64> {
-        let own = self.parents.get(mark.parent..mark.parent + op.consumed as usize)?;
+    fn under(&self, op: &Op, seat: &Seat) -> Option<f64> {
+        let own = self.parents.get(seat.parent..seat.parent + op.consumed as usize)?;
         if own.is_empty() { None } else { Some(own.iter().sum::<f64>() / own.len() as f64) }
     }
 
-    fn increase(&mut self, sign: Sign, count: usize, mark: &Mark) {
-        let last = mark.first + count.saturating_sub(1);
-        let (Some(&from), Some(&to)) = (self.ring.heads.get(mark.first), self.ring.heads.get(last)) else { return };
-        let Some(&parent) = self.parents.get(mark.parent) else { return };
+    fn increase(&mut self, sign: Sign, count: usize, seat: &Seat) {
+        let last = seat.first + count.saturating_sub(1);
+        let (Some(&from), Some(&to)) = (self.ring.heads.get(seat.first), self.ring.heads.get(last)) else { return };
+        let Some(&parent) = self.parents.get(seat.parent) else { return };
         let (from, to) = (self.head(from), self.head(to));
         let foot = self.foot(parent);
         self.put_shaped(sign, foot, from.midpoint(to), to - from);
     }
 
-    fn together(&mut self, op: &Op, mark: &Mark) {
-        let last = mark.parent + (op.consumed as usize).saturating_sub(1);
-        let (Some(&from), Some(&to)) = (self.parents.get(mark.parent), self.parents.get(last)) else { return };
+    fn together(&mut self, op: &Op, seat: &Seat) {
+        let last = seat.parent + (op.consumed as usize).saturating_sub(1);
+        let (Some(&from), Some(&to)) = (self.parents.get(seat.parent), self.parents.get(last)) else { return };
         let (from, to) = (self.foot(from), self.foot(to));
         if let Some(sign) = Sign::shared(op) {
-            self.put_shaped(sign, from.midpoint(to), self.head(mark.at), to - from);
+            self.put_shaped(sign, from.midpoint(to), self.head(seat.at), to - from);
         }
     }
 
     /// Stitches of their own heads from one foot; from several feet side by side where they go into a space.
-    fn fan(&mut self, op: &Op, mark: &Mark, standing: Option<u8>) {
-        let (under, step) = (self.under(op, mark), self.within(op, mark));
+    fn fan(&mut self, op: &Op, seat: &Seat, standing: Option<u8>) {
+        let (under, step) = (self.under(op, seat), self.within(op, seat));
         let all = feet(op);
-        let mut next = mark.first;
+        let mut next = seat.first;
         let mut chains = standing;
         for (i, stitch) in
             op.made.runs().flat_map(|(stitch, count)| std::iter::repeat_n(stitch, count as usize)).enumerate()
         {
+            // A picot has no foot of its own: it stands on the head of the stitch before.
             if stitch.row().counts == 0 {
-                self.picot(stitch, self.ring.heads.get(next.saturating_sub(1)).copied().unwrap_or(mark.at));
+                self.picot(stitch, self.ring.heads.get(next.saturating_sub(1)).copied().unwrap_or(seat.at));
                 continue;
             }
             let Some(&head) = self.ring.heads.get(next) else { return };
             next += 1;
+            // Chains between the stitches of a shell lie in a row with their heads and have no foot.
             if stitch == Stitch::CH {
                 self.chain(head, 0.5);
                 continue;
             }
             let spot = under.map_or(head, |under| under + (i as f64 - f64::from(all - 1) / 2.0) * step);
             let sign = chains.take().map_or(Sign::Stitch(stitch, op.loops), Sign::TurningChain);
+            // From one foot several stems part slowly: narrower bars keep them apart further down.
             let share = if all > 1 { 0.72 } else { 1.0 };
             self.put_within(sign, self.foot(spot), self.head(head), 1.0, share);
         }
@@ -223,30 +230,30 @@ impl Pass<'_, '_> {
 
     /// Angle from one foot to the next of stitches that go under the chains of one space; a narrow one is one foot, and
     /// stems that lean need more room to stay apart. Others rise from one foot.
-    fn within(&self, op: &Op, mark: &Mark) -> f64 {
+    fn within(&self, op: &Op, seat: &Seat) -> f64 {
         if op.into != Spot::Space {
             return 0.0;
         }
-        let own = self.parents.get(mark.parent..mark.parent + op.consumed as usize).unwrap_or_default();
-        let foot = self.ring.foot_at(mark.at);
+        let own = self.parents.get(seat.parent..seat.parent + op.consumed as usize).unwrap_or_default();
+        let foot = self.ring.foot_at(seat.at);
         let (Some(first), Some(last)) = (own.first(), own.last()) else { return 0.0 };
         let room = (last - first + 0.5 / foot) / f64::from(feet(op).max(1));
         let middle = (first + last) / 2.0;
-        let heads = self.ring.heads.iter().skip(mark.first).take(op.count() as usize);
+        let heads = self.ring.heads.iter().skip(seat.first).take(op.count() as usize);
         let aside = heads.map(|head| (head - middle).abs()).fold(0.0, f64::max) * self.ring.middle();
         let high = self.ring.head.0 - self.ring.foot.0;
         if room * foot * high / hypot(high, aside) < NARROW { 0.0 } else { room.min(0.6 * self.ring.unit) }
     }
 
     /// Chains over a gap, in an arch; a picot on the last stitch.
-    fn air(&mut self, op: &Op, mark: &Mark) {
+    fn air(&mut self, op: &Op, seat: &Seat) {
         let count = op.count() as usize;
-        let heads: Vec<f64> = self.ring.heads.get(mark.first..mark.first + count).unwrap_or_default().to_vec();
+        let heads: Vec<f64> = self.ring.heads.get(seat.first..seat.first + count).unwrap_or_default().to_vec();
         for (i, head) in heads.iter().enumerate() {
             self.chain(*head, (i as f64 + 0.5) / count as f64);
         }
         if let Some((picot, _)) = op.made.runs().find(|(stitch, _)| stitch.row().build == Build::Picot) {
-            self.picot(picot, mark.at);
+            self.picot(picot, seat.at);
         }
     }
 
@@ -288,13 +295,13 @@ impl Pass<'_, '_> {
 
     /// Angle of the foot of the first stitch.
     fn first_foot(&self, round: &Round) -> Option<f64> {
-        let mark = self.ring.marks.first()?;
-        let op = round.ops.get(mark.op)?;
-        let under = self.under(op, mark)?;
+        let seat = self.ring.seats.first()?;
+        let op = round.ops.get(seat.op)?;
+        let under = self.under(op, seat)?;
         match op.into {
-            Spot::Together => self.parents.get(mark.parent).copied(),
+            Spot::Together => self.parents.get(seat.parent).copied(),
             Spot::Stitch | Spot::Space | Spot::Air | Spot::Skip => {
-                Some(under - f64::from(feet(op).saturating_sub(1)) / 2.0 * self.within(op, mark))
+                Some(under - f64::from(feet(op).saturating_sub(1)) / 2.0 * self.within(op, seat))
             }
         }
     }
@@ -311,6 +318,7 @@ impl Pass<'_, '_> {
             self.put(Sign::TurningChain(chains), self.foot(foot), self.head(along), 1.0);
         }
         if round.close == Close::Join && self.scene.share.is_none() {
+            // The join lies past the last stitch, on the far side of the lane from the turning chain.
             let along = self.ring.to() + 0.5 / radius;
             let top = self.ring.head_at(along) + 0.12;
             let (foot, head) = (self.scene.at(along, top - 1.0), self.scene.at(along, top));

@@ -35,7 +35,6 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
     let work = words.say(if spiral { "chart-spiral" } else { "chart-joined" });
     let clock = ((options.start.degrees() / 30.0).round() as i64).rem_euclid(12);
     let clock = if clock == 0 { 12 } else { clock as u32 };
-    let count = |round: Option<&Round>| Arg::Count(round.map_or(0, |round| round.after));
     let sum: u64 = rounds.iter().map(|round| u64::from(round.after)).sum();
     let mut said = vec![words.with(
         "chart-says",
@@ -44,21 +43,22 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
             ("work", Arg::Text(&work)),
             ("clock", Arg::Count(clock)),
             ("rounds", Arg::Count(rounds.len() as u32)),
-            ("first", count(rounds.first())),
-            ("last", count(rounds.last())),
+            ("first", Arg::Count(rounds.first().map_or(0, |round| round.after))),
+            ("last", Arg::Count(rounds.last().map_or(0, |round| round.after))),
             ("sum", Arg::Count(sum.min(u64::from(u32::MAX)) as u32)),
         ],
     )];
     for (index, part) in size.parts.iter().enumerate() {
-        let own = |round: &&Round| round.part == index;
-        let Some((first, last)) = rounds.iter().find(own).zip(rounds.iter().rfind(own)) else { continue };
+        let mut own = rounds.iter().filter(|round| round.part == index);
+        let Some(first) = own.next() else { continue };
+        let last = own.next_back().unwrap_or(first);
         said.push(words.with(
             "chart-part-says",
             &[
                 ("part", Arg::Text(&part.name)),
                 ("from", Arg::Count(first.number)),
                 ("to", Arg::Count(last.number)),
-                ("count", count(Some(last))),
+                ("count", Arg::Count(last.after)),
             ],
         ));
     }

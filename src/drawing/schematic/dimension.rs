@@ -5,7 +5,7 @@ use kurbo::{Point, Vec2};
 
 use super::sheet::Sheet;
 use crate::drawing::{Anchor, TextItem};
-use crate::units::Angle;
+use crate::units::{Angle, TOLERANCE};
 
 /// Gap between the outline and an extension line, mm.
 const GAP: f64 = 1.0;
@@ -67,14 +67,13 @@ impl Dimension<'_> {
     /// its end.
     fn ways(&self, sheet: &Sheet, distance: f64) -> Vec<Placed> {
         // The end that stands out least gets the longer extension line.
-        let reach = |p: Point| p.to_vec2().dot(self.off);
-        let level = reach(self.from).max(reach(self.to)).max(self.beyond) + distance;
-        let end = |p: Point| p + self.off * (level - reach(p));
-        let ends = [end(self.from), end(self.to)];
+        let reaches = [self.from, self.to].map(|p| p.to_vec2().dot(self.off));
+        let level = reaches[0].max(reaches[1]).max(self.beyond) + distance;
+        let ends = [self.from + self.off * (level - reaches[0]), self.to + self.off * (level - reaches[1])];
         let span = ends[1] - ends[0];
         let mut along = if span.hypot() > 0.0 { span.normalize() } else { self.off.turn_90() };
         // Letters run to the right, or upward where the line stands upright.
-        let runs = along.x > 1e-6 || (along.x.abs() <= 1e-6 && along.y < 0.0);
+        let runs = along.x > TOLERANCE || (along.x.abs() <= TOLERANCE && along.y < 0.0);
         if !runs {
             along = -along;
         }
@@ -88,13 +87,12 @@ impl Dimension<'_> {
         let placed =
             |inward, line, texts| Placed { feet, ends, inner: -self.off, inward, line, between: line == ends, texts };
         let room = span.hypot() - 2.0 * sheet.style.arrow();
-        let fits = |item: &TextItem| item.face.width(&item.text, item.size) <= room;
         let middle = first.midpoint(last);
         let mut ways = Vec::new();
         let whole = text(self.value, middle + up * above, Anchor::Middle);
-        if fits(&whole) {
+        if width_of(&whole) <= room {
             // In the middle, or a little aside where something crosses there.
-            let slack = (room - whole.face.width(&whole.text, whole.size)) / 2.0;
+            let slack = (room - width_of(&whole)) / 2.0;
             for aside in [0.0, -0.6, 0.6, -0.95, 0.95] {
                 let at = whole.at + along * (aside * slack);
                 ways.push(placed(false, ends, vec![TextItem { at, ..whole.clone() }]));
@@ -103,12 +101,12 @@ impl Dimension<'_> {
         if let Some((one, other)) = self.value.split_once(" (") {
             let one = text(one, middle + up * above, Anchor::Middle);
             let other = text(&format!("({other}"), middle - up * below, Anchor::Middle);
-            if fits(&one) && fits(&other) {
+            if width_of(&one) <= room && width_of(&other) <= room {
                 ways.push(placed(false, ends, vec![one, other]));
             }
         }
         let tail = 2.0 * sheet.style.arrow();
-        let width = whole.face.width(&whole.text, whole.size);
+        let width = width_of(&whole);
         let inward = room < sheet.style.arrow();
         let start = if inward { tail } else { 0.0 };
         let past = last + along * (tail + width + 1.0);
@@ -121,16 +119,23 @@ impl Dimension<'_> {
     }
 }
 
+fn width_of(item: &TextItem) -> f64 {
+    item.face.width(&item.text, item.size)
+}
+
+/// An extension line from its foot past the end of the dimension line.
+fn extension(foot: Point, end: Point, overrun: f64) -> [Point; 2] {
+    let way = end - foot;
+    let way = if way.hypot() > 0.0 { way.normalize() } else { Vec2::ZERO };
+    [foot, end + way * overrun]
+}
+
 impl Placed {
     /// Lines drawn: the extension lines with their overrun, and the dimension line.
     fn lines(&self, sheet: &Sheet) -> Vec<[Point; 2]> {
         let overrun = sheet.style.overrun();
-        let extension = |foot: Point, end: Point| {
-            let way = end - foot;
-            let way = if way.hypot() > 0.0 { way.normalize() } else { Vec2::ZERO };
-            [foot, end + way * overrun]
-        };
-        vec![extension(self.feet[0], self.ends[0]), extension(self.feet[1], self.ends[1]), self.line]
+        let [first, last] = [0, 1].map(|i| extension(self.feet[i], self.ends[i], overrun));
+        vec![first, last, self.line]
     }
 
     fn free(&self, sheet: &Sheet) -> bool {

@@ -21,6 +21,7 @@ use crate::drawing::{Drawing, Group, Item, Origin, Role};
 use crate::geometry::{SideShape, SideView, side_view};
 use crate::plan::Plan;
 use crate::units::Mm;
+use crate::words::numbers::{self, decimal};
 use crate::words::{Arg, Words};
 
 use sheet::Sheet;
@@ -133,8 +134,9 @@ impl Scene<'_> {
         } else {
             let (values, letters) = (self.largest(&scales, top, room, false), self.largest(&scales, top, room, true));
             // Values on the lines read best, but not at the price of a much smaller drawing.
-            let of = |step: usize| scales.get(step).copied().unwrap_or(f64::INFINITY);
-            if of(values) <= of(letters) * DEAREST { (values, false) } else { (letters, true) }
+            let [by_values, by_letters] =
+                [values, letters].map(|step| scales.get(step).copied().unwrap_or(f64::INFINITY));
+            if by_values <= by_letters * DEAREST { (values, false) } else { (letters, true) }
         };
         match scales.get(step) {
             Some(scale) => self.set(*scale, lettered),
@@ -169,18 +171,16 @@ impl Scene<'_> {
     /// Where nothing fits with lines for most dimensions: letters, and the largest scale that fits with the rest of the
     /// measures in the list; where even the list doesn't fit, the largest at which the outline leaves room beside it.
     fn make_do(&mut self, scales: &[f64], top: bool, room: Size) {
-        let bare = |scene: &Self| scene.widest() * scene.scale <= OUTLINE_SHARE * room.width;
+        let mut bare = None;
         let whole = scales.iter().find(|scale| {
             self.set(**scale, true);
-            bare(self) && fits(&self.draw(top).0, room)
+            if self.widest() * self.scale > OUTLINE_SHARE * room.width {
+                return false;
+            }
+            bare.get_or_insert(**scale);
+            fits(&self.draw(top).0, room)
         });
-        let outline = || {
-            scales.iter().find(|scale| {
-                self.set(**scale, true);
-                bare(self)
-            })
-        };
-        let scale = whole.or_else(outline).or(scales.last()).copied().unwrap_or(1.0);
+        let scale = whole.copied().or(bare).or(scales.last().copied()).unwrap_or(1.0);
         self.set(scale, true);
     }
 
@@ -207,13 +207,13 @@ impl Scene<'_> {
     /// `Scale 1 : 2`.
     fn scale_words(&self) -> String {
         let (one, other) = if self.scale > 1.0 { (self.scale, 1.0) } else { (1.0, 1.0 / self.scale) };
-        let number = |value: f64| crate::words::numbers::decimal(value, 2, self.words.language);
-        let scale = format!("{}\u{a0}:\u{a0}{}", number(one), number(other));
+        let [one, other] = [one, other].map(|value| decimal(value, 2, self.words.language));
+        let scale = format!("{one}\u{a0}:\u{a0}{other}");
         self.words.with("schematic-scale", &[("scale", Arg::Text(&scale))])
     }
 
     fn length(&self, length: Mm) -> String {
-        crate::words::numbers::length(length, self.plan.design.units, self.words.language)
+        numbers::length(length, self.plan.design.units, self.words.language)
     }
 }
 

@@ -51,8 +51,8 @@ fn beside(sheet: &mut Sheet, name: &str, at: Point) -> bool {
             let (anchor, side) = if x < 0.0 { (Anchor::End, -1.0) } else { (Anchor::Start, 1.0) };
             let text = sheet.text(name, knee + Vec2::new(side, sheet.style.letters / 2.0), anchor);
             let start = at + (knee - at).normalize() * 0.5;
-            let inside = (knee.x - side * width).abs() < 1.0;
-            if !inside && sheet.free(&text) && sheet.clear(at, knee) && sheet.uncrossed(start, knee) {
+            let on_axis = (knee.x - side * width).abs() < 1.0;
+            if !on_axis && sheet.free(&text) && sheet.clear(at, knee) && sheet.uncrossed(start, knee) {
                 sheet.thin(at, knee);
                 sheet.write(text);
                 return true;

@@ -5,6 +5,7 @@ use kurbo::{BezPath, Point, Rect, Vec2};
 use super::SchematicOptions;
 use crate::drawing::{Anchor, Ends, Ink, Item, PathItem, Stroke, TextItem};
 use crate::font::Face;
+use crate::units::Angle;
 
 /// Clear room kept around letters, mm.
 const CLEAR: f64 = 0.4;
@@ -68,7 +69,7 @@ impl Quad {
         let room = flat.bounds();
         // A line of figures and capitals: its ink ends at the baseline but for commas and brackets.
         let room = Rect::new(room.x0, room.y0, room.x1, 0.22 * text.size).inflate(CLEAR, CLEAR);
-        let turn = Vec2::from_angle(text.turn.to_radians());
+        let turn = Angle::from_degrees(text.turn).direction();
         let place = |x: f64, y: f64| text.at + Vec2::new(x * turn.x - y * turn.y, x * turn.y + y * turn.x);
         Self([place(room.x0, room.y0), place(room.x1, room.y0), place(room.x1, room.y1), place(room.x0, room.y1)])
     }
@@ -78,11 +79,7 @@ impl Quad {
         let axes = (0..4).map(|i| (self.0[(i + 1) % 4] - self.0[i]).turn_90());
         let theirs = (0..other.len()).map(|i| (other[(i + 1) % other.len()] - other[i]).turn_90());
         axes.chain(theirs).filter(|axis| axis.hypot2() > 0.0).all(|axis| {
-            let span = |points: &[Point]| {
-                let along = points.iter().map(|p| p.to_vec2().dot(axis));
-                along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| (low.min(v), high.max(v)))
-            };
-            let ((a, b), (c, d)) = (span(&self.0), span(other));
+            let ((a, b), (c, d)) = (span(&self.0, axis), span(other, axis));
             a <= d && c <= b
         })
     }
@@ -91,6 +88,17 @@ impl Quad {
         let start = Rect::from_points(self.0[0], self.0[0]);
         self.0.iter().fold(start, |room, &p| room.union_pt(p))
     }
+}
+
+/// On which side of the way from `p` to `q` a point lies: above zero on one, below zero on the other.
+fn side(p: Point, q: Point, r: Point) -> f64 {
+    (q - p).cross(r - p)
+}
+
+/// From where to where points reach along an axis.
+fn span(points: &[Point], axis: Vec2) -> (f64, f64) {
+    let along = points.iter().map(|p| p.to_vec2().dot(axis));
+    along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), v| (low.min(v), high.max(v)))
 }
 
 /// What is drawn so far.
@@ -132,6 +140,12 @@ impl Sheet {
         let ends = if rest.len() > 1 && dashes.is_empty() { Ends::Round } else { Ends::Butt };
         let stroke = Some(Stroke { width, ink, ends, dashes });
         self.items.push(Item::Path(PathItem { path, fill: None, stroke }));
+    }
+
+    /// Draws a centre line: long dashes and dots.
+    pub(super) fn centre_line(&mut self, ends: [Point; 2]) {
+        let narrow = self.style.narrow;
+        self.line(&ends, narrow, Ink::BLACK, [24.0, 3.0, 0.5, 3.0].map(|part| part * narrow).to_vec());
     }
 
     /// Remembers a chain of lines as taken.
@@ -211,7 +225,7 @@ impl Sheet {
     /// True where a line would cross no other line.
     pub(super) fn uncrossed(&self, from: Point, to: Point) -> bool {
         !self.lines.iter().chain(&self.hints).any(|[a, b]| {
-            let side = |p: Point, q: Point, r: Point| (q - p).cross(r - p);
+            // Each has its ends on either side of the other.
             side(from, to, *a) * side(from, to, *b) < 0.0 && side(*a, *b, from) * side(*a, *b, to) < 0.0
         })
     }

@@ -8,6 +8,7 @@ use super::table::Shown;
 use super::{Scene, Sized, head, place};
 use crate::drawing::Ink;
 use crate::geometry::sideview::{Measure, MeasureKind};
+use crate::units::{EPSILON, TOLERANCE};
 
 /// Draws the side view with its axis at x = 0. Gives whether most dimensions found their line.
 pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet) -> bool {
@@ -61,7 +62,7 @@ fn outline(scene: &Scene<'_>, index: usize, sheet: &mut Sheet) {
     let size = &scene.sizes[index];
     let right = smooth(&scene.right(size), &sharp(size));
     let mut around: Vec<Point> = right.iter().rev().copied().map(mirror).collect();
-    around.extend(right.iter().skip(usize::from(right.first().is_some_and(|p| p.x < 1e-9))));
+    around.extend(right.iter().skip(usize::from(right.first().is_some_and(|p| p.x < EPSILON))));
     around.extend(around.first().copied());
     let (wide, ink) = (sheet.style.wide, Ink::BLACK);
     sheet.line(&around, wide, ink, pattern(index, wide));
@@ -69,35 +70,40 @@ fn outline(scene: &Scene<'_>, index: usize, sheet: &mut Sheet) {
 
 /// Which points of the outline are sharp folds.
 fn sharp(size: &Sized<'_>) -> Vec<bool> {
-    let folds = |at: &Point| size.view.folds.iter().any(|fold| fold.sharp && fold.at == *at);
-    size.view.outline.iter().map(folds).collect()
+    let folds_sharply = size.view.folds.iter().filter(|fold| fold.sharp);
+    size.view.outline.iter().map(|at| folds_sharply.clone().any(|fold| fold.at == *at)).collect()
 }
 
 /// A smooth way through points, four steps from each to the next, with corners where it is sharp: cubic arcs whose
 /// tangents are those of the parabola through three neighbours, so that uneven heights of rounds don't make it swing.
 fn smooth(points: &[Point], sharp: &[bool]) -> Vec<Point> {
     let last = points.len().saturating_sub(1);
-    let slope = |i: usize, j: usize| (points[j] - points[i]) / (points[j] - points[i]).hypot().max(1e-6);
-    let tangent = |i: usize, toward: usize| {
-        if i == 0 || i == last || sharp.get(i) == Some(&true) {
-            return slope(i.min(toward), i.max(toward));
-        }
-        let (before, after) = ((points[i] - points[i - 1]).hypot(), (points[i + 1] - points[i]).hypot());
-        let mixed = slope(i - 1, i) * after + slope(i, i + 1) * before;
-        mixed / (before + after).max(1e-6)
-    };
     let mut way: Vec<Point> = points.first().copied().into_iter().collect();
     for i in 0..last {
         let length = (points[i + 1] - points[i]).hypot() / 3.0;
         let arc = CubicBez::new(
             points[i],
-            points[i] + tangent(i, i + 1) * length,
-            points[i + 1] - tangent(i + 1, i) * length,
+            points[i] + tangent(points, sharp, i, i + 1) * length,
+            points[i + 1] - tangent(points, sharp, i + 1, i) * length,
             points[i + 1],
         );
         way.extend((1..=4).map(|step| arc.eval(f64::from(step) / 4.0)));
     }
     way
+}
+
+/// Direction of the way at point `i`: that of the piece to its neighbour `other` at an end or a corner.
+fn tangent(points: &[Point], sharp: &[bool], i: usize, other: usize) -> Vec2 {
+    if i == 0 || i + 1 == points.len() || sharp.get(i) == Some(&true) {
+        return slope(points[i.min(other)], points[i.max(other)]);
+    }
+    let (before, after) = ((points[i] - points[i - 1]).hypot(), (points[i + 1] - points[i]).hypot());
+    let mixed = slope(points[i - 1], points[i]) * after + slope(points[i], points[i + 1]) * before;
+    mixed / (before + after).max(TOLERANCE)
+}
+
+fn slope(from: Point, to: Point) -> Vec2 {
+    (to - from) / (to - from).hypot().max(TOLERANCE)
 }
 
 /// Folds of a single size; nested sizes would only tangle.
@@ -117,9 +123,7 @@ fn folds(scene: &Scene<'_>, sheet: &mut Sheet) {
 /// A long-dash-dot line on the axis, a little longer than the piece.
 fn centre_line(scene: &Scene<'_>, sheet: &mut Sheet) {
     let tall = scene.sizes.iter().map(|size| size.view.tall).fold(0.0, f64::max) * scene.scale;
-    let narrow = sheet.style.narrow;
-    let dashes = [24.0, 3.0, 0.5, 3.0].map(|part| part * narrow).to_vec();
-    sheet.line(&[Point::new(0.0, -4.0), Point::new(0.0, tall + 4.0)], narrow, Ink::BLACK, dashes);
+    sheet.centre_line([Point::new(0.0, -4.0), Point::new(0.0, tall + 4.0)]);
 }
 
 /// Shortest first, so that it comes to lie nearest to the outline. What finds no room goes into the list instead.
@@ -127,24 +131,27 @@ fn dimensions(scene: &Scene<'_>, size: &Sized<'_>, measures: &mut [Shown], sheet
     let mut listed = 0;
     let count = measures.iter().filter(|shown| shown.drawn).count();
     let mut drawn: Vec<&mut Shown> = measures.iter_mut().filter(|shown| shown.drawn).collect();
-    let rank = |measure: &Measure| match measure.kind {
-        MeasureKind::Along => 0,
-        MeasureKind::Across | MeasureKind::Widest => 1,
-        MeasureKind::Height => 2,
-        MeasureKind::Around | MeasureKind::LyingFlat => 3,
-    };
     drawn.sort_by(|a, b| {
-        rank(&a.measure).cmp(&rank(&b.measure)).then(a.measure.value.mm().total_cmp(&b.measure.value.mm()))
+        rank(a.measure.kind).cmp(&rank(b.measure.kind)).then(a.measure.value.mm().total_cmp(&b.measure.value.mm()))
     });
     for shown in drawn {
-        let mut places = places(scene, size, &shown.measure).into_iter();
-        shown.drawn = places.any(|(from, to, off)| {
-            let beyond = if off.x.abs() < 1e-9 { lowest(scene, off) } else { f64::NEG_INFINITY };
+        shown.drawn = places(scene, size, &shown.measure).into_iter().any(|(from, to, off)| {
+            let beyond = if off.x.abs() < EPSILON { lowest(scene, off) } else { f64::NEG_INFINITY };
             Dimension { from, to, off, beyond, value: &shown.label }.draw(sheet, 6)
         });
         listed += usize::from(!shown.drawn);
     }
     2 * listed <= count
+}
+
+/// Which kinds are drawn first: those that have the fewest places.
+fn rank(kind: MeasureKind) -> u8 {
+    match kind {
+        MeasureKind::Along => 0,
+        MeasureKind::Across | MeasureKind::Widest => 1,
+        MeasureKind::Height => 2,
+        MeasureKind::Around | MeasureKind::LyingFlat => 3,
+    }
 }
 
 /// How far the outlines of all sizes reach up or down, along `off`.
@@ -161,7 +168,7 @@ fn places(scene: &Scene<'_>, size: &Sized<'_>, measure: &Measure) -> Vec<(Point,
         MeasureKind::Along => {
             let way = to - from;
             let length = way.hypot();
-            if length < 1e-6 {
+            if length < TOLERANCE {
                 return Vec::new();
             }
             // Outward, seen from the axis; an upright part has it on its right.
@@ -180,11 +187,11 @@ fn places(scene: &Scene<'_>, size: &Sized<'_>, measure: &Measure) -> Vec<(Point,
         MeasureKind::Height => {
             let x = size.view.reach * scene.scale;
             let top = scene.drop(size) * scene.scale;
-            let near = |y: f64| {
-                let at = scene.right(size).into_iter().filter(|p| (p.y - y).abs() < 1.0).map(|p| p.x);
-                at.fold(0.0, f64::max).min(x)
-            };
-            let (top, foot) = (Point::new(near(top), top), Point::new(near(tall), tall));
+            let right = scene.right(size);
+            let [top, foot] = [top, tall].map(|y| {
+                let near = right.iter().filter(|p| (p.y - y).abs() < 1.0).map(|p| p.x);
+                Point::new(near.fold(0.0, f64::max).min(x), y)
+            });
             vec![(top, foot, Vec2::new(1.0, 0.0)), (mirror(top), mirror(foot), Vec2::new(-1.0, 0.0))]
         }
         MeasureKind::Around | MeasureKind::LyingFlat => Vec::new(),

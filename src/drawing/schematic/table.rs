@@ -32,17 +32,16 @@ pub(super) fn measures(scene: &Scene<'_>) -> Vec<Shown> {
     let Some(largest) = largest else { return Vec::new() };
     let mut shown = Vec::new();
     for measure in &largest.view.measures {
-        let same = |other: &&Measure| other.kind == measure.kind && other.part == measure.part;
-        let value = |size: &super::Sized<'_>| {
-            let found = size.view.measures.iter().find(same);
-            found.map(|measure| scene.length(measure.value))
-        };
+        let values = scene.sizes.iter().map(|size| {
+            let mut own = size.view.measures.iter();
+            let own = own.find(|own| own.kind == measure.kind && own.part == measure.part)?;
+            Some(scene.length(own.value))
+        });
         let drawn = !matches!(measure.kind, MeasureKind::Around | MeasureKind::LyingFlat);
-        let letter = letter(shown.len());
         let own = scene.length(measure.value);
         let across = matches!(measure.kind, MeasureKind::Across | MeasureKind::Widest);
         let label = match (scene.lettered, across) {
-            (true, _) => letter,
+            (true, _) => letter(shown.len()),
             (false, true) => format!("Ø\u{a0}{own}"),
             (false, false) => own,
         };
@@ -51,7 +50,7 @@ pub(super) fn measures(scene: &Scene<'_>) -> Vec<Shown> {
             label,
             name: name(scene, largest, measure),
             drawn,
-            values: scene.sizes.iter().map(value).collect(),
+            values: values.collect(),
         });
     }
     shown
@@ -83,10 +82,13 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &[Shown], sheet: &mut Sheet) {
     let (nested, lettered) = (scene.sizes.len() > 1, scene.lettered);
     let rows: Vec<&Shown> = measures.iter().filter(|shown| lettered || !shown.drawn).collect();
     let em = sheet.style.em();
-    let width = |text: &str| Face::Regular.width(text, em);
-    let names = rows.iter().map(|row| width(&row.name)).fold(0.0, f64::max);
-    let letters = if lettered { width("W") + 2.5 } else { 0.0 };
-    let cells = rows.iter().flat_map(|row| row.values.iter().flatten()).map(|value| width(value)).fold(0.0, f64::max);
+    let names = rows.iter().map(|row| Face::Regular.width(&row.name, em)).fold(0.0, f64::max);
+    let letters = if lettered { Face::Regular.width("W", em) + 2.5 } else { 0.0 };
+    let cells = rows
+        .iter()
+        .flat_map(|row| row.values.iter().flatten())
+        .map(|value| Face::Regular.width(value, em))
+        .fold(0.0, f64::max);
     let heads = scene.sizes.iter().map(|size| Face::Bold.width(size.name, em)).fold(0.0, f64::max);
     let column = cells.max(heads) + GUTTER;
     let line = 1.75 * sheet.style.letters;
@@ -99,8 +101,8 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &[Shown], sheet: &mut Sheet) {
     }
     for row in rows {
         if lettered {
-            let letter = sheet.text(&row.label, Point::new(left, y), Anchor::Start);
-            sheet.write(TextItem { face: Face::Bold, ..letter });
+            let label = sheet.text(&row.label, Point::new(left, y), Anchor::Start);
+            sheet.write(TextItem { face: Face::Bold, ..label });
         }
         sheet.write(sheet.text(&row.name, Point::new(left + letters, y), Anchor::Start));
         for (index, value) in row.values.iter().enumerate() {
@@ -111,7 +113,7 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &[Shown], sheet: &mut Sheet) {
         y += line;
     }
     y += 0.3 * line;
-    for note in notes(scene, |text| width(text) <= 0.95 * scene.options.width.mm()) {
+    for note in notes(scene, |text| Face::Regular.width(text, em) <= 0.95 * scene.options.width.mm()) {
         sheet.write(sheet.text(&note, Point::new(0.0, y), Anchor::Middle));
         y += line;
     }
@@ -141,9 +143,9 @@ fn notes(scene: &Scene<'_>, fits: impl Fn(&str) -> bool) -> Vec<String> {
 fn header(scene: &Scene<'_>, sheet: &mut Sheet, left: f64, column: f64, y: f64) {
     for (index, size) in scene.sizes.iter().enumerate() {
         let end = left + column * (index as f64 + 1.0);
-        let name = sheet.text(size.name, Point::new(end, y), Anchor::End);
-        let width = Face::Bold.width(size.name, name.size);
-        sheet.write(TextItem { face: Face::Bold, ..name });
+        let head = sheet.text(size.name, Point::new(end, y), Anchor::End);
+        let width = Face::Bold.width(size.name, head.size);
+        sheet.write(TextItem { face: Face::Bold, ..head });
         let level = y - sheet.style.letters / 2.0;
         let from = (end - width - 18.0).max(end - column + GUTTER);
         let (wide, to) = (sheet.style.wide, end - width - 1.5);

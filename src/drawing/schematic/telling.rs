@@ -3,6 +3,7 @@
 use super::Sized;
 use crate::geometry::sideview::{Measure, MeasureKind, PartExtent, STRAIGHT, SideView};
 use crate::plan::Plan;
+use crate::units::EPSILON;
 use crate::words::{Arg, Words, numbers};
 
 pub(super) fn title(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> String {
@@ -52,7 +53,7 @@ fn measure(plan: &Plan, size: &Sized<'_>, measure: &Measure, words: &Words) -> S
 fn run(view: &SideView, part: &PartExtent) -> &'static str {
     let way = view.part_outline(part);
     let Some((from, to)) = way.first().zip(way.last()) else { return "schematic-runs-straight" };
-    let out = (to.x - from.x) / part.length.mm().max(1e-9);
+    let out = (to.x - from.x) / part.length.mm().max(EPSILON);
     match out {
         _ if part.flat => "schematic-runs-flat",
         out if out > STRAIGHT => "schematic-runs-wider",

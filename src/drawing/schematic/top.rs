@@ -4,7 +4,8 @@ use kurbo::{Circle, Point, Shape, Vec2};
 
 use super::sheet::{Sheet, pattern};
 use super::{Scene, Sized};
-use crate::drawing::{Ends, Ink, PathItem, Stroke};
+use crate::drawing::{CURVE, Ends, Ink, PathItem, Stroke};
+use crate::units::{Angle, TURN};
 
 /// Draws the circles below everything drawn so far.
 pub(super) fn draw(scene: &Scene<'_>, sheet: &mut Sheet) {
@@ -16,24 +17,22 @@ pub(super) fn draw(scene: &Scene<'_>, sheet: &mut Sheet) {
             let width = if wide { sheet.style.wide } else { sheet.style.narrow };
             let circle = Circle::new(centre, radius);
             let stroke = Stroke { width, ink: Ink::BLACK, ends: Ends::Butt, dashes: pattern(index, width) };
-            let corner = |i: u32| centre + Vec2::from_angle(f64::from(i) * crate::units::TURN / 48.0) * radius;
-            let corners: Vec<Point> = (0..=48).map(corner).collect();
-            sheet.path(PathItem { path: circle.to_path(1e-3), fill: None, stroke: Some(stroke) }, &corners);
+            let turns = (0..=48).map(|i| Angle::from_radians(f64::from(i) * TURN / 48.0));
+            let corners: Vec<Point> = turns.map(|turn| centre + turn.direction() * radius).collect();
+            sheet.path(PathItem { path: circle.to_path(CURVE), fill: None, stroke: Some(stroke) }, &corners);
         }
     }
-    let narrow = sheet.style.narrow;
-    let dashes = || [24.0, 3.0, 0.5, 3.0].map(|part| part * narrow).to_vec();
     let arm = reach + 3.0;
     for way in [Vec2::new(arm, 0.0), Vec2::new(0.0, arm)] {
-        sheet.line(&[centre - way, centre + way], narrow, Ink::BLACK, dashes());
+        sheet.centre_line([centre - way, centre + way]);
     }
 }
 
 /// Radii on paper of the edges seen from above, and whether they stand out: ends of parts and the widest place, those
 /// that look alike once.
 fn circles(scene: &Scene<'_>, size: &Sized<'_>) -> Vec<(f64, bool)> {
-    let edge = |at: usize| size.view.outline.get(at).map(|p| p.x * scene.scale);
-    let mut radii: Vec<(f64, bool)> = size.view.parts.iter().filter_map(|part| Some((edge(part.to)?, false))).collect();
+    let edges = size.view.parts.iter().filter_map(|part| size.view.outline.get(part.to));
+    let mut radii: Vec<(f64, bool)> = edges.map(|edge| (edge.x * scene.scale, false)).collect();
     radii.push((size.view.reach * scene.scale, true));
     radii.sort_by(|a, b| a.0.total_cmp(&b.0).then(b.1.cmp(&a.1)));
     radii.dedup_by(|a, b| {

@@ -4,7 +4,8 @@
 
 use kurbo::{Affine, BezPath, Circle, Ellipse, Point, Rect, Shape, Vec2};
 
-use crate::drawing::{Ends, Ink, PathItem, Stroke, Symbol};
+use crate::drawing::{CURVE, Ends, Ink, PathItem, Stroke, Symbol};
+use crate::units::TOLERANCE;
 
 /// Weight of every plain stroke.
 pub(super) const WEIGHT: f64 = 0.11;
@@ -47,16 +48,16 @@ impl Pen {
     /// A bow from one point to another, its middle `bulge` to the right of the way from one to the other.
     pub(super) fn bow(&mut self, from: Point, to: Point, bulge: f64) {
         let way = to - from;
-        let side = Vec2::new(-way.y, way.x) * (bulge / 0.75 / way.hypot().max(1e-6));
+        let side = Vec2::new(-way.y, way.x) * (bulge / 0.75 / way.hypot().max(TOLERANCE));
         self.curve(from, from + way * 0.22 + side, to - way * 0.22 + side, to);
     }
 
     pub(super) fn oval(&mut self, centre: Point, rx: f64, ry: f64, turn: f64) {
-        self.strokes.extend(Ellipse::new(centre, (rx, ry), turn).path_elements(1e-3));
+        self.strokes.extend(Ellipse::new(centre, (rx, ry), turn).path_elements(CURVE));
     }
 
     pub(super) fn dot(&mut self, centre: Point, radius: f64) {
-        self.fills.extend(Circle::new(centre, radius).path_elements(1e-3));
+        self.fills.extend(Circle::new(centre, radius).path_elements(CURVE));
     }
 
     pub(super) fn outline(&mut self, points: &[Point]) {
@@ -70,7 +71,7 @@ impl Pen {
     /// A cross stroke of half length `half` over the way from one point to another, at the share `along`; `tilt` lifts
     /// its right end by that much.
     pub(super) fn across(&mut self, from: Point, to: Point, along: f64, half: f64, tilt: f64) {
-        let way = (to - from) / (to - from).hypot().max(1e-6);
+        let way = (to - from) / (to - from).hypot().max(TOLERANCE);
         let right = Vec2::new(-way.y, way.x);
         let arm = right * half + way * tilt;
         let middle = from.lerp(to, along);
@@ -85,7 +86,7 @@ impl Pen {
     /// Makes what was drawn upright on a foot narrower by a factor, and slants it so that its head comes to stand at a
     /// point at the same height.
     pub(super) fn set_aside(&mut self, girth: f64, foot: Point, head: Point) {
-        let by = (head.x - foot.x) / (head.y - foot.y).min(-1e-6);
+        let by = (head.x - foot.x) / (head.y - foot.y).min(-TOLERANCE);
         let slant = Affine::new([girth, 0.0, by, 1.0, -by * foot.y, 0.0]);
         self.strokes.apply_affine(slant);
         self.fills.apply_affine(slant);
@@ -104,7 +105,7 @@ impl Pen {
             let stroke = Stroke { width: self.weight, ink: Ink::BLACK, ends: Ends::Round, dashes: Vec::new() };
             paths.push(PathItem { path: self.strokes, fill: None, stroke: Some(stroke) });
         }
-        Symbol { paths, bounds: bounds.unwrap_or_default() }
+        Symbol { paths, bounds: bounds.unwrap_or_default(), loose: false }
     }
 }
 

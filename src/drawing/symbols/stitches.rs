@@ -7,6 +7,7 @@ use super::pen::{BAR, CLEAR, HEAVY, Pen, SLASH, WEIGHT};
 use crate::craft::{Build, Loops, Side, Stitch};
 use crate::drawing::Symbol;
 use crate::geometry::rings::cell_width;
+use crate::units::TOLERANCE;
 
 /// Height of the arc that tells one loop, room above it included.
 const ARC: f64 = 0.24;
@@ -72,12 +73,12 @@ fn loop_arc(pen: &mut Pen, loops: Loops, fit: &Fit) -> f64 {
 fn tall(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
     pen.line(foot, head);
     pen.level(head, bar);
-    slashes(pen, stitch, foot, head, SLASH.min(0.75 * bar));
+    draw_slashes(pen, stitch, foot, head, SLASH.min(0.75 * bar));
 }
 
-fn slashes(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, half: f64) {
+fn draw_slashes(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, half: f64) {
     let slashes = stitch.row().overs.saturating_sub(1);
-    let length = (head - foot).hypot().max(1e-6);
+    let length = (head - foot).hypot().max(TOLERANCE);
     let step = 0.4_f64.min(0.55 * length / f64::from(slashes.max(1)));
     // Where stems fan out from one foot their cells are narrow, and there is room for slashes further up only.
     let middle = if half < 0.16 { 0.62 } else { 0.52 };
@@ -188,16 +189,14 @@ fn popcorn(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point) {
 fn picot(pen: &mut Pen, stitch: Stitch, fit: &Fit) {
     let base = Point::new(0.0, -CLEAR);
     let room = fit.height - 2.0 * CLEAR;
-    let mut chain = |x: f64, y: f64, turn: f64| pen.oval(base + Vec2::new(x, -y * room), 0.13, 0.23, turn);
-    if stitch.row().stems < 4 {
-        chain(-0.26, 0.42, -0.35);
-        chain(0.0, 0.9, core::f64::consts::FRAC_PI_2);
-        chain(0.26, 0.42, 0.35);
+    // Where each chain lies, and its turn.
+    let chains: &[(f64, f64, f64)] = if stitch.row().stems < 4 {
+        &[(-0.26, 0.42, -0.35), (0.0, 0.9, core::f64::consts::FRAC_PI_2), (0.26, 0.42, 0.35)]
     } else {
-        for side in [-1.0, 1.0] {
-            chain(0.25 * side, 0.3, 0.7 * side);
-            chain(0.24 * side, 0.84, -0.8 * side);
-        }
+        &[(-0.25, 0.3, -0.7), (-0.24, 0.84, 0.8), (0.25, 0.3, 0.7), (0.24, 0.84, -0.8)]
+    };
+    for (x, y, turn) in chains {
+        pen.oval(base + Vec2::new(*x, -y * room), 0.13, 0.23, *turn);
     }
     pen.line(base + Vec2::new(-0.12, 0.0), base + Vec2::new(0.12, 0.0));
 }
@@ -224,7 +223,7 @@ pub(super) fn decrease(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Sy
     let head = Point::new(fit.shift, CLEAR + 0.02 - fit.height);
     let mut ends = across(fit.spread, count, Point::new(0.0, -CLEAR - 0.02 - lift));
     for foot in &mut ends {
-        let aside = 2.0 * foot.x / fit.spread.max(1e-6);
+        let aside = 2.0 * foot.x / fit.spread.max(TOLERANCE);
         foot.y -= fit.bow * (1.0 - aside * aside);
     }
     for foot in &ends {

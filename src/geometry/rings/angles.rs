@@ -1,7 +1,7 @@
 //! Angles of one ring: least squares between parents and even spacing.
 
 use super::radii::LEAST_WIDTH as FULL;
-use crate::units::EPSILON;
+use crate::units::{EPSILON, TOLERANCE};
 
 /// How stiff even spacing is against the pull of what a stitch stands on and of what stands on it, in a ring whose cells
 /// are one stitch unit wide. The root of it is the number of stitches over which a crowded place is smoothed out.
@@ -20,46 +20,56 @@ pub(super) struct Node {
     /// Room it takes, radians.
     pub(super) width: f64,
     /// Mean angle of what it stands on and of what stands on it.
-    pub(super) wish: Option<f64>,
-    /// Weight of that wish.
+    pub(super) ideal: Option<f64>,
+    /// Weight of that angle.
     pub(super) pull: f64,
     /// Half of the cell at its edges, radians, of which some may be given away.
     pub(super) edge: f64,
 }
 
-/// Angles of the middles of the nodes. The first node is the lane, which always has a wish; widths add up to a turn.
+impl Node {
+    /// How hard it is held at its ideal angle; not at all where it has none.
+    fn held(&self) -> f64 {
+        if self.ideal.is_some() { self.pull } else { 0.0 }
+    }
+}
+
+/// Angles of the middles of the nodes. The first node is the lane, which always has an ideal angle; widths add up to a turn.
 /// `room` is the width of a cell in stitch units: where there is room to spare, spacing matters less and neighbours may
 /// come as near as in a full ring.
 ///
-/// With u the distance from even spacing and q the wished one, Σ a (u − q)² + e Σ u² + b Σ (uᵢ₊₁ − uᵢ)² is least where
+/// With u the distance from even spacing and q the ideal one, Σ a (u − q)² + e Σ u² + b Σ (uᵢ₊₁ − uᵢ)² is least where
 /// (a + e + 2b) uᵢ − b uᵢ₋₁ − b uᵢ₊₁ = a q, round the ring: a cyclic tridiagonal system.
 pub(super) fn solve(nodes: &[Node], room: f64) -> Vec<f64> {
     let even = evenly(nodes);
+    // The cyclic system needs three; two nodes have nothing to compromise on.
     if nodes.len() < 3 {
         return even;
     }
-    let loose = 1.0 / room.max(1.0).powi(2);
+    // Even spacing matters where cells touch. With room to spare a stitch may as well stand right on its parent.
+    let spare = room.max(1.0);
+    let loose = 1.0 / (spare * spare);
     let (stiffness, ease) = (STIFFNESS * loose, EASE * loose);
-    let pull = |node: &Node| if node.wish.is_some() { node.pull } else { 0.0 };
-    let diagonal: Vec<f64> = nodes.iter().map(|node| pull(node) + ease + 2.0 * stiffness).collect();
-    let wished = nodes.iter().zip(&even).map(|(node, even)| pull(node) * (node.wish.unwrap_or(*even) - even));
-    let mut off = cyclic(&diagonal, -stiffness, &wished.collect::<Vec<_>>());
-    let give = GIVE.max(1.0 - FULL / room.max(1e-6));
+    let diagonal: Vec<f64> = nodes.iter().map(|node| node.held() + ease + 2.0 * stiffness).collect();
+    let forces = nodes.iter().zip(&even).map(|(node, even)| node.held() * (node.ideal.unwrap_or(*even) - even));
+    let mut off = cyclic(&diagonal, -stiffness, &forces.collect::<Vec<_>>());
+    // Roomy cells may give away all that a full ring would not have had.
+    let give = GIVE.max(1.0 - FULL / room.max(TOLERANCE));
     keep_apart(&mut off, nodes, give);
     even.iter().zip(off).map(|(even, off)| even + off).collect()
 }
 
-/// Node after node, turned so that they lie as near their wishes as they can.
+/// Node after node, turned so that they lie as near their ideal angles as they can.
 fn evenly(nodes: &[Node]) -> Vec<f64> {
     let mut edge = -nodes.first().map_or(0.0, |lane| lane.width / 2.0);
-    let middle = |node: &Node| {
-        let middle = edge + node.width / 2.0;
+    let mut even = Vec::with_capacity(nodes.len());
+    for node in nodes {
+        even.push(edge + node.width / 2.0);
         edge += node.width;
-        middle
-    };
-    let mut even: Vec<f64> = nodes.iter().map(middle).collect();
-    let pulled = nodes.iter().zip(&even).filter_map(|(node, even)| Some((node.pull * (node.wish? - even), node.pull)));
+    }
+    let pulled = nodes.iter().zip(&even).filter_map(|(node, even)| Some((node.pull * (node.ideal? - even), node.pull)));
     let (sum, pull) = pulled.fold((0.0, 0.0), |(sum, pull), (one, own)| (sum + one, pull + own));
+    // Even spacing leaves one freedom, its turn, and the weighted mean takes it.
     let turn = if pull > 0.0 { sum / pull } else { 0.0 };
     even.iter_mut().for_each(|angle| *angle += turn);
     even
@@ -70,6 +80,7 @@ fn evenly(nodes: &[Node]) -> Vec<f64> {
 fn cyclic(diagonal: &[f64], side: f64, right: &[f64]) -> Vec<f64> {
     let count = diagonal.len();
     let (Some(&first), Some(&last)) = (diagonal.first(), diagonal.last()) else { return Vec::new() };
+    // Any number but zero would do; this one doubles the first pivot, so that nothing is lost to cancellation.
     let gamma = -first;
     let mut cut = diagonal.to_vec();
     cut[0] = first - gamma;
@@ -106,7 +117,9 @@ fn tridiagonal(diagonal: &[f64], side: f64, right: &[f64]) -> Vec<f64> {
 /// what may be given away of the gaps, the share `give` of the cells at them, added up; the lane is held.
 fn keep_apart(off: &mut [f64], nodes: &[Node], give: f64) {
     let Some((&start, lane)) = off.first().zip(nodes.first()) else { return };
+    // slack[i]: what may be given away between the lane and node i.
     let mut slack = Vec::with_capacity(nodes.len());
+    slack.push(0.0);
     let (mut most, mut edge) = (0.0, lane.edge);
     for node in nodes.iter().skip(1) {
         most += give * (edge + node.edge);
@@ -114,15 +127,16 @@ fn keep_apart(off: &mut [f64], nodes: &[Node], give: f64) {
         edge = node.edge;
     }
     most += give * (edge + lane.edge);
-    let slack = |i: usize| i.checked_sub(1).and_then(|i| slack.get(i)).copied().unwrap_or(0.0);
-    let near = (1..off.len()).any(|i| off[i] + slack(i) < off[i - 1] + slack(i - 1) - EPSILON);
-    let ends = off.last().is_some_and(|last| *last > start + most - slack(off.len() - 1));
+    let near = (1..off.len()).any(|i| off[i] + slack[i] < off[i - 1] + slack[i - 1] - EPSILON);
+    let ends = off.last().is_some_and(|last| *last > start + most - slack[off.len() - 1]);
+    // The usual case: nothing came too near, and the least squares stand as they are.
     if !near && !ends {
         return;
     }
     let mut pools: Vec<(f64, usize)> = Vec::new();
     for (i, offset) in off.iter().enumerate().skip(1) {
-        let mut pool = (offset + slack(i), 1);
+        // With the gaps taken off, offsets that must not fall: pooled neighbours share their mean until none does.
+        let mut pool = (offset + slack[i], 1);
         while let Some(&(mean, count)) = pools.last() {
             if mean <= pool.0 {
                 break;
@@ -134,7 +148,8 @@ fn keep_apart(off: &mut [f64], nodes: &[Node], give: f64) {
     }
     let held = pools.iter().flat_map(|(mean, count)| std::iter::repeat_n(*mean, *count));
     for (i, mean) in (1..off.len()).zip(held) {
-        off[i] = mean.clamp(start, start + most) - slack(i);
+        // The lane is held, so what runs into it from either side stops there.
+        off[i] = mean.clamp(start, start + most) - slack[i];
     }
 }
 
@@ -143,10 +158,10 @@ mod tests {
     use super::*;
     use crate::units::TURN;
 
-    fn ring(wishes: &[Option<f64>]) -> Vec<Node> {
-        let width = TURN / (wishes.len() + 1) as f64;
-        let lane = Node { width, wish: Some(0.0), pull: 12.0, edge: 0.0 };
-        let nodes = wishes.iter().map(|wish| Node { width, wish: *wish, pull: 1.0, edge: width / 2.0 });
+    fn ring(ideals: &[Option<f64>]) -> Vec<Node> {
+        let width = TURN / (ideals.len() + 1) as f64;
+        let lane = Node { width, ideal: Some(0.0), pull: 12.0, edge: 0.0 };
+        let nodes = ideals.iter().map(|ideal| Node { width, ideal: *ideal, pull: 1.0, edge: width / 2.0 });
         std::iter::once(lane).chain(nodes).collect()
     }
 
@@ -163,8 +178,8 @@ mod tests {
 
     #[test]
     fn parents_in_even_places_are_stood_on() {
-        let wishes: Vec<_> = (1..12).map(|i| Some(TURN * f64::from(i) / 12.0)).collect();
-        for (i, angle) in solve(&ring(&wishes), 1.0).iter().enumerate() {
+        let ideals: Vec<_> = (1..12).map(|i| Some(TURN * f64::from(i) / 12.0)).collect();
+        for (i, angle) in solve(&ring(&ideals), 1.0).iter().enumerate() {
             assert!((angle - TURN * i as f64 / 12.0).abs() < 1e-9);
         }
     }

@@ -22,7 +22,7 @@ pub use rows::Row;
 use crate::craft::{Close, Foundation, Op, Round, Spot};
 use crate::design::Hand;
 use crate::plan::SizePlan;
-use crate::units::{Angle, TURN};
+use crate::units::{Angle, TOLERANCE, TURN};
 
 use radii::op_width;
 
@@ -94,7 +94,7 @@ pub struct Ring {
     /// Angle of every counted stitch of the round, in working order.
     pub heads: Vec<f64>,
     /// Every operation that makes something.
-    pub marks: Vec<Mark>,
+    pub seats: Vec<Seat>,
 }
 
 /// The beginning of a ring to which slip stitches lead.
@@ -110,7 +110,7 @@ pub struct Shift {
 
 /// An operation in its place.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Mark {
+pub struct Seat {
     /// Index into the operations of the round.
     pub op: usize,
     /// Angle of the middle of what it makes.
@@ -148,6 +148,8 @@ impl Ring {
     }
 
     fn between(&self, (start, end): (f64, f64), along: f64) -> f64 {
+        // Before its first cell and past its last a ring goes on level: what stands in the lane neither sinks nor
+        // rises.
         let share = (along - self.from()) / (self.to() - self.from());
         start + (end - start) * share.clamp(0.0, 1.0)
     }
@@ -171,6 +173,8 @@ impl Rings {
             Some(below) => &below.heads,
             None => &self.base,
         };
+        // Slip stitches lead past the first parents without using them up: the round comes to them last, a turn
+        // further on.
         let passed = self.rings.get(index).and_then(|ring| ring.shift).map_or(0, |shift| shift.passed);
         let (first, rest) = own.split_at(passed.min(own.len()));
         rest.iter().copied().chain(first.iter().map(|angle| angle + TURN)).collect()
@@ -181,6 +185,7 @@ impl Rings {
     fn lane_on_below(&self, index: usize) -> f64 {
         let Some(below) = index.checked_sub(1).and_then(|below| self.rings.get(below)) else { return 0.0 };
         match self.rings.get(index).and_then(|ring| ring.shift) {
+            // Its own lane has no place on the ring below, for it begins between two stitches there.
             Some(_) => self.first_cell(index) - below.lane_width / 2.0,
             None => below.lane,
         }
@@ -210,6 +215,7 @@ impl Rings {
 /// Lays out the rings of `rows`. `lanes[i]` is the width wanted for the lane at the start of ring i, in stitch units; a
 /// lane never takes more than [`WIDEST_LANE`]. Time and memory are linear in the stitches.
 pub fn layout(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
+    // Radii first: the angles hang on how wide a cell is at its radius, and never the other way round.
     let mut rings = rough(size, rows, lanes);
     let rounds: Vec<&Round> = rings.rings.iter().filter_map(|ring| size.rounds.get(ring.row.first)).collect();
     settle::all(&mut rings, &rounds);
@@ -223,12 +229,15 @@ pub fn rough(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
     let centre = radii::centre(size, before);
     let mut rings = radii::stack(size, rows, centre);
     for (index, ring) in rings.iter_mut().enumerate() {
+        // Near the centre a lane as wide as its label would take the ring: there the label gives way, not the
+        // stitches.
         let wanted = lanes.get(index).copied().unwrap_or(0.0) / ring.middle().max(0.1);
         ring.lane_width = wanted.min(WIDEST_LANE);
         let width: f64 = size.rounds.get(ring.row.first).map_or(0.0, |round| round.ops.iter().map(op_width).sum());
-        ring.unit = (TURN - ring.lane_width) / width.max(1e-6);
+        ring.unit = (TURN - ring.lane_width) / width.max(TOLERANCE);
     }
     let base = rings.first().map_or(Vec::new(), |ring| {
+        // The stitches before the first ring shown are not laid out: a part begins on stitches spread evenly.
         let step = (ring.to() - ring.from()) / f64::from(before.max(1));
         (0..before).map(|i| ring.from() + step * (f64::from(i) + 0.5)).collect()
     });
@@ -243,6 +252,7 @@ fn spirals(round: &Round) -> bool {
 /// Stitches across the widest place of what an operation makes, for a foundation of chains.
 fn foundation_radius(foundation: Foundation) -> f64 {
     match foundation {
+        // Small, so that the chart is not mostly hole, but wide enough for the sign that stands in it.
         Foundation::Ring | Foundation::Chain(_) => 1.15,
         Foundation::ChainRing(chains) => (f64::from(chains) * 0.36 / TURN + 0.75).max(1.15),
     }

@@ -19,6 +19,7 @@ pub fn ring_height(stitch: Stitch) -> f64 {
     if stitch.row().build == Build::Picot {
         return 1.0;
     }
+    // As tall as they are, trebles would push the rounds outside them off the page.
     if ratio <= 2.0 { ratio.max(0.75) } else { 2.0 + 0.6 * (ratio - 2.0) }
 }
 
@@ -26,6 +27,7 @@ pub fn ring_height(stitch: Stitch) -> f64 {
 pub fn cell_width(stitch: Stitch) -> f64 {
     match stitch.row().build {
         Build::Chain => 0.66,
+        // A picot sits on the stitch before it and takes nothing from its neighbours.
         Build::Picot => 0.0,
         Build::Slip
         | Build::Cross
@@ -50,6 +52,7 @@ pub(super) fn centre(size: &SizePlan, before: u32) -> f64 {
 
 /// Height of a round: its tallest stitch that isn't a chain, or chains if there is nothing else.
 fn height(round: &Round) -> f64 {
+    // Chains over a gap hang between stitches and have no say in how tall the round is.
     let stitches = round.ops.iter().filter(|op| op.into != Spot::Air).flat_map(|op| op.made.runs());
     let tallest = stitches.map(|(stitch, _)| ring_height(stitch)).fold(0.0, f64::max);
     if tallest > 0.0 { tallest } else { 0.75 }
@@ -62,6 +65,7 @@ pub(super) fn stack(size: &SizePlan, rows: &[Row], centre: f64) -> Vec<Ring> {
     let mut widths = Vec::with_capacity(rows.len());
     for (index, row) in rows.iter().enumerate() {
         let Some(round) = size.rounds.get(row.first) else { continue };
+        // A spiral rises by the height of the round to come, and slip stitches to come need room above this one.
         let next = rows.get(index + 1).and_then(|row| size.rounds.get(row.first));
         rings.push(stand(rings.last(), centre, *row, round, next));
         widths.push(round.ops.iter().map(op_width).sum::<f64>());
@@ -74,6 +78,7 @@ pub(super) fn stack(size: &SizePlan, rows: &[Row], centre: f64) -> Vec<Ring> {
 fn give_room(rings: &mut [Ring], widths: &[f64]) {
     let mut share = 0.0_f64;
     let mut shares = vec![0.0; rings.len()];
+    // From outside in, so that every ring knows the greatest share that any ring beyond it lacks.
     for (i, (ring, width)) in rings.iter().zip(widths).enumerate().rev() {
         let middle = (ring.foot.0 + ring.head.0) / 2.0;
         share = share.max(width * LEAST_WIDTH / TURN / middle - 1.0);
@@ -82,7 +87,9 @@ fn give_room(rings: &mut [Ring], widths: &[f64]) {
     let mut moved = 0.0_f64;
     for (ring, share) in rings.iter_mut().zip(shares) {
         let before = moved;
+        // Rings are only ever moved outward, and never less than those inside them.
         moved = moved.max(share * ring.head.0);
+        // The feet at the end of a spiral stand on the heads of its own beginning, and move with them.
         let end = if ring.head.1 > ring.head.0 { moved } else { before.max(moved) };
         ring.foot = (ring.foot.0 + before, ring.foot.1 + if ring.foot.1 > ring.foot.0 { end } else { before });
         ring.head = (ring.head.0 + moved, ring.head.1 + moved);
@@ -103,9 +110,11 @@ fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Optio
         let over = ring.margin + ring.crest;
         (ring.head.0 + over, ring.head.1 + over)
     });
+    // A band stands for several rounds: the clear room says that something is left out.
     let margin = if row.is_band() { 0.3 } else { 0.0 };
     let foot = (foot.0 + margin, foot.1 + margin);
     let head = if spirals(round) {
+        // The heads at the start carry the feet at the end, and are never lower than those.
         let start = (foot.0 + own).max(foot.1);
         (start, start + next.filter(|next| spirals(next)).map_or(own, height))
     } else {
@@ -113,13 +122,14 @@ fn stand(below: Option<&Ring>, centre: f64, row: Row, round: &Round, next: Optio
     };
     let picots = round.ops.iter().flat_map(|op| op.made.runs()).any(|(stitch, _)| stitch.row().build == Build::Picot);
     let slips = next.is_some_and(|next| next.slipped > 0);
+    // What stands on the heads must clear the feet of the next round.
     let picots = if picots { ring_height(Stitch::PICOT) + 0.1 } else { 0.0 };
     let crest = picots + if slips { 2.0 * SLIP } else { 0.0 };
-    let (heads, marks) = (Vec::new(), Vec::new());
+    let (heads, seats) = (Vec::new(), Vec::new());
     let shift = round.ops.first().filter(|_| round.slipped > 0 && below.is_some()).map(|op| Shift {
         passed: round.slipped as usize,
         under: op.consumed as usize,
         width: op_width(op),
     });
-    Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, crest, shift, unit: 0.0, heads, marks }
+    Ring { row, lane: 0.0, lane_width: 0.0, foot, head, margin, crest, shift, unit: 0.0, heads, seats }
 }

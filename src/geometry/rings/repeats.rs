@@ -6,6 +6,7 @@ use crate::plan::SizePlan;
 /// Into how many equal shares every round of a size can be cut, each share worked the same; 1 where there is none.
 /// A round that begins further on than the one below is not cut. Linear in the stitches.
 pub fn repeats(size: &SizePlan) -> u32 {
+    // Slip stitches turn each round against the last: no straight cut meets the start of every repeat.
     if size.rounds.iter().any(|round| round.slipped > 0) {
         return 1;
     }

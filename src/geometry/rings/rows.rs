@@ -33,6 +33,7 @@ impl Row {
         let mut index = 0;
         while index < size.rounds.len() {
             let run = alike(&size.rounds[index..]);
+            // Of two alike rounds a band would save one ring only.
             let last = if run >= BAND { index + run - 1 } else { index };
             rows.push(Self { first: index, last });
             index = last + 1;
@@ -44,11 +45,12 @@ impl Row {
 /// How many rounds from the first on are plain, even and the same.
 fn alike(rounds: &[Round]) -> usize {
     let Some(first) = rounds.first() else { return 0 };
+    // Shaped rounds are what a chart is read for, alike or not: they always stand alone.
     if !first.ops.iter().all(is_plain) {
         return 1;
     }
-    let same = |round: &&Round| {
+    let same = rounds.iter().take_while(|round| {
         round.part == first.part && round.colour == first.colour && round.close == first.close && round.ops == first.ops
-    };
-    rounds.iter().take_while(same).count()
+    });
+    same.count()
 }

@@ -3,6 +3,9 @@
 /// Entries kept below the diagonal: two unknowns a round, and a bend reaches over two rounds.
 pub(super) const REACH: usize = 5;
 
+/// A pivot that elimination leaves less than this share of is all rounding: the matrix isn't safely positive definite.
+const SINGULAR: f64 = 1e-13;
+
 /// A symmetric band matrix; `rows[i][d]` is the entry at (i, i − d).
 #[derive(Clone, Debug)]
 pub(super) struct Band {
@@ -37,7 +40,7 @@ impl Band {
                 let rest = low[i][off] - shared;
                 if off > 0 {
                     low[i][off] = rest / low[j][0];
-                } else if rest > scale * 1e-13 && rest.is_finite() {
+                } else if rest > scale * SINGULAR && rest.is_finite() {
                     low[i][0] = rest.sqrt();
                 } else {
                     return None;

@@ -12,7 +12,7 @@
 use super::band::Band;
 use super::findings::SHOWS;
 use super::rest::Rest;
-use crate::units::TURN;
+use crate::units::{TOLERANCE, TURN};
 
 /// Weight B of bending. A solid sheet of thickness t has t²/12w² here; yarn slips on yarn, and the value chosen is that
 /// of a sheet a sixth of a stitch width thick. It is our judgement, between two bounds that can be checked: small
@@ -66,14 +66,8 @@ impl Energy {
                 Term { share, around: round.around, height: round.height, level }
             })
             .collect();
-        let joint = |pair: &[super::rest::RestRound]| match pair {
-            [inner, outer] if !outer.folds => {
-                let bend = (inner.width + outer.width) / (inner.height + outer.height);
-                BENDING * bend * bend * (inner.area() + outer.area()) / total
-            }
-            _ => 0.0,
-        };
-        Self { start: rest.start, rounds, joints: rest.rounds.windows(2).map(joint).collect() }
+        let joints = rest.rounds.windows(2).map(|pair| joint(pair, total)).collect();
+        Self { start: rest.start, rounds, joints }
     }
 
     /// Edge of round `k`, from 1; 0 is the ring.
@@ -86,8 +80,8 @@ impl Energy {
         let (foot, edge) = (self.point(x, k - 1), self.point(x, k));
         let (dr, dz) = (edge[0] - foot[0], edge[1] - foot[1]);
         let length = (dr * dr + dz * dz).sqrt();
-        // A round without length points outward; 1e-6 of a round keeps the curvature finite.
-        let least = 1e-6 * self.rounds[k - 1].height;
+        // A round without length points outward; a millionth of a round keeps the curvature finite.
+        let least = TOLERANCE * self.rounds[k - 1].height;
         if length > least { (length, [dr / length, dz / length]) } else { (least, [1.0, 0.0]) }
     }
 
@@ -111,11 +105,11 @@ impl Energy {
 
     /// Stiffness of every unknown by stretch alone; the measure in which steps are damped.
     pub(super) fn stiffness(&self) -> Vec<f64> {
-        let one = |term: &Term| {
+        let each = self.rounds.iter().flat_map(|term| {
             let (hoop, slant) = (TURN / term.around, 1.0 / term.height);
             [2.0 * term.share * (hoop * hoop + slant * slant); 2]
-        };
-        self.rounds.iter().flat_map(one).collect()
+        });
+        each.collect()
     }
 
     /// Slope and curvature at a shape.
@@ -172,6 +166,17 @@ impl Energy {
         local.add_curvature(&own(v, q, l2), &outer, &outer);
         local.add_curvature(&cross, &inner, &outer);
         local.add_curvature(&turned, &outer, &inner);
+    }
+}
+
+/// Weight of the joint between two rounds of a fabric of so much area; none where the outer one folds.
+fn joint(pair: &[super::rest::RestRound], total: f64) -> f64 {
+    match pair {
+        [inner, outer] if !outer.folds => {
+            let bend = (inner.width + outer.width) / (inner.height + outer.height);
+            BENDING * bend * bend * (inner.area() + outer.area()) / total
+        }
+        _ => 0.0,
     }
 }
 

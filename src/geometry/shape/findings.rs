@@ -30,18 +30,15 @@ struct Misfit {
 /// Everything worth telling about a shape.
 pub(super) fn findings(size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> Vec<Finding> {
     let misfits: Vec<Option<Misfit>> = (0..rounds.len()).map(|i| misfit(rest, rounds, i)).collect();
-    let kind = |i: usize| misfits.get(i).and_then(|misfit| misfit.as_ref()).map(|misfit| misfit.kind);
+    let kinds: Vec<Option<FindingKind>> = misfits.iter().map(|misfit| Some(misfit.as_ref()?.kind)).collect();
     let mut found = Vec::new();
     let mut first = 0;
-    while first < misfits.len() {
-        let mut last = first;
-        while kind(last + 1).is_some() && kind(last + 1) == kind(first) {
-            last += 1;
+    for run in kinds.chunk_by(|one, next| one == next) {
+        // One round off is forgiven: its neighbours share what it lacks.
+        if run.len() > 1 && run.iter().all(Option::is_some) {
+            found.extend(tell(size, rest, &misfits, (first, first + run.len() - 1)));
         }
-        if kind(first).is_some() && last > first {
-            found.extend(tell(size, rest, &misfits, (first, last)));
-        }
-        first = last + 1;
+        first += run.len();
     }
     found
 }
@@ -49,12 +46,17 @@ pub(super) fn findings(size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> V
 fn misfit(rest: &Rest, rounds: &[RoundShape], i: usize) -> Option<Misfit> {
     let (fabric, shape) = (rest.rounds.get(i)?, rounds.get(i)?);
     let count = fabric.around / fabric.width;
-    let of = |kind: FindingKind, share: f64| {
-        (share >= SHOWS && share * count >= STITCHES).then_some(Misfit { kind, share, stitches: share * count })
-    };
-    let cups = fabric.flat.and_then(|wanted| of(FindingKind::Cups, wanted / fabric.around - 1.0));
-    let binds = || of(FindingKind::Binds, shape.hoop_strain).filter(|_| count >= FEW);
-    cups.or_else(|| of(FindingKind::Ruffles, -shape.hoop_strain)).or_else(binds)
+    let cups = fabric.flat.and_then(|wanted| Misfit::of(FindingKind::Cups, wanted / fabric.around - 1.0, count));
+    cups.or_else(|| Misfit::of(FindingKind::Ruffles, -shape.hoop_strain, count))
+        .or_else(|| Misfit::of(FindingKind::Binds, shape.hoop_strain, count).filter(|_| count >= FEW))
+}
+
+impl Misfit {
+    /// A misfit by a share of `count` stitches; nothing for one that doesn't show.
+    fn of(kind: FindingKind, share: f64, count: f64) -> Option<Self> {
+        let stitches = share * count;
+        (share >= SHOWS && stitches >= STITCHES).then_some(Self { kind, share, stitches })
+    }
 }
 
 fn tell(size: &SizePlan, rest: &Rest, misfits: &[Option<Misfit>], (first, last): (usize, usize)) -> Option<Finding> {
@@ -62,11 +64,10 @@ fn tell(size: &SizePlan, rest: &Rest, misfits: &[Option<Misfit>], (first, last):
     let (worst, at) = run
         .filter_map(|(misfit, at)| misfit.as_ref().map(|misfit| (misfit, at)))
         .max_by(|(a, _), (b, _)| a.stitches.total_cmp(&b.stitches))?;
-    let number = |i: usize| size.rounds.get(i).map_or(i as u32 + 1, |round| round.number);
     let what = format!(
         "Rounds {} to {} {}: about {:.0} {} at round {} ({:.0} %)",
-        number(first),
-        number(last),
+        number(size, first),
+        number(size, last),
         match worst.kind {
             FindingKind::Ruffles => "will ruffle",
             FindingKind::Cups => "will cup instead of lying flat",
@@ -77,11 +78,22 @@ fn tell(size: &SizePlan, rest: &Rest, misfits: &[Option<Misfit>], (first, last):
             FindingKind::Ruffles => "stitches more than there is room for",
             FindingKind::Cups | FindingKind::Binds => "stitches too few",
         },
-        number(at),
+        number(size, at),
         worst.share * 100.0,
     );
     let sentence = format!("{what}; {}", cure(size, rest, worst, (first, last)));
-    Some(Finding { first: number(first), last: number(last), kind: worst.kind, sentence })
+    Some(Finding { first: number(size, first), last: number(size, last), kind: worst.kind, sentence })
+}
+
+/// Number of a round by its index.
+fn number(size: &SizePlan, index: usize) -> u32 {
+    size.rounds.get(index).map_or(index as u32 + 1, |round| round.number)
+}
+
+/// A number of things in words, one at least.
+fn steps(count: f64, one: &str, many: &str) -> String {
+    let count = count.ceil().max(1.0);
+    if count < 1.5 { format!("one {one}") } else { format!("{count:.0} {many}") }
 }
 
 /// What to do about it: a gentler rate where the rate is wrong throughout, otherwise more rounds for one sudden jump.
@@ -94,10 +106,6 @@ fn cure(size: &SizePlan, rest: &Rest, worst: &Misfit, (first, last): (usize, usi
     // A ring's first round isn't a jump, there is nothing before it.
     let steepest = size.rounds.iter().enumerate().skip(first.saturating_sub(3).max(1)).take(last + 4 - first.min(3));
     let steepest = steepest.max_by_key(|(i, round)| (round.change().abs(), usize::MAX - i));
-    let steps = |count: f64, one: &str, many: &str| {
-        let count = count.ceil().max(1.0);
-        if count < 1.5 { format!("one {one}") } else { format!("{count:.0} {many}") }
-    };
     match worst.kind {
         FindingKind::Ruffles if rate > flat + 0.4 && !sudden(steepest.map(|(_, round)| round.change()), rate) => {
             format!("work {} a round", steps((rate - flat).round(), "increase fewer", "increases fewer"))

@@ -11,7 +11,7 @@ mod rest;
 
 use super::{RoundShape, SideShape};
 use crate::plan::{Plan, SizePlan};
-use crate::units::{Mm, TURN};
+use crate::units::{Mm, TURN, hypot};
 
 /// Predicts the side shape of one size.
 ///
@@ -25,7 +25,7 @@ pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
     let mut rounds = Vec::with_capacity(rest.rounds.len());
     for (fabric, edge) in rest.rounds.iter().zip(x.chunks_exact(2)) {
         let (r, z) = (edge[0].max(0.0), edge[1]);
-        let slant = libm::hypot(r - foot.0, z - foot.1);
+        let slant = hypot(r - foot.0, z - foot.1);
         rounds.push(RoundShape {
             radius: Mm::new(r),
             height: Mm::new(z),

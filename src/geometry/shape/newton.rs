@@ -9,6 +9,16 @@ const STEPS: usize = 250;
 /// A step shorter than this share of the shortest round ends the search.
 const SHORT: f64 = 1e-9;
 
+/// Damping, as a share of the stiffness by stretch: what the search begins with, below what it is left off, what it begins
+/// with again, and above what no step is looked for.
+const DAMPING: f64 = 1e-3;
+const NO_DAMPING: f64 = 1e-9;
+const DAMPED_AGAIN: f64 = 1e-8;
+const MOST_DAMPING: f64 = 1e12;
+
+/// A step that promises to lower the energy by less than this is lost in the rounding of its sum.
+const NOTHING_GAINED: f64 = 1e-18;
+
 /// The shape of least energy found: r and z of every round, mm. Where parts may lie flat or cup, both are tried.
 pub(super) fn shape(rest: &Rest) -> Vec<f64> {
     let energy = Energy::of(rest);
@@ -28,7 +38,7 @@ fn relax(energy: &Energy, rest: &Rest, guess: Vec<f64>) -> (f64, Vec<f64>) {
     let least = rest.rounds.iter().map(|round| round.height).fold(f64::INFINITY, f64::min) * SHORT;
     let mut x = guess;
     let mut value = energy.value(&x);
-    let mut damping = 1e-3;
+    let mut damping = DAMPING;
     for _ in 0..STEPS {
         let local = energy.local(&x);
         let downhill: Vec<f64> = local.slope.iter().map(|slope| -slope).collect();
@@ -55,7 +65,7 @@ fn descend(
     (x, value): (&[f64], f64),
     damping: &mut f64,
 ) -> Option<(Vec<f64>, f64, f64)> {
-    while *damping < 1e12 {
+    while *damping < MOST_DAMPING {
         let shift: Vec<f64> = stiffness.iter().map(|s| s * *damping).collect();
         if let Some(step) = curvature.solve(&shift, downhill) {
             let next: Vec<f64> = x.iter().zip(&step).map(|(x, step)| x + step).collect();
@@ -64,14 +74,14 @@ fn descend(
             let promised: f64 = step.iter().zip(downhill).map(|(step, slope)| step * slope).sum::<f64>() / 2.0;
             let longest = step.iter().fold(0.0_f64, |longest, step| longest.max(step.abs()));
             if lower.is_finite() && value - lower >= 0.1 * promised {
-                *damping = if *damping > 1e-9 { *damping / 5.0 } else { 0.0 };
+                *damping = if *damping > NO_DAMPING { *damping / 5.0 } else { 0.0 };
                 return Some((next, lower, longest));
             }
-            if promised < 1e-18 {
+            if promised < NOTHING_GAINED {
                 return None;
             }
         }
-        *damping = (*damping * 4.0).max(1e-8);
+        *damping = (*damping * 4.0).max(DAMPED_AGAIN);
     }
     None
 }
@@ -83,7 +93,7 @@ fn guess(rest: &Rest, flat: bool) -> Vec<f64> {
     const NEAR: usize = 3;
     const ALMOST: f64 = 0.999;
     let rounds = &rest.rounds;
-    let radius = |k: usize| if k == 0 { rest.start } else { rounds[k - 1].radius() };
+    let radii: Vec<f64> = [rest.start].into_iter().chain(rounds.iter().map(|round| round.radius())).collect();
     let (mut r, mut z) = (rest.start, 0.0);
     let mut x = Vec::with_capacity(2 * rounds.len());
     for (i, round) in rounds.iter().enumerate() {
@@ -93,7 +103,7 @@ fn guess(rest: &Rest, flat: bool) -> Vec<f64> {
             .find(|&k| rounds[k].folds)
             .unwrap_or(rounds.len().min(i + NEAR + 1));
         let height: f64 = rounds[first..last].iter().map(|near| near.height).sum();
-        let out = ((radius(last) - radius(first)) / height).clamp(-1.0, 1.0);
+        let out = ((radii[last] - radii[first]) / height).clamp(-1.0, 1.0);
         let out = if flat && round.blocked { out.max(ALMOST) } else { out };
         let down = (1.0 - out * out).sqrt();
         r = (r + out * round.height).max(0.0);

@@ -57,7 +57,7 @@ impl Rest {
         let mut rounds = Vec::with_capacity(size.rounds.len());
         for round in &size.rounds {
             rises = rising(plan, size, round).unwrap_or(rises);
-            rounds.push(RestRound { rises, folds: round.loops() != Loops::Both, ..measures(plan, round) });
+            rounds.push(RestRound { rises, folds: round.loops() != Loops::Both, ..at_rest(plan, round) });
         }
         let mut rest = Self { start, rounds };
         rest.lay_flat(plan, size);
@@ -81,10 +81,17 @@ impl Rest {
                 radius += round.height;
                 round.flat = Some(TURN * radius);
             }
-            let lacks = |round: &RestRound| round.flat.map_or(0.0, |flat| flat / round.around - 1.0);
-            let blocked = fabric.iter().all(|round| lacks(round) < SHOWS || round.around < FEW * round.width);
+            // A part is blocked as a whole: one round that cups for good would pull its neighbours up with it.
+            let blocked = fabric.iter().all(|round| round.lacks() < SHOWS || round.around < FEW * round.width);
             fabric.iter_mut().for_each(|round| round.blocked = blocked);
         }
+    }
+}
+
+impl RestRound {
+    /// What it lacks of lying flat, as a share of its own circumference.
+    fn lacks(&self) -> f64 {
+        self.flat.map_or(0.0, |flat| flat / self.around - 1.0)
     }
 }
 
@@ -109,7 +116,7 @@ fn rising(plan: &Plan, size: &SizePlan, round: &Round) -> Option<bool> {
 
 /// Adds up the stitches of a round. Chains between stitches widen it and don't lower it; a round of chains alone has
 /// the height of a chain. The smallest round counts as one stitch.
-fn measures(plan: &Plan, round: &Round) -> RestRound {
+fn at_rest(plan: &Plan, round: &Round) -> RestRound {
     let main = plan.gauge(round.stitch);
     let (mut around, mut count, mut tall, mut heights) = (0.0, 0.0, 0.0, 0.0);
     for (stitch, made) in round.ops.iter().flat_map(|op| op.made.runs()) {

@@ -2,7 +2,7 @@
 
 use kurbo::{BezPath, Circle, Point, Rect, Shape};
 
-use crate::drawing::{Anchor, Ends, Ink, Item, PathItem, Stroke, TextItem};
+use crate::drawing::{Anchor, Ends, Ink, Item, PathItem, ROUGH, Stroke, TextItem};
 
 use super::{CHECK, Style, mark};
 use crate::page::Piece;
@@ -29,7 +29,7 @@ pub(super) fn register(at: Point, width: f64, ink: Ink) -> Vec<Item> {
     cross.line_to((at.x + ARM, at.y));
     cross.move_to((at.x, at.y - ARM));
     cross.line_to((at.x, at.y + ARM));
-    [cross, Circle::new(at, ARM * 0.5).to_path(0.01)].into_iter().map(|path| line(path, width, ink)).collect()
+    [cross, Circle::new(at, ARM * 0.5).to_path(ROUGH)].into_iter().map(|path| line(path, width, ink)).collect()
 }
 
 /// A line to cut along.

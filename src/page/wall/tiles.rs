@@ -7,13 +7,12 @@ use kurbo::{Affine, Point, Rect, Shape, Vec2};
 use crate::drawing::{Anchor, Drawing, Item, TextItem};
 use crate::font::Face;
 use crate::page::flow::{baseline, frame};
-use crate::page::lines::wrap;
 use crate::page::{
     Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Piece, Style, Tag, Target,
 };
 use crate::plan::Plan;
 use crate::story::Run;
-use crate::units::Mm;
+use crate::units::{EPSILON, Mm};
 use crate::words::{Arg, Words};
 
 use super::{CHECK, Placed, PlacedContent, Sheet, Wall, mark, marks};
@@ -41,23 +40,27 @@ pub struct Tiling {
 pub fn tiling(width: Mm, height: Mm, paper: &Paper) -> Tiling {
     let (tile_width, printable) = paper.printable();
     let tile_height = printable - Mm::new(NAME);
-    let count = |whole: Mm, tile: Mm| ((whole - OVERLAP) / (tile - OVERLAP) - 1e-9).ceil().max(1.0) as usize;
     Tiling {
-        columns: count(width, tile_width),
-        rows: count(height, tile_height),
+        columns: tiles_along(width, tile_width),
+        rows: tiles_along(height, tile_height),
         width: tile_width,
         height: tile_height,
     }
+}
+
+/// How many tiles a side takes; one that fits but for rounding takes no more.
+fn tiles_along(whole: Mm, tile: Mm) -> usize {
+    ((whole - OVERLAP) / (tile - OVERLAP) - EPSILON).ceil().max(1.0) as usize
 }
 
 /// The sheet that as many tiles of home paper make as the printable area of `sheet` takes: drawn for it, a chart fills
 /// the tiles.
 pub fn filling(sheet: &Paper, home: &Paper) -> Paper {
     let (width, height) = sheet.printable();
-    let tiling = tiling(width, height, home);
-    let last = tiling.area(tiling.rows - 1, tiling.columns - 1);
+    let tiles = tiling(width, height, home);
+    let last = tiles.area(tiles.rows - 1, tiles.columns - 1);
     let (width, height) = (Mm::new(last.x1) + MARGIN * 2.0, Mm::new(last.y1) + MARGIN + FOOT_MARGIN);
-    Paper { name: sheet.name.clone(), width, height }
+    Paper { width, height, ..sheet.clone() }
 }
 
 impl Tiling {
@@ -119,24 +122,25 @@ pub(super) fn print(
 ) {
     let words = Words::of(plan.design.language);
     let style = Style::new(&options.paper, options.print, options.large);
-    let tiling = tiling(Mm::new(sheet.width), Mm::new(sheet.height), &options.paper);
-    let page = map_page(document, sheet, &tiling, &words, &style, options, &elements);
+    let tiles = tiling(Mm::new(sheet.width), Mm::new(sheet.height), &options.paper);
+    let page = map_page(document, sheet, &tiles, &words, &style, options, &elements);
     document.pages.push(page);
     // The picture is centred on the tiles, so that the outer tiles are filled alike.
-    let last = tiling.area(tiling.rows - 1, tiling.columns - 1);
+    let last = tiles.area(tiles.rows - 1, tiles.columns - 1);
     let centre = Vec2::new((last.x1 - sheet.width) / 2.0, (last.y1 - sheet.height) / 2.0);
-    for (row, column) in tiling.each() {
-        let area = tiling.area(row, column);
+    for (row, column) in tiles.each() {
+        let area = tiles.area(row, column);
         let to_page = Vec2::new(MARGIN.mm() - area.x0, MARGIN.mm() - area.y0);
         let clip = area + to_page;
         let mut page = Page::new(options.paper.width, options.paper.height);
         let shown = area - centre;
+        // A tile writes only what it shows, so that twenty tiles are not twenty whole charts.
         for placed in sheet.placed.iter().filter(|placed| !placed.room.intersect(shown).is_zero_area()) {
             page.pieces.push(placed.piece(Affine::translate(to_page + centre), Some(clip)));
         }
-        page.pieces.push(mark(tile_marks(&tiling, row, column, clip, &style)));
+        page.pieces.push(mark(tile_marks(&tiles, row, column, clip, &style)));
         let name = Tiling::name(row, column);
-        let count = (tiling.rows * tiling.columns) as u32;
+        let count = (tiles.rows * tiles.columns) as u32;
         let label = words.with("page-tile-of", &[("name", Arg::Text(&name)), ("count", Arg::Count(count))]);
         let at = Point::new(MARGIN.mm(), clip.y1 + NAME - 2.0);
         let text = TextItem { face: Face::Bold, ink: style.palette.accent, ..TextItem::new(label, at, style.small) };
@@ -160,6 +164,7 @@ pub(super) fn print(
 
 /// Cut lines along the middle of every shared strip, and register marks where they cross.
 fn tile_marks(tiling: &Tiling, row: usize, column: usize, clip: Rect, style: &Style) -> Vec<Item> {
+    // Just inside the clip: on its edge half of a line would be cut away.
     let ends = clip.inflate(-style.hair, -style.hair);
     let half = OVERLAP.mm() / 2.0;
     let ink = style.palette.rule;
@@ -206,8 +211,9 @@ fn map_page(
     let text_left = style.left + CHECK + 8.0;
     let mut put = |runs: &[Run], size: f64, left: f64, ink, element: usize, y: &mut f64| {
         let height = size * style.leading;
-        let widest = if size > style.text { f64::INFINITY } else { style.measure };
-        let lines = wrap(runs, size, (style.right - left).min(widest));
+        // Headings run as far as the page does, text only as far as an eye follows.
+        let widest = if size > style.text { f64::INFINITY } else { style.line_width };
+        let lines = style.setter.wrap(runs, size, (style.right - left).min(widest));
         for (i, line) in lines.iter().enumerate() {
             let at = Point::new(left, *y + baseline(size, height));
             let items = line.items(at, size, ink, i + 1 == lines.len()).into_iter().map(|(_, item)| item).collect();
@@ -247,6 +253,7 @@ fn map(sheet: &Sheet, tiling: &Tiling, room: Rect, style: &Style, figure: usize)
     for (drawing, place) in drawings {
         // Only its outline: at this scale the chart itself would be a grey blot.
         let outline = (to_page * Affine::translate(centre) * place).transform_rect_bbox(drawing.bounds);
+        // A chart of whole rings is a disc, one repeat is not; the map shows which.
         let round = (outline.width() / outline.height() - 1.0).abs() < 0.1;
         let path = if round { outline.to_ellipse().to_path(0.05) } else { outline.to_path(0.1) };
         let item = Item::Path(crate::drawing::PathItem {

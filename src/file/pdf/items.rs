@@ -16,17 +16,17 @@ use crate::file::turn_decimals;
 use crate::font::Face;
 use crate::page::{Content, Piece};
 use crate::report::Diagnostic;
-use crate::units::{Angle, hypot, tidy};
+use crate::units::{Angle, TOLERANCE, hypot, tidy};
 
 /// Fonts and symbols of one document.
-pub(super) struct InkWell {
+pub(super) struct Store {
     fonts: [Font; 3],
     symbols: BTreeMap<String, Vec<(Symbol, Graphic)>>,
     /// Drawings shown whole, by their address: however many pieces show one, it is written once.
     drawings: Vec<(Arc<Drawing>, Graphic)>,
 }
 
-impl InkWell {
+impl Store {
     pub(super) fn new() -> Result<Self, Diagnostic> {
         let font = |face: Face| {
             Font::new(face.data().into(), 0).ok_or_else(|| Diagnostic::error("font", "a built-in font can't be read"))
@@ -221,7 +221,7 @@ fn number(value: f64) -> f32 {
 /// The transform of a placed symbol, to a hundredth of a millimetre and the turn that its reach asks for.
 fn placed(place: Affine, bounds: Rect) -> Transform {
     let [a, b, c, d, x, y] = place.as_coeffs();
-    let turned = (a - d).abs() < 1e-6 && (b + c).abs() < 1e-6 && (hypot(a, b) - 1.0).abs() < 1e-6;
+    let turned = (a - d).abs() < TOLERANCE && (b + c).abs() < TOLERANCE && (hypot(a, b) - 1.0).abs() < TOLERANCE;
     if !turned {
         return matrix(place);
     }
