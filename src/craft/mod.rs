@@ -3,15 +3,21 @@
 //! Stitches with everything the crate knows of them, operations, rounds, pieces of them, and the two sets of terms.
 //! Imports nothing above it: languages, notation, designs and plans all speak in these values.
 
+mod build;
+
 mod piece;
 
 mod round;
+
+mod spelling;
 
 mod stitch;
 
 mod terms;
 
+pub use build::*;
 pub use piece::*;
 pub use round::*;
+pub use spelling::*;
 pub use stitch::*;
 pub use terms::*;

@@ -12,10 +12,17 @@ pub enum Terms {
     Uk,
 }
 
+impl Terms {
+    /// The other set.
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Us => Self::Uk,
+            Self::Uk => Self::Us,
+        }
+    }
+}
+
 /// The abbreviation of a stitch in these terms.
 pub fn abbreviation(stitch: Stitch, terms: Terms) -> &'static str {
-    match terms {
-        Terms::Us => stitch.row().us,
-        Terms::Uk => stitch.row().uk,
-    }
+    stitch.names(terms).short
 }

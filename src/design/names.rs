@@ -2,43 +2,22 @@
 
 use super::fields::{listed, shortened, unknown};
 use super::tree::Text;
-use crate::craft::{Build, Stitch, Terms, abbreviation};
+use crate::craft::{Stitch, Terms, abbreviation, spellings};
 use crate::report::{Diagnostic, Report};
 
-/// Whole names beside the abbreviations: the stitch, its US and its UK name.
-const WHOLE: &[(Stitch, &str, &str)] = &[
-    (Stitch::SL_ST, "slip stitch", "slip stitch"),
-    (Stitch::SC, "single crochet", "double crochet"),
-    (Stitch::HDC, "half double crochet", "half treble"),
-    (Stitch::DC, "double crochet", "treble"),
-    (Stitch::TR, "treble", "double treble"),
-    (Stitch::DTR, "double treble", "triple treble"),
-    (Stitch::CLUSTER, "cluster", "cluster"),
-    (Stitch::PUFF, "puff", "puff"),
-    (Stitch::BOBBLE, "bobble", "bobble"),
-    (Stitch::POPCORN, "popcorn", "popcorn"),
-];
-
-/// The stitch of this name in these terms: its abbreviation, its whole name, or an id that means the same in both.
+/// The stitch that has this name in these terms, hyphens, blanks and full stops aside.
 fn by_name(name: &str, terms: Terms) -> Option<Stitch> {
     let plain = |name: &str| name.to_lowercase().replace(['-', ' ', '.'], "");
     let wanted = plain(name);
-    let whole = WHOLE.iter().find(|(_, us, uk)| {
-        plain(match terms {
-            Terms::Us => us,
-            Terms::Uk => uk,
-        }) == wanted
-    });
-    let short = Stitch::all().find(|stitch| plain(abbreviation(*stitch, terms)) == wanted);
-    short.or(whole.map(|(stitch, ..)| *stitch))
+    spellings(terms).into_iter().find(|(spelling, _)| plain(spelling) == wanted).map(|(_, stitch)| stitch)
 }
 
 /// A stitch that fabric can be made of, by its name in the file.
 pub(super) fn stitch(text: &Text, terms: Terms, report: &mut Report) -> Option<Stitch> {
-    let fabric = |stitch: &Stitch| !matches!(stitch.row().build, Build::Chain | Build::Picot | Build::Slip);
-    let (here, other) = match terms {
-        Terms::Us => ("US", Terms::Uk),
-        Terms::Uk => ("UK", Terms::Us),
+    let fabric = |stitch: &Stitch| stitch.makes_fabric();
+    let here = match terms {
+        Terms::Us => "US",
+        Terms::Uk => "UK",
     };
     match by_name(&text.text, terms) {
         Some(stitch) if fabric(&stitch) => return Some(stitch),
@@ -49,7 +28,7 @@ pub(super) fn stitch(text: &Text, terms: Terms, report: &mut Report) -> Option<S
         None => {
             let known: Vec<&str> = Stitch::all().filter(fabric).map(|stitch| abbreviation(stitch, terms)).collect();
             let message = format!("in {here} terms there is no stitch");
-            if let Some(meant) = by_name(&text.text, other).filter(fabric) {
+            if let Some(meant) = by_name(&text.text, terms.other()).filter(fabric) {
                 let same = abbreviation(meant, terms);
                 let message = format!("{message} `{}`", shortened(&text.text));
                 let help = format!("the stitch is called `{same}` in {here} terms; known: {}", listed(&known));
@@ -80,6 +59,19 @@ mod tests {
         assert_eq!(read("tr", Terms::Uk).0, Some(Stitch::DC));
         assert_eq!(read("half treble", Terms::Uk).0, Some(Stitch::HDC));
         assert_eq!(read("Double Crochet", Terms::Us).0, Some(Stitch::DC));
+        assert_eq!(read("trtr", Terms::Us).0, Stitch::by_id("trtr"));
+        assert_eq!(read("trtr", Terms::Uk).0, Some(Stitch::DTR));
+    }
+
+    #[test]
+    fn every_stitch_goes_by_every_name_of_its_row() {
+        for terms in [Terms::Us, Terms::Uk] {
+            for it in Stitch::all() {
+                for name in std::iter::once(&it.names(terms).short).chain(it.names(terms).also) {
+                    assert_eq!(read(name, terms).0, it.makes_fabric().then_some(it), "{name} in {terms:?}");
+                }
+            }
+        }
     }
 
     #[test]

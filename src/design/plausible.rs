@@ -6,23 +6,9 @@ use super::raw::RawDesign;
 use super::resolve::tidy_cm;
 use super::weights::YarnWeight;
 use super::{Body, Design, Part, Profile, Size, Swatch};
-use crate::craft::{Stitch, abbreviation};
+use crate::craft::abbreviation;
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{EPSILON, Mm, tidy};
-
-/// Height of a round over width of a stitch: least and most seen in published gauges (sc 0.85–1.11, hdc about 1.45, dc
-/// 1.7–2.0), with a tenth of room; tr and dtr by the usual height ratios.
-const RATIOS: &[(Stitch, f64, f64)] = &[
-    (Stitch::SC, 0.77, 1.22),
-    (Stitch::HDC, 1.1, 1.75),
-    (Stitch::DC, 1.5, 2.3),
-    (Stitch::TR, 2.1, 3.4),
-    (Stitch::DTR, 2.8, 4.6),
-];
-
-/// Yarn in one stitch over its width: 10.6, 15.7 and 20.4 inches to the inch of single row measured in medium yarn with
-/// a 5 mm hook; tr by the usual 2.5 times sc.
-const YARN: &[(Stitch, f64)] = &[(Stitch::SC, 10.6), (Stitch::HDC, 15.7), (Stitch::DC, 20.4), (Stitch::TR, 26.5)];
 
 /// How far outside the published ranges a swatch or a hook may lie before it is mentioned; they are guidelines.
 const ROOM: f64 = 0.15;
@@ -65,9 +51,9 @@ pub(super) fn look(design: &Design, raw: &RawDesign, report: &mut Report) {
 }
 
 fn proportions(swatch: &Swatch, design: &Design, report: &mut Report) {
-    let Some((_, least, most)) = RATIOS.iter().find(|(stitch, ..)| *stitch == swatch.stitch) else { return };
+    let Some((least, most)) = swatch.stitch.row().ratio else { return };
     let ratio = swatch.gauge.height / swatch.gauge.width;
-    if (*least..=*most).contains(&ratio) {
+    if (least..=most).contains(&ratio) {
         return;
     }
     let name = abbreviation(swatch.stitch, design.terms);
@@ -81,8 +67,7 @@ fn proportions(swatch: &Swatch, design: &Design, report: &mut Report) {
 
 /// A weighed swatch against the yarn that its stitches must hold.
 fn mass(swatch: &Swatch, design: &Design, report: &mut Report) {
-    let usual =
-        YARN.iter().find(|(stitch, _)| *stitch == swatch.stitch).map(|(_, times)| swatch.gauge.width.mm() * times);
+    let usual = swatch.stitch.row().held.map(|times| swatch.gauge.width.mm() * times);
     let (Some(grams), Some(ball), Some(usual)) = (swatch.gauge.grams, design.yarn.ball, usual) else { return };
     let held = grams * ball.metres / ball.grams * 1000.0;
     if HELD.contains(&(held / usual)) {
@@ -97,13 +82,12 @@ fn mass(swatch: &Swatch, design: &Design, report: &mut Report) {
     report.add(Diagnostic::warning("unusual-weight", message).at(swatch.place).help(help));
 }
 
-/// The council gives sc in 4 in; hdc, dc and tr come out about as wide, so they are measured by the same range.
+/// The council gives sc in 4 in; the taller plain stitches come out about as wide, so they are measured by the same range.
 fn density(swatch: &Swatch, weight: &YarnWeight, design: &Design, report: &mut Report) {
-    let plain = [Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR].contains(&swatch.stitch);
     let in_four_inches = Mm::from_inches(4.0) / swatch.gauge.width;
     let (least, most) = weight.stitches;
     let room = if swatch.stitch == weight.stitch { ROOM } else { 2.0 * ROOM };
-    if !plain || (least * (1.0 - room)..=most * (1.0 + room)).contains(&in_four_inches) {
+    if !swatch.stitch.is_plain_fabric() || (least * (1.0 - room)..=most * (1.0 + room)).contains(&in_four_inches) {
         return;
     }
     let name = abbreviation(swatch.stitch, design.terms);

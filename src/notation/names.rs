@@ -2,21 +2,12 @@
 //! further cluster or post stitch needs no words of its own.
 
 use super::write::Writer;
-use crate::craft::{Build, Side, Stitch};
+use crate::craft::Stitch;
 use crate::words::Arg;
 
 /// The messages that name a stitch are under this key.
 fn key(stitch: Stitch) -> &'static str {
-    match stitch.row().build {
-        Build::Chain | Build::Slip | Build::Cross | Build::Stem => stitch.row().id,
-        Build::Post(Side::Front) => "fp",
-        Build::Post(Side::Back) => "bp",
-        Build::Cluster => "cluster",
-        Build::Puff => "puff",
-        Build::Bobble => "bobble",
-        Build::Popcorn => "popcorn",
-        Build::Picot => "picot",
-    }
+    stitch.row().build.row().words.unwrap_or(stitch.row().id)
 }
 
 impl Writer<'_> {
@@ -98,10 +89,23 @@ mod tests {
     }
 
     #[test]
+    fn every_language_has_the_words_of_every_stitch() {
+        for (language, stitch) in Language::ALL.into_iter().flat_map(|it| Stitch::all().map(move |stitch| (it, stitch)))
+        {
+            // Several of a stitch are named where another is built of them.
+            let forms = ["", "-short", "-say"].into_iter().chain(stitch.is_plain_fabric().then_some("-many"));
+            for form in forms {
+                let key = format!("{}{form}", key(stitch));
+                assert!(Words::of(language).has(&key), "{language:?} has no `{key}`");
+            }
+        }
+    }
+
+    #[test]
     fn the_short_name_in_english_is_that_of_the_stitch_table() {
         for stitch in Stitch::all() {
-            assert_eq!(told(Language::EN, Terms::Us, |writer| writer.short(stitch)), stitch.row().us);
-            assert_eq!(told(Language::EN, Terms::Uk, |writer| writer.short(stitch)), stitch.row().uk);
+            assert_eq!(told(Language::EN, Terms::Us, |writer| writer.short(stitch)), stitch.row().us.short);
+            assert_eq!(told(Language::EN, Terms::Uk, |writer| writer.short(stitch)), stitch.row().uk.short);
         }
     }
 

@@ -235,7 +235,7 @@ fn slips(round: &Round) -> Vec<Phrase> {
 fn turning_chain(round: &Round, first: Option<&Op>) -> Vec<Phrase> {
     let Begin::Chain { chains, .. } = round.begin else { return Vec::new() };
     let Some(first) = first else {
-        let said = chains > 1 || first_made(round).row().overs > 0;
+        let said = chains > 1 || first_made(round).row().steps > 0;
         return vec![Phrase::TurningChain { chains, stands: Stands::Nothing { said } }];
     };
     if first.into == Spot::Together && first.consumed > 1 {

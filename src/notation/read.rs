@@ -186,8 +186,7 @@ impl Reader<'_> {
             };
             whole.or_else(inside)
         });
-        let basic = |stitch: &Stitch| [Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR, Stitch::DTR].contains(stitch);
-        named.into_iter().find(basic).unwrap_or(self.main)
+        named.into_iter().find(|stitch| stitch.is_plain_fabric()).unwrap_or(self.main)
     }
 }
 

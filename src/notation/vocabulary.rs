@@ -1,48 +1,9 @@
-//! How stitches are spelled in written rounds, in US and UK terms.
+//! The words that stitches go by in written rounds, in US and UK terms.
 
 use super::lex::{Kind, Token};
-use crate::craft::{Build, Side, Stitch, Terms};
+use crate::craft::{Stitch, Terms, abbreviation, spellings};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
-
-/// Further spellings of stitches, beside the abbreviations of the stitch table: US words, UK words, stitch.
-const SPELLINGS: &[(&str, &str, Stitch)] = &[
-    ("chain|chains|chs", "chain|chains|chs", Stitch::CH),
-    ("sl st|ss|slst|slip stitch|sl stitch|slip st", "sl st|ss|slst|slip stitch|sl stitch|slip st", Stitch::SL_ST),
-    ("single crochet|single crochets|scs", "double crochet|double crochets|dcs", Stitch::SC),
-    (
-        "half double crochet|half double crochets|half double",
-        "half treble crochet|half treble|half trebles",
-        Stitch::HDC,
-    ),
-    ("double crochet|double crochets|dcs", "treble crochet|treble|trebles", Stitch::DC),
-    ("treble crochet|treble|trebles|trc", "double treble crochet|double treble|double trebles", Stitch::TR),
-    ("double treble crochet|double treble|double trebles", "triple treble|triple trebles", Stitch::DTR),
-    ("cl|cluster", "cl|cluster", Stitch::CLUSTER),
-    ("puff st|puff stitch|puff", "puff st|puff stitch|puff", Stitch::PUFF),
-    ("bobble|bo", "bobble|bo", Stitch::BOBBLE),
-    ("popcorn|pc", "popcorn|pc", Stitch::POPCORN),
-    ("picot|p", "picot|p", Stitch::PICOT),
-];
-
-/// Words for stitches built of others, `N` the number of those and `S` any of their spellings: `5-dc popcorn`.
-const fn built(build: Build) -> &'static [&'static str] {
-    match build {
-        Build::Chain | Build::Slip | Build::Cross | Build::Stem => &[],
-        Build::Post(Side::Front) => &["fp S", "front post S"],
-        Build::Post(Side::Back) => &["bp S", "back post S"],
-        Build::Cluster => &["N S cl", "N S cluster"],
-        Build::Puff => &["N S puff", "N S puff st", "N S puff stitch"],
-        Build::Bobble => &["N S bo", "N S bobble"],
-        Build::Popcorn => &["N S pc", "N S popcorn"],
-        Build::Picot => &["S N p", "S N picot", "N S p", "N S picot"],
-    }
-}
-
-/// Words that belong to the other set of terms, with their meaning: where they stand, the file is mixed.
-const FOREIGN_TO_US: &[(&str, Stitch)] = &[("htr", Stitch::HDC), ("half treble", Stitch::HDC)];
-const FOREIGN_TO_UK: &[(&str, Stitch)] =
-    &[("sc", Stitch::SC), ("single crochet", Stitch::SC), ("hdc", Stitch::HDC), ("half double crochet", Stitch::HDC)];
 
 /// Words that are not stitches and still belong to one set of terms.
 const ONLY_UK: &[&str] = &["miss", "missing", "tension", "yrh", "yoh"];
@@ -53,35 +14,14 @@ const ONLY_US: &[&str] = &["gauge"];
 pub(crate) struct Vocabulary {
     /// Spellings word by word under their first, the longest first; dashes don't count.
     spellings: BTreeMap<String, Vec<(Vec<String>, Stitch)>>,
+    /// Spellings of the other set of terms that mean nothing in this one, the longest first: where they stand, the file
+    /// is mixed.
+    foreign: Vec<(Vec<String>, Stitch)>,
     pub(crate) terms: Terms,
 }
 
-fn split(spelling: &str) -> Vec<String> {
-    let words = spelling.split([' ', '-']).map(str::to_lowercase);
-    words.filter(|word| !word.is_empty()).collect()
-}
-
-/// Every spelling of every stitch.
-fn spellings(terms: Terms) -> Vec<(Vec<String>, Stitch)> {
-    let us = terms == Terms::Us;
-    let foreign = if us { FOREIGN_TO_US } else { FOREIGN_TO_UK };
-    let table = Stitch::all().map(|stitch| (if us { stitch.row().us } else { stitch.row().uk }, stitch));
-    let listed = SPELLINGS.iter().flat_map(|(in_us, in_uk, stitch)| {
-        let words = if us { in_us } else { in_uk };
-        words.split('|').map(|spelling| (spelling, *stitch))
-    });
-    let all = table.chain(listed).chain(foreign.iter().copied());
-    let mut spellings: Vec<_> = all.map(|(spelling, stitch)| (split(spelling), stitch)).collect();
-    for stitch in Stitch::all() {
-        let Some(base) = stitch.built_of() else { continue };
-        let bases = spellings.iter().filter(|(_, known)| *known == base).map(|(words, _)| words.join(" "));
-        let bases: Vec<String> = bases.collect();
-        for form in built(stitch.row().build) {
-            let form = form.replace('N', &stitch.row().stems.to_string());
-            spellings.extend(bases.iter().map(|base| (split(&form.replace('S', base)), stitch)));
-        }
-    }
-    spellings
+fn split((spelling, stitch): (String, Stitch)) -> (Vec<String>, Stitch) {
+    (spelling.split(' ').map(str::to_owned).collect(), stitch)
 }
 
 impl Vocabulary {
@@ -96,15 +36,20 @@ impl Vocabulary {
     }
 
     fn new(terms: Terms) -> Self {
+        let own: Vec<_> = spellings(terms).into_iter().map(split).collect();
+        let means_nothing = |words: &[String]| own.iter().all(|(known, _)| known != words);
+        let foreign = spellings(terms.other()).into_iter().map(split);
+        let mut foreign: Vec<_> = foreign.filter(|(words, _)| means_nothing(words)).collect();
+        foreign.sort_by_key(|(words, _)| std::cmp::Reverse(words.len()));
         let mut by_first: BTreeMap<String, Vec<(Vec<String>, Stitch)>> = BTreeMap::new();
-        for (words, stitch) in spellings(terms) {
+        for (words, stitch) in own.iter().chain(&foreign) {
             let Some(first) = words.first() else { continue };
-            by_first.entry(first.clone()).or_default().push((words, stitch));
+            by_first.entry(first.clone()).or_default().push((words.clone(), *stitch));
         }
         for words in by_first.values_mut() {
             words.sort_by_key(|(words, _)| std::cmp::Reverse(words.len()));
         }
-        Self { spellings: by_first, terms }
+        Self { spellings: by_first, foreign, terms }
     }
 
     /// The stitch that the tokens begin with, and how many tokens its name takes.
@@ -144,21 +89,20 @@ impl Vocabulary {
     /// called in these terms.
     pub(crate) fn giveaway(&self, tokens: &[Token]) -> Option<(String, Option<Stitch>)> {
         let word = tokens.first()?.word()?;
-        let (foreign, only) = match self.terms {
-            Terms::Us => (FOREIGN_TO_US, ONLY_UK),
-            Terms::Uk => (FOREIGN_TO_UK, ONLY_US),
+        let only = match self.terms {
+            Terms::Us => ONLY_UK,
+            Terms::Uk => ONLY_US,
         };
         if only.contains(&word) {
             return Some((word.to_owned(), None));
         }
         let stem = word.split(|c: char| c.is_ascii_digit()).next().filter(|stem| stem.len() < word.len());
-        for (spelling, stitch) in foreign {
-            let words = split(spelling);
+        for (words, stitch) in &self.foreign {
             let follows = |(token, word): (&Token, &String)| token.word() == Some(word);
-            let whole = tokens.len() >= words.len() && tokens.iter().zip(&words).all(follows);
+            let whole = tokens.len() >= words.len() && tokens.iter().zip(words).all(follows);
             let inside = words.len() == 1 && stem == words.first().map(String::as_str);
             if whole || inside {
-                return Some((if inside { word.to_owned() } else { (*spelling).to_owned() }, Some(*stitch)));
+                return Some((if inside { word.to_owned() } else { words.join(" ") }, Some(*stitch)));
             }
         }
         None
@@ -171,10 +115,7 @@ impl Vocabulary {
 
     /// The abbreviation of a stitch.
     pub(crate) fn short(&self, stitch: Stitch) -> &'static str {
-        match self.terms {
-            Terms::Us => stitch.row().us,
-            Terms::Uk => stitch.row().uk,
-        }
+        abbreviation(stitch, self.terms)
     }
 }
 
@@ -204,6 +145,8 @@ mod tests {
             ("double crochet", "treble"),
             ("treble", "double treble"),
             ("double treble", "triple treble"),
+            ("trtr", "qtr"),
+            ("triple treble", "quadruple treble"),
             ("FPsc", "FPdc"),
             ("BPhdc", "BPhtr"),
             ("FPdc", "FPtr"),
@@ -214,6 +157,33 @@ mod tests {
             assert!(stitch.is_some(), "{us}");
             assert_eq!(stitch, first(uk, Terms::Uk), "{us} and {uk}");
         }
+    }
+
+    #[test]
+    fn every_spelling_of_every_row_is_read_with_blanks_and_with_hyphens() {
+        for terms in [Terms::Us, Terms::Uk] {
+            for (spelling, stitch) in spellings(terms) {
+                for written in [spelling.clone(), spelling.replace(' ', "-"), spelling.to_uppercase()] {
+                    assert_eq!(first(&written, terms), Some(stitch), "{written} in {terms:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn names_of_the_other_terms_are_given_away() {
+        let away = |text, terms| {
+            let tokens = tokens(&[Source { text, place: None }]);
+            Vocabulary::of(terms).giveaway(&tokens)
+        };
+        assert_eq!(away("htr", Terms::Us), Some(("htr".to_owned(), Some(Stitch::HDC))));
+        assert_eq!(away("half treble in next st", Terms::Us), Some(("half treble".to_owned(), Some(Stitch::HDC))));
+        assert_eq!(away("qtr", Terms::Us), Some(("qtr".to_owned(), Stitch::by_id("trtr"))));
+        assert_eq!(away("hdc2tog", Terms::Uk), Some(("hdc2tog".to_owned(), Some(Stitch::HDC))));
+        assert_eq!(away("single crochet", Terms::Uk), Some(("single crochet".to_owned(), Some(Stitch::SC))));
+        assert_eq!(away("trtr", Terms::Us), None);
+        assert_eq!(away("trtr", Terms::Uk), None);
+        assert_eq!(away("double crochet", Terms::Uk), None);
     }
 
     #[test]

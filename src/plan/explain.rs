@@ -96,8 +96,7 @@ impl Solved<'_> {
         let mut best: Option<(f64, String)> = None;
         for (stitch, gauge) in self.gauges {
             let row = stitch.row();
-            let plain = matches!(row.build, crate::craft::Build::Cross | crate::craft::Build::Stem);
-            if *stitch == self.stitch || !plain {
+            if *stitch == self.stitch || !stitch.is_plain_fabric() {
                 continue;
             }
             let other = gauge.height.mm();
@@ -105,7 +104,7 @@ impl Solved<'_> {
             for (left, verb) in verbs {
                 if left.abs() < CLOSES * over.abs() && best.as_ref().is_none_or(|(least, _)| left.abs() < *least) {
                     let left_over = length(left.abs(), self.units);
-                    best = Some((left.abs(), format!("one round of {} {verb} would leave {left_over}", row.us)));
+                    best = Some((left.abs(), format!("one round of {} {verb} would leave {left_over}", row.us.short)));
                 }
             }
         }

@@ -1,6 +1,6 @@
 //! The gauge of every stitch a design uses.
 
-use crate::craft::{Stitch, Terms, abbreviation};
+use crate::craft::{Stitch, abbreviation};
 use crate::design::Design;
 use crate::report::{Diagnostic, Report};
 use crate::units::Gauge;
@@ -41,12 +41,12 @@ pub(super) fn gauges(design: &Design, report: &mut Report) -> Option<Vec<(Stitch
         known.push((stitch, scaled(main.stitch, main.gauge, stitch)));
         if asked.contains(&stitch) {
             let name = |stitch| abbreviation(stitch, design.terms);
-            let (name, from) = (name(stitch), name(main.stitch));
-            let message = format!("the size of {name} is assumed from the {from} swatch; work a swatch in {name}");
-            let help = match design.terms {
-                Terms::Us => "the usual heights are sc 1, hdc 1.5, dc 2, tr 3, but hands differ",
-                Terms::Uk => "the usual heights are dc 1, htr 1.5, tr 2, dtr 3, but hands differ",
-            };
+            let (own, from) = (name(stitch), name(main.stitch));
+            let message = format!("the size of {own} is assumed from the {from} swatch; work a swatch in {own}");
+            // The four that most work is made of; the heights after them go on by one.
+            let plain = Stitch::all().filter(|stitch| stitch.is_plain_fabric()).take(4);
+            let heights: Vec<String> = plain.map(|it| format!("{} {}", name(it), it.row().height)).collect();
+            let help = format!("the usual heights are {}, but hands differ", heights.join(", "));
             report.add(Diagnostic::warning("gauge-assumed", message).help(help).at(main.place));
         }
     }

@@ -1,7 +1,7 @@
 //! What is needed, and the swatch.
 
 use super::Story;
-use crate::craft::{Build, Stitch};
+use crate::craft::Stitch;
 use crate::design::Colour;
 use crate::design::hooks::us_hook;
 use crate::page::numbers::decimal;
@@ -105,8 +105,7 @@ impl Story<'_> {
     /// The gauges of the stitches that a swatch is worked in.
     fn gauges(&self) -> impl Iterator<Item = &(Stitch, Gauge)> {
         let used = self.stitches();
-        let swatched = |stitch: &Stitch| !matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Picot);
-        self.plan.gauges.iter().filter(move |(stitch, _)| used.contains(stitch) && swatched(stitch))
+        self.plan.gauges.iter().filter(move |(stitch, _)| used.contains(stitch) && stitch.makes_fabric())
     }
 
     /// Stitches and rounds of gauges that are only assumed, those that are alike in one line.

@@ -15,7 +15,7 @@ use std::cell::OnceCell;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use crate::craft::{Build, Stitch, Terms};
+use crate::craft::{Stitch, Terms};
 use crate::drawing::Drawing;
 use crate::notation::write::Writer;
 use crate::plan::Plan;
@@ -167,13 +167,10 @@ impl<'a> Story<'a> {
     /// The project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.
     fn level(&self) -> u8 {
         let stitches = self.stitches();
-        let plain = |stitch: &&Stitch| {
-            matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Cross | Build::Stem)
-                && stitch.row().overs < 3
-        };
-        let special = stitches.len() - stitches.iter().filter(plain).count();
+        let basic = |stitch: &&Stitch| stitch.row().basic;
+        let special = stitches.len() - stitches.iter().filter(basic).count();
         let colours = self.plan.design.yarn.colours.len() > 1;
-        let kinds = stitches.iter().filter(plain).filter(|stitch| stitch.row().build != Build::Chain).count();
+        let kinds = stitches.iter().filter(basic).filter(|stitch| **stitch != Stitch::CH).count();
         let mut rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
         let loops = rounds.any(|round| round.loops() != crate::craft::Loops::Both);
         match (special, colours || loops || kinds > 2) {

@@ -1,7 +1,7 @@
 //! How the piece is worked, and the abbreviations.
 
 use super::Story;
-use crate::craft::{Begin, Build, Close, Loops, Op, Round, Spot, Stitch, Terms};
+use crate::craft::{Begin, Build, Close, Loops, Op, Round, Spot, Stitch, Terms, abbreviation};
 use crate::design::{Hand, Work};
 use crate::story::{Block, Cell, Column, Run, Section, Table};
 use crate::words::{Arg, Language};
@@ -68,7 +68,7 @@ impl Story<'_> {
         for stitch in self.named_stitches() {
             let mut row = vec![Cell::bold(writer.short(stitch)), Cell::new(writer.name(stitch))];
             if foreign {
-                let english = Run { language: Some(Language::EN), ..Run::new(stitch.row().us) };
+                let english = Run { language: Some(Language::EN), ..Run::new(abbreviation(stitch, Terms::Us)) };
                 row.push(Cell { runs: vec![english], ..Cell::default() });
             }
             rows.push(row);

@@ -19,19 +19,22 @@ hdc = halbes Stäbchen
 dc = Stäbchen
 tr = Doppelstäbchen
 dtr = Dreifachstäbchen
+trtr = Vierfachstäbchen
 fp = { $base ->
         [sc] feste Reliefmasche von vorne
         [hdc] halbes Reliefstäbchen von vorne
         [dc] Reliefstäbchen von vorne
         [tr] Relief-Doppelstäbchen von vorne
-       *[dtr] Relief-Dreifachstäbchen von vorne
+        [dtr] Relief-Dreifachstäbchen von vorne
+       *[other] { $of } als Relief von vorne
     }
 bp = { $base ->
         [sc] feste Reliefmasche von hinten
         [hdc] halbes Reliefstäbchen von hinten
         [dc] Reliefstäbchen von hinten
         [tr] Relief-Doppelstäbchen von hinten
-       *[dtr] Relief-Dreifachstäbchen von hinten
+        [dtr] Relief-Dreifachstäbchen von hinten
+       *[other] { $of } als Relief von hinten
     }
 cluster = Büschel aus { $stems } { $many }
 puff = Büschelmasche aus { $stems } { $many }
@@ -44,6 +47,7 @@ hdc-many = halben Stäbchen
 dc-many = Stäbchen
 tr-many = Doppelstäbchen
 dtr-many = Dreifachstäbchen
+trtr-many = Vierfachstäbchen
 ch-short = Lm
 sl-st-short = Km
 sc-short = fM
@@ -51,6 +55,7 @@ hdc-short = hStb
 dc-short = Stb
 tr-short = DStb
 dtr-short = Dreifach-Stb
+trtr-short = Vierfach-Stb
 fp-short = R{ $of } v
 bp-short = R{ $of } h
 cluster-short = { $stems }-{ $of }-Büschel
@@ -136,6 +141,10 @@ tr-say = { $count ->
 dtr-say = { $count ->
         [one] ein Dreifachstäbchen
        *[other] { $number } Dreifachstäbchen
+    }
+trtr-say = { $count ->
+        [one] ein Vierfachstäbchen
+       *[other] { $number } Vierfachstäbchen
     }
 fp-say = { $made } als Relief von vorne
 bp-say = { $made } als Relief von hinten

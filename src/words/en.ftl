@@ -34,6 +34,10 @@ dtr = { $terms ->
         [UK] triple treble
        *[US] double treble
     }
+trtr = { $terms ->
+        [UK] quadruple treble
+       *[US] triple treble
+    }
 fp = front post { $of }
 bp = back post { $of }
 cluster = cluster of { $stems } { $many }
@@ -62,6 +66,10 @@ dtr-many = { $terms ->
         [UK] triple trebles
        *[US] double trebles
     }
+trtr-many = { $terms ->
+        [UK] quadruple trebles
+       *[US] triple trebles
+    }
 ch-short = ch
 sl-st-short = { $terms ->
         [UK] ss
@@ -86,6 +94,10 @@ tr-short = { $terms ->
 dtr-short = { $terms ->
         [UK] trtr
        *[US] dtr
+    }
+trtr-short = { $terms ->
+        [UK] qtr
+       *[US] trtr
     }
 fp-short = FP{ $of }
 bp-short = BP{ $of }
@@ -220,6 +232,16 @@ dtr-say = { $terms ->
        *[US] { $count ->
             [one] one double treble
            *[other] { $number } double trebles
+        }
+    }
+trtr-say = { $terms ->
+        [UK] { $count ->
+            [one] one quadruple treble
+           *[other] { $number } quadruple trebles
+        }
+       *[US] { $count ->
+            [one] one triple treble
+           *[other] { $number } triple trebles
         }
     }
 fp-say = { $count ->

@@ -19,6 +19,7 @@ hdc = medio punto alto
 dc = punto alto
 tr = punto alto doble
 dtr = punto alto triple
+trtr = punto alto cuádruple
 fp = { $of } en relieve por delante
 bp = { $of } en relieve por detrás
 cluster = racimo de { $stems } { $many }
@@ -32,6 +33,7 @@ hdc-many = medios puntos altos
 dc-many = puntos altos
 tr-many = puntos altos dobles
 dtr-many = puntos altos triples
+trtr-many = puntos altos cuádruples
 ch-short = cad
 sl-st-short = pd
 sc-short = pb
@@ -39,6 +41,7 @@ hdc-short = mpa
 dc-short = pa
 tr-short = pad
 dtr-short = pat
+trtr-short = pac
 fp-short = { $of } rel del
 bp-short = { $of } rel det
 cluster-short = racimo de { $stems } { $of }
@@ -124,6 +127,10 @@ tr-say = { $count ->
 dtr-say = { $count ->
         [one] un punto alto triple
        *[other] { $number } puntos altos triples
+    }
+trtr-say = { $count ->
+        [one] un punto alto cuádruple
+       *[other] { $number } puntos altos cuádruples
     }
 fp-say = { $made } en relieve por delante
 bp-say = { $made } en relieve por detrás

@@ -19,6 +19,7 @@ hdc = demi-bride
 dc = bride
 tr = double bride
 dtr = triple bride
+trtr = quadruple bride
 fp = { $of } en relief avant
 bp = { $of } en relief arrière
 cluster = grappe de { $stems } { $many }
@@ -32,6 +33,7 @@ hdc-many = demi-brides
 dc-many = brides
 tr-many = doubles brides
 dtr-many = triples brides
+trtr-many = quadruples brides
 ch-short = ml
 sl-st-short = mc
 sc-short = ms
@@ -39,6 +41,7 @@ hdc-short = demi-B
 dc-short = B
 tr-short = double B
 dtr-short = triple B
+trtr-short = quadruple B
 fp-short = { $of } rel av
 bp-short = { $of } rel arr
 cluster-short = grappe de { $stems } { $of }
@@ -124,6 +127,10 @@ tr-say = { $count ->
 dtr-say = { $count ->
         [one] une triple bride
        *[other] { $number } triples brides
+    }
+trtr-say = { $count ->
+        [one] une quadruple bride
+       *[other] { $number } quadruples brides
     }
 fp-say = { $made } en relief avant
 bp-say = { $made } en relief arrière

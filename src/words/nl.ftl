@@ -19,19 +19,22 @@ hdc = half stokje
 dc = stokje
 tr = dubbel stokje
 dtr = driedubbel stokje
+trtr = vierdubbel stokje
 fp = { $base ->
         [sc] reliëfvaste voor
         [hdc] half reliëfstokje voor
         [dc] reliëfstokje voor
         [tr] dubbel reliëfstokje voor
-       *[dtr] driedubbel reliëfstokje voor
+        [dtr] driedubbel reliëfstokje voor
+       *[other] { $of } in reliëf aan de voorkant
     }
 bp = { $base ->
         [sc] reliëfvaste achter
         [hdc] half reliëfstokje achter
         [dc] reliëfstokje achter
         [tr] dubbel reliëfstokje achter
-       *[dtr] driedubbel reliëfstokje achter
+        [dtr] driedubbel reliëfstokje achter
+       *[other] { $of } in reliëf aan de achterkant
     }
 cluster = cluster van { $stems } { $many }
 puff = puff van { $stems } { $many }
@@ -44,6 +47,7 @@ hdc-many = halve stokjes
 dc-many = stokjes
 tr-many = dubbele stokjes
 dtr-many = driedubbele stokjes
+trtr-many = vierdubbele stokjes
 ch-short = l
 sl-st-short = hv
 sc-short = v
@@ -51,6 +55,7 @@ hdc-short = hstk
 dc-short = stk
 tr-short = dstk
 dtr-short = driedubbel stk
+trtr-short = vierdubbel stk
 fp-short = r{ $of } v
 bp-short = r{ $of } a
 cluster-short = { $stems }-{ $of }-cluster
@@ -136,6 +141,10 @@ tr-say = { $count ->
 dtr-say = { $count ->
         [one] één driedubbel stokje
        *[other] { $number } driedubbele stokjes
+    }
+trtr-say = { $count ->
+        [one] één vierdubbel stokje
+       *[other] { $number } vierdubbele stokjes
     }
 fp-say = { $made } in reliëf aan de voorkant
 bp-say = { $made } in reliëf aan de achterkant

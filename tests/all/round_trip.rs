@@ -11,7 +11,7 @@ use roundelay::report::Report;
 use roundelay::words::{Language, Words};
 
 fn basic() -> impl Strategy<Value = Stitch> {
-    prop::sample::select(vec![Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR, Stitch::DTR])
+    prop::sample::select(Stitch::all().filter(|stitch| stitch.is_plain_fabric()).collect::<Vec<_>>())
 }
 
 fn any_stitch() -> impl Strategy<Value = Stitch> {
@@ -132,9 +132,8 @@ fn is_a_round(ops: &[Op]) -> bool {
 
 /// True where a turning chain can stand for the first stitch.
 fn can_begin(ops: &[Op]) -> bool {
-    let basic = [Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR, Stitch::DTR];
     ops.first().is_some_and(|op| {
-        let first = op.made.runs().next().is_some_and(|(stitch, _)| basic.contains(&stitch));
+        let first = op.made.runs().next().is_some_and(|(stitch, _)| stitch.is_plain_fabric());
         first && matches!(op.into, Spot::Stitch | Spot::Together)
     })
 }
@@ -184,6 +183,64 @@ proptest! {
         let begin = if begin.0 == Begin::Spiral { (Begin::Plain, begin.1) } else { begin };
         prop_assume!(which < 2 || begin.0 == Begin::Plain);
         assert_same(&round(1, vec![Op::into_ring(stitch); count], begin), foundation);
+    }
+}
+
+/// Every row of the stitch table: plain, several in one stitch, together, and on top of a turning chain.
+#[test]
+fn every_stitch_is_written_and_read_back() {
+    for stitch in Stitch::all().filter(|stitch| stitch.makes_fabric()) {
+        let (one, two) = (Op::plain(stitch), Op::increase(stitch, 2));
+        // Stitches that are closed together in themselves are not worked together with others.
+        let alone = matches!(stitch.row().build, Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn);
+        let together = if alone { Vec::new() } else { vec![Op::decrease(stitch, 2)] };
+        let ops = [vec![one; 3], vec![two.clone()], together].concat();
+        assert_same(&round(7, vec![ops; 4].concat(), (Begin::Spiral, Close::Spiral)), Foundation::Ring);
+        assert_same(&round(7, vec![two.clone(); 6], (Begin::Spiral, Close::Spiral)), Foundation::Ring);
+        if stitch.is_plain_fabric() {
+            let begin = (Begin::Chain { chains: stitch.row().turning, counts: true }, Close::Join);
+            assert_same(&round(7, vec![two; 6], begin), Foundation::Ring);
+            assert_same(&round(1, vec![Op::into_ring(stitch); 9], (Begin::Plain, begin.1)), Foundation::Ring);
+        }
+    }
+}
+
+/// The same in the words of a maker, by the abbreviation and by the whole name of every row.
+#[test]
+fn every_stitch_is_read_as_makers_write_it() {
+    for (stitch, terms) in Stitch::all().flat_map(|stitch| [(stitch, Terms::Us), (stitch, Terms::Uk)]) {
+        if !stitch.makes_fabric() {
+            continue;
+        }
+        let (names, chains) = (stitch.names(terms), stitch.row().turning);
+        for name in std::iter::once(&names.short).chain(names.also) {
+            let plain = format!("*{name} in next 3 sts, (2 {name}) in next st; rep from * around (20)");
+            let again = format!("*{name} in next st, {name} in same st, {name} in next 2 sts; rep from * around (16)");
+            let mut cases = vec![
+                (plain, [vec![Op::plain(stitch); 3], vec![Op::increase(stitch, 2)]].concat(), 4),
+                (again, [vec![Op::increase(stitch, 2)], vec![Op::plain(stitch); 2]].concat(), 4),
+            ];
+            if stitch.is_plain_fabric() {
+                let counts =
+                    format!("ch {chains} (counts as {name}), {name} in same st, 2 {name} in each st around, join");
+                cases.push((counts, vec![Op::increase(stitch, 2)], 12));
+                cases.push((format!("[{name} 2 tog] 6 times (6)"), vec![Op::decrease(stitch, 2)], 6));
+            }
+            if stitch.is_plain_fabric() && !name.contains(' ') {
+                cases.push((format!("{name}2tog around (6)"), vec![Op::decrease(stitch, 2)], 6));
+            }
+            for (text, ops, times) in cases {
+                let ops = vec![ops; times].concat();
+                let before = ops.iter().map(|op| op.consumed).sum();
+                let mut report = Report::new();
+                let written = read(&[Source { text: &text, place: None }], terms, Stitch::SC, 2, &mut report);
+                let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms };
+                let counted = rounds(&written, (before, 2), &rules, &mut report);
+                let read: Vec<&[Op]> =
+                    counted.iter().flat_map(|counted| &counted.rounds).map(|round| &*round.ops).collect();
+                assert_eq!(read, [&*ops], "{text}: {:#?}", report.diagnostics);
+            }
+        }
     }
 }
 

@@ -233,15 +233,16 @@ impl Sign {
     pub fn all() -> Vec<Self> {
         let mut all = vec![Self::Ring, Self::ChainRing(6), Self::Start, Self::Direction];
         all.extend(Stitch::all().map(|stitch| Self::Stitch(stitch, Loops::Both)));
+        // Taller ones are shaped and worked under one loop in the same way, and the sheet stays one page.
+        let shaped = || Stitch::all().filter(|stitch| stitch.is_plain_fabric() && stitch.row().steps <= 3);
         for loops in [Loops::Back, Loops::Front] {
-            all.extend([Stitch::SC, Stitch::HDC, Stitch::DC].map(|stitch| Self::Stitch(stitch, loops)));
-        }
-        let shaped = [Stitch::SC, Stitch::HDC, Stitch::DC, Stitch::TR];
-        for count in [2, 3] {
-            all.extend(shaped.map(|stitch| Self::Increase(stitch, count, Loops::Both)));
+            all.extend(shaped().filter(|stitch| stitch.row().basic).map(|stitch| Self::Stitch(stitch, loops)));
         }
         for count in [2, 3] {
-            all.extend(shaped.map(|stitch| Self::Decrease(stitch, count, Loops::Both)));
+            all.extend(shaped().map(|stitch| Self::Increase(stitch, count, Loops::Both)));
+        }
+        for count in [2, 3] {
+            all.extend(shaped().map(|stitch| Self::Decrease(stitch, count, Loops::Both)));
         }
         all.extend([Self::Fan(Stitch::DC, 5), Self::Space(3)]);
         all.extend([1, 2, 3].map(Self::TurningChain));
@@ -253,7 +254,7 @@ impl Sign {
     /// stitch has a symbol of its own.
     pub fn shared(op: &Op) -> Option<Self> {
         match (op.into, &op.made) {
-            (Spot::Stitch, Made::Same(stitch, count @ 2..=3)) if op.consumed == 1 && is_plain(*stitch) => {
+            (Spot::Stitch, Made::Same(stitch, count @ 2..=3)) if op.consumed == 1 && stitch.is_plain_fabric() => {
                 Some(Self::Increase(*stitch, *count as u8, op.loops))
             }
             (Spot::Together, Made::Same(stitch, 1)) => {
@@ -296,11 +297,6 @@ impl SignRow {
     pub(in crate::drawing) fn is_shaped(&self) -> bool {
         matches!(self.stance, Stance::SharedFoot | Stance::SharedHead)
     }
-}
-
-/// True for a stitch of one cross or stem, whose arms can be drawn from one foot.
-fn is_plain(stitch: Stitch) -> bool {
-    matches!(stitch.row().build, Build::Cross | Build::Stem)
 }
 
 /// How a stitch that leans is drawn. A cross is told by its slant alone unless there is an arc at its foot; a chain, a

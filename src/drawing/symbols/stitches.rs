@@ -69,7 +69,7 @@ fn loop_arc(pen: &mut Pen, loops: Loops, fit: &Fit) -> f64 {
     }
 }
 
-/// A stem with its top bar and its slashes: one fewer than the yarn-overs.
+/// A stem with its top bar and its slashes: one fewer than its steps of height.
 fn tall(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
     pen.line(foot, head);
     pen.level(head, bar);
@@ -77,11 +77,14 @@ fn tall(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
 }
 
 fn draw_slashes(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, half: f64) {
-    let slashes = stitch.row().overs.saturating_sub(1);
+    let slashes = stitch.row().steps.saturating_sub(1);
     let length = (head - foot).hypot().max(TOLERANCE);
-    let step = 0.4_f64.min(0.55 * length / f64::from(slashes.max(1)));
     // Where stems fan out from one foot their cells are narrow, and there is room for slashes further up only.
     let middle = if half < 0.16 { 0.62 } else { 0.52 };
+    // Up to three are told by their number; four look like three in print, so they spread over more of the stem and reach
+    // further out.
+    let (apart, half) = if slashes > 3 { (0.45_f64, 1.35 * half) } else { (0.4, half) };
+    let step = apart.min(0.55 * length / f64::from(slashes.max(1)));
     for i in 0..slashes {
         let off = f64::from(i) - f64::from(slashes - 1) / 2.0;
         pen.across(foot, head, middle + off * step / length, half, 0.35 * half);
@@ -96,7 +99,7 @@ fn post(pen: &mut Pen, stitch: Stitch, side: Side, head: Point, bar: f64) {
     };
     let girth = (bar / BAR).min(1.0);
     let foot = Point::new(0.0, -CLEAR - 0.2);
-    if stitch.row().overs > 0 {
+    if stitch.row().steps > 0 {
         tall(pen, stitch, foot, head, bar);
     } else {
         pen.line(foot, head);
@@ -125,7 +128,7 @@ fn cluster(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point) {
     // Slashes of neighbours keep apart.
     let slash = (0.6 * half / f64::from(stitch.row().stems.max(2) - 1)).min(0.14);
     pen.across(foot, head, 1.0, 0.24, 0.0);
-    let slashes = stitch.row().overs.saturating_sub(1);
+    let slashes = stitch.row().steps.saturating_sub(1);
     for x in stems(stitch, half) {
         if x == 0.0 {
             pen.line(foot, head);
@@ -257,7 +260,7 @@ fn arm(pen: &mut Pen, stitch: Stitch, meet: Point, end: Point, bar: f64) {
         pen.across(meet, end, 0.7, 0.8 * bar, 0.0);
         return;
     }
-    let slashes = stitch.row().overs.saturating_sub(1);
+    let slashes = stitch.row().steps.saturating_sub(1);
     let step = 0.36 / (end - meet).hypot().max(0.36);
     for i in 0..slashes {
         let along = 0.66 + step * (f64::from(i) - f64::from(slashes - 1) / 2.0);

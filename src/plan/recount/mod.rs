@@ -150,7 +150,7 @@ impl Counter<'_> {
             && let Some(counts) = begin.counts
         {
             let stitch = begin.stitch.or(one::first_stitch(&written.items)).unwrap_or(self.rules.main);
-            self.said.insert((begin.chains, stitch.row().overs > 0), counts);
+            self.said.insert((begin.chains, stitch.row().steps > 0), counts);
         }
         if !written.whole {
             self.lose(&written);

@@ -1,7 +1,7 @@
 //! Complaints about counts, each with its arithmetic and the nearest instruction that works.
 
 use super::Rules;
-use crate::craft::{Build, Loops, Made, Op, Round, Spot, Stitch, Terms, abbreviation};
+use crate::craft::{Loops, Made, Op, Round, Spot, Stitch, Terms, abbreviation};
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::write::Writer;
 use crate::notation::{Stated, WrittenRound};
@@ -175,9 +175,8 @@ pub(super) fn other_kinds(stated: &Stated, round: &Round, rules: &Rules) -> Opti
 /// The stitch to fill a round with: the first plain one that it names.
 fn filling(written: &WrittenRound, rules: &Rules) -> Stitch {
     fn find(items: &[Item]) -> Option<Stitch> {
-        let plain = |stitch: &Stitch| matches!(stitch.row().build, Build::Cross | Build::Stem);
         items.iter().find_map(|item| match &item.act {
-            Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(plain),
+            Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|it| it.is_plain_fabric()),
             Act::Repeat(body, _) => find(body),
             Act::Same { .. } => None,
         })

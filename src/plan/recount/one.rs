@@ -2,7 +2,7 @@
 
 use super::tally::{Base, Stop, Tally};
 use super::{Counting, Rules, Standing, nearest};
-use crate::craft::{Begin, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch};
+use crate::craft::{Begin, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch};
 use crate::design::Work;
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::{Covers, Turning, WrittenRound};
@@ -233,7 +233,7 @@ impl One<'_> {
         if let Some(counts) = turning.counts {
             return Some(vec![counting(counts)]);
         }
-        let said = self.said.get(&(turning.chains, stitch.row().overs > 0)).copied();
+        let said = self.said.get(&(turning.chains, stitch.row().steps > 0)).copied();
         let likely = said.unwrap_or_else(|| self.chain_counts(&turning, stitch));
         let mut readings = vec![counting(likely), counting(!likely)];
         if !self.joins() && !matches!(foundation, Foundation::ChainRing(_)) {
@@ -303,7 +303,7 @@ impl One<'_> {
     /// Whether a turning chain counts where nothing says so: never before single crochet, else as the design has it;
     /// before taller stitches it counts (the Craft Yarn Council's reading guide).
     fn chain_counts(&self, turning: &Turning, stitch: Stitch) -> bool {
-        let tall = stitch.row().overs > 0 && turning.chains > 1;
+        let tall = stitch.row().steps > 0 && turning.chains > 1;
         match self.rules.work {
             Work::Joined { chain_counts } => tall && chain_counts,
             Work::Spiral => tall,
@@ -319,7 +319,7 @@ impl One<'_> {
             let first = if passed > 0 { vec![op] } else { Vec::new() };
             Reading::new(base, first, Begin::Plain)
         };
-        let counts = passed > 1 && stitch.row().overs > 0;
+        let counts = passed > 1 && stitch.row().steps > 0;
         vec![over(counts), over(!counts)]
     }
 
@@ -430,10 +430,7 @@ impl One<'_> {
         for (stitch, count) in ops.iter().flat_map(|op| op.made.runs()) {
             *kinds.entry(stitch).or_default() += u64::from(count);
         }
-        let rank = |(stitch, count): &(&Stitch, &u64)| {
-            let minor = matches!(stitch.row().build, Build::Chain | Build::Slip | Build::Picot);
-            (!minor, **count, std::cmp::Reverse(**stitch))
-        };
+        let rank = |(stitch, count): &(&Stitch, &u64)| (stitch.makes_fabric(), **count, std::cmp::Reverse(**stitch));
         let stitch = kinds.iter().max_by_key(rank).map_or(self.rules.main, |(stitch, _)| *stitch);
         Round {
             number: self.number,
