@@ -1,7 +1,8 @@
-//! The five commands.
+//! The commands.
 
 mod check;
 mod draw;
+mod explain;
 mod input;
 mod new;
 mod output;
@@ -57,6 +58,11 @@ enum Job {
     Draw(draw::Draw),
     /// Make everything: booklet, pictures, tables, text
     Publish(publish::Publish),
+    /// Say what the code of a complaint means
+    Explain {
+        /// Code, as a complaint shows it in brackets [default: all of them]
+        code: Option<String>,
+    },
 }
 
 /// How `check` reports.
@@ -112,6 +118,7 @@ pub(crate) fn run() -> ExitCode {
         Job::Plan { file, size, format } => plan::run(&file, size.as_deref(), format, swatch),
         Job::Draw(wish) => draw::run(&wish, swatch),
         Job::Publish(wish) => publish::run(&wish, swatch),
+        Job::Explain { code } => explain::run(code.as_deref()),
     };
     outcome.into()
 }

@@ -1,4 +1,4 @@
-//! The five commands, as a person or a script meets them: the real binary, its exit status, its two outputs.
+//! The commands, as a person or a script meets them: the real binary, its exit status, its two outputs.
 
 #![allow(clippy::unwrap_used)]
 
@@ -186,6 +186,20 @@ fn a_file_that_is_not_there_ends_with_2_and_the_others_are_still_checked() {
     for arguments in [["plan", "no-such-file.yaml"], ["publish", "no-such-file.yaml"]] {
         assert_eq!(status(&roundelay(&arguments)), 2, "{arguments:?}");
     }
+}
+
+#[test]
+fn explain_tells_one_code_or_all_and_suggests_the_nearest() {
+    let one = roundelay(&["explain", "stitches-left"]);
+    assert_eq!(status(&one), 0);
+    assert!(out(&one).starts_with("stitches-left\n\nA round uses up fewer stitches"), "{}", out(&one));
+    assert!(out(&one).contains("What helps: "), "{}", out(&one));
+    let all = roundelay(&["explain"]);
+    assert_eq!(status(&all), 0);
+    assert!(out(&all).lines().filter(|line| !line.starts_with(' ')).count() > 100, "{}", out(&all));
+    let slip = roundelay(&["explain", "stiches-lef"]);
+    assert_eq!((status(&slip), out(&slip).as_str()), (2, ""));
+    assert!(err(&slip).contains("did you mean `stitches-left`?"), "{}", err(&slip));
 }
 
 #[test]

@@ -44,7 +44,7 @@ fn every_picture_and_link_exists() {
 #[test]
 fn every_option_of_the_tool_exists() {
     let mut help = String::new();
-    for command in ["new", "check", "plan", "draw", "publish"] {
+    for command in ["new", "check", "plan", "draw", "publish", "explain"] {
         let run = Command::new(env!("CARGO_BIN_EXE_roundelay")).args(["help", command]).output().expect("it runs");
         help.push_str(&String::from_utf8_lossy(&run.stdout));
     }

@@ -20,6 +20,8 @@ mod examples;
 
 mod guide;
 
+mod laws;
+
 mod notation;
 
 mod notation_fuzz;

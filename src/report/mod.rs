@@ -3,6 +3,8 @@
 //! Every stage takes a [`Report`] to write into and hands back its value, or nothing once the report holds an error.
 //! Many complaints are gathered at a time, and warnings travel beside the value they are about.
 
+pub mod codes;
+
 /// A stretch of the source text. Lines and columns count from 1, offset and length are bytes.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Place {
