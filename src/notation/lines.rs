@@ -142,18 +142,14 @@ fn sized(group: &[Option<&Stretch>], names: &[&str]) -> Option<SizedLine> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::craft::{Close, Foundation, Stitch, Terms};
+    use crate::common;
+    use crate::craft::{Foundation, Stitch, Terms};
     use crate::notation::across::Gaps;
     use crate::notation::write::Writer;
     use crate::words::{Language, Words};
 
     fn rounds(rounds: Vec<(Vec<Op>, usize)>) -> Vec<Round> {
-        let round = |(number, (ops, part)): (u32, (Vec<Op>, usize))| {
-            let (before, after) = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
-            let (stitch, begin, close) = (Stitch::SC, Begin::Spiral, Close::Spiral);
-            let (colour, target, place) = (None, None, None);
-            Round { number, part, stitch, before, after, slipped: 0, ops, colour, begin, close, target, place }
-        };
+        let round = |(number, (ops, part)): (u32, (Vec<Op>, usize))| Round { part, ..common::round(number, ops) };
         (1..).zip(rounds).map(round).collect()
     }
 

@@ -319,12 +319,11 @@ fn beside(a: &[Phrase], b: &[Phrase]) -> Vec<Phrase> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::common;
 
     fn round(begin: Begin, close: Close, ops: Vec<Op>) -> Round {
-        let (before, after) = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
-        let number = if before == 0 { 1 } else { 2 };
-        let (part, stitch, slipped, colour, target, place) = (0, Stitch::SC, 0, None, None, None);
-        Round { number, part, stitch, before, after, slipped, ops, colour, begin, close, target, place }
+        let number = if ops.iter().all(|op| op.consumed == 0) { 1 } else { 2 };
+        Round { begin, close, ..common::round(number, ops) }
     }
 
     fn of(round: &Round) -> Instruction {

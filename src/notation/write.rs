@@ -254,27 +254,12 @@ impl Writer<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::common;
     use crate::craft::{Begin, Below, Close, Round};
     use crate::words::Language;
 
     fn round(number: u32, begin: Begin, close: Close, ops: Vec<Op>) -> Round {
-        let sums = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
-        let stitch = Stitch::SC;
-        let (part, colour, target, place) = (0, None, None, None);
-        Round {
-            number,
-            part,
-            stitch,
-            before: sums.0,
-            after: sums.1,
-            slipped: 0,
-            ops,
-            colour,
-            begin,
-            close,
-            target,
-            place,
-        }
+        Round { begin, close, ..common::round(number, ops) }
     }
 
     fn written(round: &Round, foundation: Foundation, terms: Terms) -> String {

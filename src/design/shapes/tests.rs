@@ -1,6 +1,6 @@
 use super::*;
+use crate::common::solved;
 use crate::design::{Body, Design, STARTER, read};
-use crate::plan::solve;
 use crate::report::Report;
 use crate::units::TURN;
 
@@ -46,8 +46,7 @@ fn every_form_is_read_by_its_word_and_solved() {
     for form in FORMS {
         let design = designed(&example(form));
         assert_eq!(last(&design).form().word, form.word);
-        let mut report = Report::new();
-        let plan = solve(&design, &mut report).unwrap_or_else(|| panic!("{}: {report:#?}", form.word));
+        let plan = solved(&design);
         let part = plan.sizes[0].parts.last().unwrap();
         assert!(part.last >= part.first && part.length > Mm::ZERO, "{}", form.word);
         let closed = plan.sizes[0].rounds.last().unwrap().after <= 12;
