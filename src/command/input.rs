@@ -8,7 +8,6 @@ use std::path::Path;
 use roundelay::design::text_of;
 use roundelay::limits;
 use roundelay::pattern::{Beside, Pattern};
-use roundelay::plan::Plan;
 use roundelay::report::{Diagnostic, Report};
 
 /// A file as read, with its complaints.
@@ -59,16 +58,5 @@ fn rounds(rounds: &[u8], swatch: Option<&Path>) -> Result<Pattern, Report> {
             report.add(Diagnostic::error("cannot-read", message).help("give the path of a design file"));
             Err(report)
         }
-    }
-}
-
-/// The size of this name, or a complaint on how to name it.
-pub(super) fn known_size(plan: &Plan, name: Option<&str>) -> Result<(), (String, String)> {
-    let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
-    match name {
-        Some(name) if !names.contains(&name) => {
-            Err((format!("the design has no size `{name}`"), format!("its sizes are {}", names.join(", "))))
-        }
-        Some(_) | None => Ok(()),
     }
 }

@@ -7,8 +7,8 @@ mod input;
 mod new;
 mod output;
 mod plan;
-mod print;
 mod publish;
+mod rows;
 mod show;
 
 use std::path::PathBuf;
@@ -44,16 +44,7 @@ enum Job {
         format: CheckFormat,
     },
     /// Print the rounds of every size
-    Plan {
-        /// Design file; `-` reads standard input
-        file: PathBuf,
-        /// Only this size, by its name
-        #[arg(long)]
-        size: Option<String>,
-        /// How to print
-        #[arg(long, value_enum, default_value_t = PlanFormat::Table)]
-        format: PlanFormat,
-    },
+    Plan(plan::Plan),
     /// Draw one picture
     Draw(draw::Draw),
     /// Make everything: booklet, pictures, tables, text
@@ -72,19 +63,6 @@ enum CheckFormat {
     Text,
     /// A list of complaints on standard output
     Json,
-}
-
-/// How `plan` prints.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-enum PlanFormat {
-    /// Each size as a table of rounds, with what its parts reach and the yarn
-    Table,
-    /// The written pattern, all sizes side by side
-    Text,
-    /// Everything, for other programs
-    Json,
-    /// One row a round, for spreadsheets
-    Csv,
 }
 
 /// How a job ended.
@@ -115,7 +93,7 @@ pub(crate) fn run() -> ExitCode {
     let outcome = match cli.job {
         Job::New { file } => new::run(file.as_deref()),
         Job::Check { files, format } => check::run(&files, format, swatch),
-        Job::Plan { file, size, format } => plan::run(&file, size.as_deref(), format, swatch),
+        Job::Plan(wish) => plan::run(&wish, swatch),
         Job::Draw(wish) => draw::run(&wish, swatch),
         Job::Publish(wish) => publish::run(&wish, swatch),
         Job::Explain { code } => explain::run(code.as_deref()),

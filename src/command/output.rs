@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 
 use roundelay::file::Output;
 use roundelay::file::save::save;
+use roundelay::report::Diagnostic;
 
 use super::Outcome;
 
@@ -38,6 +39,11 @@ pub(super) fn failure(message: &dyn Display, help: &str) -> Outcome {
         note(&format!("help: {help}"));
     }
     Outcome::CouldNotRun
+}
+
+/// Says on standard error what is wrong with what was asked for.
+pub(super) fn complaint(about: &Diagnostic) -> Outcome {
+    failure(&about.message, about.help.as_deref().unwrap_or_default())
 }
 
 /// Writes a line to standard error; where nobody can hear it, nothing is lost.

@@ -1,32 +1,40 @@
-//! `plan`: the rounds, as a table, as text, as JSON or as CSV.
+//! `plan`: the rounds, in one of the ways of the listings.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
-use roundelay::file::{csv, json};
-use roundelay::story::listing;
+use clap::Args;
+use roundelay::publish::{LISTINGS, Listing, Row, list};
 
-use super::output::{data, failure};
-use super::{Outcome, PlanFormat, input, show};
+use super::output::{complaint, data, failure};
+use super::rows::one_of;
+use super::{Outcome, input, show};
+
+/// What to list, and how.
+#[derive(Args, Debug)]
+pub(super) struct Plan {
+    /// Design file; `-` reads standard input
+    file: PathBuf,
+    /// Only this size, by its name
+    #[arg(long)]
+    size: Option<String>,
+    /// How to print
+    #[arg(long, default_value = LISTINGS[0].name(), value_parser = one_of(&LISTINGS))]
+    format: &'static Listing,
+}
 
 /// Solves a design and prints its rounds.
-pub(super) fn run(file: &Path, size: Option<&str>, format: PlanFormat, swatch: Option<&Path>) -> Outcome {
-    let (name, bytes) = match input::bytes(file) {
+pub(super) fn run(wish: &Plan, swatch: Option<&Path>) -> Outcome {
+    let (name, bytes) = match input::bytes(&wish.file) {
         Ok(read) => read,
-        Err(error) => return unreadable(file, &error),
+        Err(error) => return unreadable(&wish.file, &error),
     };
-    let (source, solved) = input::solve(name, &bytes, swatch);
+    let (source, pattern) = input::solve(name, &bytes, swatch);
     show::complaints(&source);
-    let Some(solved) = solved else { return Outcome::DesignErrors };
-    let (plan, shapes) = (&solved.plan, &solved.shapes);
-    if let Err((message, help)) = input::known_size(plan, size) {
-        return failure(&message, &help);
+    let Some(pattern) = pattern else { return Outcome::DesignErrors };
+    match list(&pattern, wish.format, wish.size.as_deref()) {
+        Ok(text) => data(&text),
+        Err(unknown) => complaint(&unknown),
     }
-    data(&match format {
-        PlanFormat::Table => listing::table(plan, shapes, size),
-        PlanFormat::Text => listing::pattern(plan, size),
-        PlanFormat::Json => json::plan(plan, shapes, size),
-        PlanFormat::Csv => csv::plan(plan, shapes, size),
-    })
 }
 
 /// Says that a design file can't be read.

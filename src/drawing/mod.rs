@@ -20,6 +20,5 @@ pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
 pub use rowtable::{RowTableOptions, row_table};
-pub(crate) use rowtable::{capital, signed};
 pub use schematic::{SchematicOptions, schematic};
 pub use symbols::Sign;

@@ -11,7 +11,8 @@ use crate::notation::{Gaps, across};
 use crate::plan::Plan;
 use crate::story::{Grows, PartRows, RowLine, RowTable};
 use crate::units::{Mm, Units, tidy};
-use crate::words::{Arg, Words};
+use crate::words::numbers::signed;
+use crate::words::{Arg, Words, capital};
 
 /// Ink of rules: 3 : 1 on white.
 const RULE: Ink = Ink([0x74, 0x82, 0x82]);
@@ -291,19 +292,4 @@ impl Pen<'_> {
         let stroke = Stroke { width: weight * self.em * 0.05, ink: RULE, ends: Ends::Butt, dashes: Vec::new() };
         self.items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
     }
-}
-
-/// A change with its sign: `+6`, `–6`, `0`.
-pub(crate) fn signed(change: i64) -> String {
-    match change {
-        0 => "0".to_owned(),
-        up if up > 0 => format!("+{up}"),
-        down => format!("–{}", down.unsigned_abs()),
-    }
-}
-
-/// A name with its first letter as a capital.
-pub(crate) fn capital(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
 }

@@ -8,19 +8,17 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use crate::drawing::Drawing;
 use crate::font::{FAMILY, Face};
-use crate::page::pictures::narrow_key;
-use crate::page::{Options, Pictures};
-use crate::plan::Plan;
+use crate::page::Pictures;
 use crate::story::{Block, Cell, Column, Figure, Run, Section, Story, Table};
 use crate::words::{Arg, Words};
 
 use super::svg;
 
-/// Writes the whole pattern as a web page in the language of the plan. Tick boxes are named after the head of their row.
-pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
-    let words = &Words::of(plan.design.language);
-    let story = Story::new(plan, pictures, options, words);
-    let (title, sections) = (plan.design.title.value.trim(), story.sections());
+/// Writes the whole pattern as a web page in the language of the story, with the pictures it was told of. On narrow
+/// screens the drawing `narrow` stands in place of the key. Tick boxes are named after the head of their row.
+pub fn write(story: &Story<'_>, pictures: &Pictures, narrow: &Drawing) -> String {
+    let words = &story.words;
+    let (title, sections) = (story.title(), story.sections());
     let page = html! {
         (DOCTYPE)
         html lang=(words.language.tag()) {
@@ -31,10 +29,10 @@ pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
                 style { (PreEscaped(font_faces())) (PreEscaped(include_str!("html/page.css"))) }
             }
             body {
-                (heading(plan, &story, &sections))
+                (heading(story, &sections))
                 main {
                     @for (number, section) in sections.iter().enumerate() {
-                        (written_section(section, number, words, (section.id == "key").then(|| narrow_key(plan, options))))
+                        (written_section(section, number, words, pictures, Some(narrow).filter(|_| section.id == "key")))
                     }
                 }
             }
@@ -44,15 +42,15 @@ pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
 }
 
 /// Title, designer, the facts of the cover, its picture and the contents.
-fn heading(plan: &Plan, story: &Story<'_>, sections: &[Section]) -> Markup {
-    let words = story.words;
+fn heading(story: &Story<'_>, sections: &[Section]) -> Markup {
+    let words = &story.words;
     html! {
         header {
-            h1 { (plan.design.title.value.trim()) }
-            @if let Some(designer) = &plan.design.designer {
+            h1 { (story.title()) }
+            @if let Some(designer) = story.designer() {
                 p.designer { (words.with("page-designed-by", &[("name", Arg::Text(designer))])) }
             }
-            @if let Some(about) = &plan.design.about { p.about { (about.trim()) } }
+            @if let Some(about) = story.about() { p.about { (about) } }
             dl { @for (name, fact) in story.facts() { div { dt { (name) } dd { (fact) } } } }
             nav aria-label=(words.say("page-contents")) {
                 ul { @for section in sections { li { a href={ "#" (section.id) } { (section.title) } } } }
@@ -73,27 +71,35 @@ fn font_faces() -> String {
 }
 
 /// One section; on narrow screens the drawing `narrow` stands in place of its figures.
-fn written_section(section: &Section, number: usize, words: &Words, narrow: Option<Drawing>) -> Markup {
+fn written_section(
+    section: &Section,
+    number: usize,
+    words: &Words,
+    pictures: &Pictures,
+    narrow: Option<&Drawing>,
+) -> Markup {
     html! {
         section id=(section.id) aria-labelledby={ (section.id) "-title" } {
             h2 id={ (section.id) "-title" } { (section.title) }
-            @if let Some(drawing) = narrow { div.narrow { (picture(&drawing, &format!("s{number}n"))) } }
+            @if let Some(drawing) = narrow { div.narrow { (picture(drawing, &format!("s{number}n"))) } }
             @for (index, block) in section.blocks.iter().enumerate() {
-                (written_block(block, &format!("s{number}b{index}"), words))
+                (written_block(block, &format!("s{number}b{index}"), words, pictures))
             }
         }
     }
 }
 
 /// One block; `key` is unique in the page.
-fn written_block(block: &Block, key: &str, words: &Words) -> Markup {
+fn written_block(block: &Block, key: &str, words: &Words, pictures: &Pictures) -> Markup {
     match block {
         Block::Paragraph(runs) => html! { p { (written_runs(runs)) } },
         Block::Heading(title) => html! { h3 { (title) } },
         Block::List { numbered: true, items } => html! { ol { @for item in items { li { (written_runs(item)) } } } },
         Block::List { numbered: false, items } => html! { ul { @for item in items { li { (written_runs(item)) } } } },
-        Block::Table(table) => written_table(table, key, words),
-        Block::Figure(figure) => written_figure(figure, key),
+        Block::Table(table) => written_table(table, words),
+        Block::Figure(figure) => html! {
+            @if let Some(drawing) = pictures.shown(figure.shows) { (written_figure(figure, drawing, key)) }
+        },
     }
 }
 
@@ -111,13 +117,13 @@ fn written_runs(runs: &[Run]) -> Markup {
     }
 }
 
-fn written_figure(figure: &Figure, key: &str) -> Markup {
+fn written_figure(figure: &Figure, drawing: &Drawing, key: &str) -> Markup {
     html! {
         figure {
-            div.picture tabindex="0" role="group" aria-label=(figure.drawing.title) { (picture(&figure.drawing, key)) }
+            div.picture tabindex="0" role="group" aria-label=(drawing.title) { (picture(drawing, key)) }
             @let caption = figure.words();
             @if !caption.is_empty() { figcaption { (written_runs(&caption)) } }
-            details { summary { (figure.drawing.title) } p { (figure.drawing.description) } }
+            details { summary { (drawing.title) } p { (drawing.description) } }
         }
     }
 }
@@ -126,7 +132,7 @@ fn picture(drawing: &Drawing, key: &str) -> Markup {
     PreEscaped(svg::write_inline(drawing, &format!("{key}-")))
 }
 
-fn written_table(table: &Table, key: &str, words: &Words) -> Markup {
+fn written_table(table: &Table, words: &Words) -> Markup {
     // On a phone the rows of a wide table with long words are told one under another. The roles keep it a table there.
     let told = table.head && table.columns.len() > 3 && table.columns.iter().any(|column| column.grows);
     let role = |name: &'static str| told.then_some(name);
@@ -142,10 +148,10 @@ fn written_table(table: &Table, key: &str, words: &Words) -> Markup {
                     }
                 }
                 tbody role=[role("rowgroup")] {
-                    @for (line, row) in table.rows.iter().enumerate() {
+                    @for row in &table.rows {
                         tr role=[role("row")] {
                             @for (at, (cell, column)) in row.iter().zip(&table.columns).enumerate() {
-                                @let content = written_cell(cell, row, &format!("{key}r{line}c{at}"), words);
+                                @let content = written_cell(cell, row, words);
                                 @let label = (told && !column.grows && cell.ticks == 0 && column.has_words()).then_some(&column.title);
                                 @if at == 0 && table.row_heads {
                                     th scope="row" class=[kind(column)] role=[role("rowheader")] { (content) }
@@ -169,13 +175,12 @@ fn kind(column: &Column) -> Option<&'static str> {
     }
 }
 
-fn written_cell(cell: &Cell, row: &[Cell], key: &str, words: &Words) -> Markup {
+fn written_cell(cell: &Cell, row: &[Cell], words: &Words) -> Markup {
     let head = row.first().map(Cell::text).unwrap_or_default();
     html! {
         @if let Some([red, green, blue]) = cell.swatch {
             span.swatch aria-hidden="true" style={ "background:#" (format!("{red:02x}{green:02x}{blue:02x}")) } {}
         }
-        @if let Some(drawing) = &cell.picture { (picture(drawing, key)) }
         @for tick in 1..=cell.ticks {
             @let name = words.with("web-tick", &[("row", Arg::Text(&head)), ("number", Arg::Count(tick))]);
             input type="checkbox" aria-label=(name);

@@ -2,41 +2,40 @@
 
 use std::fmt::Write as _;
 
-use crate::page::{Options, Pictures};
-use crate::plan::Plan;
+use crate::page::Pictures;
 use crate::story::{Block, Cell, Column, Run, Section, Story, Table};
 use crate::words::{Arg, Words};
 
 /// Widest line, in characters.
 const WIDTH: usize = 78;
 
-/// Writes the whole pattern as plain text of at most 78 characters a line. Pictures are told in words.
-pub fn write(plan: &Plan, pictures: &Pictures, options: &Options) -> String {
-    let words = Words::of(plan.design.language);
-    let story = Story::new(plan, pictures, options, &words);
+/// Writes the whole pattern as plain text of at most 78 characters a line. The pictures that the story was told of are
+/// told in words.
+pub fn write(story: &Story<'_>, pictures: &Pictures) -> String {
+    let words = &story.words;
     let mut text = String::new();
-    let title = plan.design.title.value.trim();
+    let title = story.title();
     paragraph(&mut text, &title.to_uppercase(), "", "");
     line(&mut text, &"=".repeat(title.chars().count().clamp(3, WIDTH)));
     paragraph(&mut text, &words.say("page-pattern"), "", "");
-    if let Some(designer) = &plan.design.designer {
+    if let Some(designer) = story.designer() {
         paragraph(&mut text, &words.with("page-designed-by", &[("name", Arg::Text(designer))]), "", "");
     }
-    if let Some(about) = &plan.design.about {
+    if let Some(about) = story.about() {
         line(&mut text, "");
-        paragraph(&mut text, about.trim(), "", "");
+        paragraph(&mut text, about, "", "");
     }
     line(&mut text, "");
     for (name, fact) in story.facts() {
         paragraph(&mut text, &format!("{name}{}{fact}", words.colon()), "", "  ");
     }
     for part in story.sections() {
-        section(&mut text, &part, &words);
+        section(&mut text, &part, words, pictures);
     }
     text
 }
 
-fn section(text: &mut String, section: &Section, words: &Words) {
+fn section(text: &mut String, section: &Section, words: &Words, pictures: &Pictures) {
     line(text, "");
     line(text, "");
     line(text, &section.title.to_uppercase());
@@ -54,8 +53,9 @@ fn section(text: &mut String, section: &Section, words: &Words) {
             Block::List { numbered, items } => list(text, *numbered, items),
             Block::Table(rows) => table(text, rows, words),
             Block::Figure(figure) => {
+                let Some(drawing) = pictures.shown(figure.shows) else { continue };
                 line(text, "");
-                let what = format!("[{}{}{}]", words.say("text-picture"), words.colon(), figure.drawing.description);
+                let what = format!("[{}{}{}]", words.say("text-picture"), words.colon(), drawing.description);
                 paragraph(text, &what, "", "  ");
                 let words = figure.words();
                 if !words.is_empty() {

@@ -4,9 +4,7 @@ use std::collections::BTreeMap;
 
 use kurbo::{Point, Rect};
 
-use crate::design::Design;
 use crate::drawing::{Item, TextItem};
-use crate::plan::Plan;
 use crate::report::{Diagnostic, Report};
 use crate::units::{Mm, TOLERANCE};
 use crate::words::{Arg, Words};
@@ -16,28 +14,26 @@ use super::press::{Running, furnish, print, printable};
 use super::{Document, Options, Owner, Pictures, Style, Tag, cover};
 use crate::story::{Block, Figure, Section, Story};
 
-/// Lays a plan out as a booklet. Nothing, and errors in the report, where the paper can't hold it; warnings where a
+/// Lays a story out as a booklet, with the pictures it was told of. Nothing, and errors in the report, where the paper can't hold it; warnings where a
 /// picture had to be made smaller or a character is not in the typeface.
-pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut Report) -> Option<Document> {
-    let design = &plan.design;
+pub fn lay_out(story: &Story<'_>, pictures: &Pictures, options: &Options, report: &mut Report) -> Option<Document> {
     if let Err(complaint) = options.paper.check() {
         report.add(complaint);
         return None;
     }
-    let words = Words::of(design.language);
+    let words = &story.words;
     let mut style = Style::new(&options.paper, options.print, options.large);
-    let story = Story::new(plan, pictures, options, &words);
-    let mut document = Document::new(title_of(design), design.language);
-    document.author = design.designer.clone();
+    let mut document = Document::new(title_of(story), words.language);
+    document.author = story.designer().map(str::to_owned);
     let mut sections = story.sections();
-    keys_under_charts(&mut sections, &style, &words);
+    keys_under_charts(&mut sections, pictures, &style, words);
     let contents_title = words.say("page-contents");
     let beside = sections.iter().filter(|section| !section.wide).map(|section| section.title.as_str());
     style.room_for_side_heads(beside.chain([contents_title.as_str()]));
     let root = document.element(Tag::Section, None);
-    cover::add(&mut document, &story, &style, root);
-    let mut flow = Flow::new(&style, &mut document);
-    contents(&mut flow, &sections, &words, root);
+    cover::add(&mut document, story, pictures, &options.paper, &style, root);
+    let mut flow = Flow::new(&style, pictures, &mut document);
+    contents(&mut flow, &sections, words, root);
     for section in &sections {
         flow.section(section, root);
     }
@@ -49,19 +45,19 @@ pub fn lay_out(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut
         report.add(complaint);
         return None;
     }
-    let right = if plan.sizes.len() > 1 { story.size_names() } else { String::new() };
-    let running = Running { left: title_of(design), right };
-    furnish(&mut document, 1, &style, &words, &running);
-    complain_of_lost(&mut document, design, report);
+    let right = if story.size_count() > 1 { story.size_names() } else { String::new() };
+    let running = Running { left: title_of(story), right };
+    furnish(&mut document, 1, &style, words, &running);
+    complain_of_lost(&mut document, story, report);
     Some(document)
 }
 
 /// Explains the symbols under every chart where they fit there, and then nowhere else; or else in a section of their own.
-fn keys_under_charts(sections: &mut Vec<Section>, style: &Style, words: &Words) {
+fn keys_under_charts(sections: &mut Vec<Section>, pictures: &Pictures, style: &Style, words: &Words) {
     let Some(chart) = sections.iter_mut().find(|section| section.id == "chart") else { return };
     let mut figures = chart.blocks.iter().filter_map(Block::figure).enumerate();
     // Under every chart or under none: who looks for a symbol must know where to look.
-    if figures.all(|(index, figure)| figure.key.is_some() && fits_whole(figure, style, index == 0)) {
+    if figures.all(|(index, figure)| fits_whole(figure, pictures, style, index == 0)) {
         chart.title = words.say("page-chart-and-key");
         sections.retain(|section| section.id != "key");
     } else {
@@ -74,9 +70,10 @@ fn keys_under_charts(sections: &mut Vec<Section>, style: &Style, words: &Words) 
 }
 
 /// True for a figure that fits a page with its caption and its key; the first stands under a heading.
-fn fits_whole(figure: &Figure, style: &Style, headed: bool) -> bool {
-    let room = room_for_picture(figure, style, style.line_width.min(style.width()), headed);
-    figure.drawing.bounds.height() <= room + TOLERANCE
+fn fits_whole(figure: &Figure, pictures: &Pictures, style: &Style, headed: bool) -> bool {
+    let Some(key) = figure.key.and_then(|key| pictures.shown(key)) else { return false };
+    let room = room_for_picture(figure, Some(key), style, style.line_width.min(style.width()), headed);
+    pictures.shown(figure.shows).is_some_and(|drawing| drawing.bounds.height() <= room + TOLERANCE)
 }
 
 /// Room for a picture in the booklet, so that it can be drawn at the size at which it is printed: the width between the
@@ -88,20 +85,20 @@ pub fn picture_room(options: &Options) -> (Mm, Mm) {
 }
 
 /// The title, or a name for the nameless: a document must have one.
-pub(super) fn title_of(design: &Design) -> String {
-    let title = design.title.value.trim();
+pub(super) fn title_of(story: &Story<'_>) -> String {
+    let title = story.title();
     if title.is_empty() { "Roundelay".to_owned() } else { title.to_owned() }
 }
 
 /// Warns of every text with characters that the typeface lacks, after putting question marks in their places.
-pub(super) fn complain_of_lost(document: &mut Document, design: &Design, report: &mut Report) {
+pub(super) fn complain_of_lost(document: &mut Document, story: &Story<'_>, report: &mut Report) {
     let mut texts: BTreeMap<String, String> = BTreeMap::new();
     for (c, text) in printable(document) {
         texts.entry(text).or_default().push(c);
     }
     for (text, lost) in texts {
         let message = format!("the typeface has no “{lost}” (in “{}”): question marks are printed", text.trim());
-        let place = design.title.place.filter(|_| lost.chars().any(|c| design.title.value.contains(c)));
+        let place = story.title_place().filter(|_| lost.chars().any(|c| story.title().contains(c)));
         report.add(Diagnostic::warning("no-such-glyph", message).at(place).help("write it with Latin letters"));
     }
 }

@@ -1,14 +1,16 @@
 //! The cover: title, picture, and the facts a maker looks for first.
 
+use std::sync::Arc;
+
 use kurbo::{Affine, Point};
 
-use crate::drawing::{Ink, Item};
+use crate::drawing::{Drawing, Ink, Item};
 use crate::words::Arg;
 
 use super::booklet::title_of;
 use super::flow::{CAP_MIDDLE, HEAD_LEADING, bar};
 use super::lines::Line;
-use super::{Artifact, Bookmark, Document, Owner, Page, Piece, Style, Tag, Target};
+use super::{Artifact, Bookmark, Document, Owner, Page, Paper, Pictures, Piece, Style, Tag, Target};
 use crate::story::{Run, Story};
 use crate::units::Mm;
 
@@ -43,18 +45,26 @@ impl Sheet<'_> {
 }
 
 /// Adds the cover as the next page.
-pub(super) fn add(document: &mut Document, story: &Story<'_>, style: &Style, root: usize) {
-    let paper = &story.options.paper;
+pub(super) fn add(
+    document: &mut Document,
+    story: &Story<'_>,
+    pictures: &Pictures,
+    paper: &Paper,
+    style: &Style,
+    root: usize,
+) {
     let mut sheet = Sheet { style, page: Page::new(paper.width, paper.height), y: style.top - 4.0 };
     head(document, &mut sheet, story, root);
     let facts = Facts::fitting(story, style, (style.foot - sheet.y) * FACTS);
     let top = style.foot - facts.height;
-    picture(document, &mut sheet, story, root, top - style.text * 1.6);
+    if let Some(drawing) = &pictures.cover {
+        picture(document, &mut sheet, drawing, root, top - style.text * 1.6);
+    }
     sheet.y = top;
-    facts.put(document, &mut sheet, story, root);
+    facts.put(document, &mut sheet, root);
     let number = document.pages.len();
     document.bookmarks.push(Bookmark {
-        title: title_of(&story.plan.design),
+        title: title_of(story),
         level: 1,
         target: Target { page: number, top: Mm::ZERO },
     });
@@ -63,10 +73,9 @@ pub(super) fn add(document: &mut Document, story: &Story<'_>, style: &Style, roo
 
 fn head(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root: usize) {
     let style = sheet.style;
-    let design = &story.plan.design;
     sheet.ornament(vec![bar(style.left, sheet.y, style.left + 26.0, style.strong * 1.6, style.palette.accent)]);
     sheet.y += style.text * 1.4;
-    let title = title_of(design);
+    let title = title_of(story);
     let element = document.element(Tag::Heading(1, title.clone()), Some(root));
     let mut size = style.heads[0];
     let mut lines = style.setter.wrap(&[Run::bold(title.clone())], size, style.width());
@@ -80,23 +89,22 @@ fn head(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root:
     let size = style.text * if style.text > 5.0 { 1.0 } else { 1.15 };
     let lines = style.setter.wrap(&[Run::new(story.words.say("page-pattern"))], size, style.width());
     sheet.lines(&lines, style.left, size, style.leading, style.palette.text, kind);
-    if let Some(designer) = &design.designer {
+    if let Some(designer) = story.designer() {
         let by = document.element(Tag::Paragraph, Some(root));
         let text = story.words.with("page-designed-by", &[("name", Arg::Text(designer))]);
         let lines = style.setter.wrap(&[Run::new(text)], style.text, style.width());
         sheet.lines(&lines, style.left, style.text, style.leading, style.palette.quiet, by);
     }
-    if let Some(about) = &design.about {
+    if let Some(about) = story.about() {
         sheet.y += style.text * 0.8;
         let element = document.element(Tag::Paragraph, Some(root));
-        let lines = style.setter.wrap(&[Run::new(about.trim())], style.text, style.line_width);
+        let lines = style.setter.wrap(&[Run::new(about)], style.text, style.line_width);
         sheet.lines(&lines, style.left, style.text, style.leading, style.palette.text, element);
     }
     sheet.y += style.text * 1.2;
 }
 
-fn picture(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root: usize, foot: f64) {
-    let Some(drawing) = &story.pictures.cover else { return };
+fn picture(document: &mut Document, sheet: &mut Sheet<'_>, drawing: &Arc<Drawing>, root: usize, foot: f64) {
     let (style, bounds) = (sheet.style, drawing.bounds);
     let room = foot - sheet.y;
     if room < LEAST_PICTURE || bounds.width() <= 0.0 || bounds.height() <= 0.0 {
@@ -113,7 +121,6 @@ fn picture(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, ro
 /// The facts at the foot of the cover, in columns, each a name over what is said of it.
 struct Facts {
     rows: Vec<Vec<(Vec<Line>, Vec<Line>)>>,
-    columns: usize,
     pitch: f64,
     height: f64,
 }
@@ -136,12 +143,11 @@ impl Facts {
             heights.pop();
         }
         let height = heights.iter().sum();
-        Self { rows, columns, pitch, height }
+        Self { rows, pitch, height }
     }
 
-    fn put(&self, document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root: usize) {
+    fn put(&self, document: &mut Document, sheet: &mut Sheet<'_>, root: usize) {
         let style = sheet.style;
-        debug_assert!(self.columns > 0 && !story.plan.sizes.is_empty());
         let list = document.element(Tag::List(false), Some(root));
         for row in &self.rows {
             let top = sheet.y;

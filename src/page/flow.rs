@@ -11,7 +11,7 @@ use crate::words::Language;
 use super::lines::Line;
 use super::paginate::Extent;
 use super::style::SIDE_GAP;
-use super::{Artifact, Document, Owner, Style, Tag};
+use super::{Artifact, Document, Owner, Pictures, Style, Tag};
 use crate::story::{Block, Figure, Run, Section, Table};
 
 /// A slice of a page.
@@ -64,6 +64,7 @@ pub(super) enum Shows {
 /// Slabs in the making.
 pub(super) struct Flow<'a> {
     pub(super) style: &'a Style,
+    pictures: &'a Pictures,
     pub(super) document: &'a mut Document,
     pub(super) slabs: Vec<Slab>,
     /// Table heads to repeat, as artifacts, with their height.
@@ -81,9 +82,10 @@ const BETWEEN_ITEMS: f64 = 0.08;
 const BETWEEN_BLOCKS: f64 = 0.04;
 
 impl<'a> Flow<'a> {
-    pub(super) fn new(style: &'a Style, document: &'a mut Document) -> Self {
+    pub(super) fn new(style: &'a Style, pictures: &'a Pictures, document: &'a mut Document) -> Self {
         Self {
             style,
+            pictures,
             document,
             slabs: Vec::new(),
             heads: Vec::new(),
@@ -275,17 +277,19 @@ impl<'a> Flow<'a> {
 
     /// Adds a picture, made smaller where it must be; `headed` where it shares its page with the heading of a section.
     fn figure(&mut self, figure: &Figure, parent: usize, headed: bool) {
-        let style = self.style;
-        let bounds = figure.drawing.bounds;
+        let (style, pictures) = (self.style, self.pictures);
+        let Some(drawing) = pictures.shown(figure.shows) else { return };
+        let key = figure.key.and_then(|key| pictures.shown(key));
+        let bounds = drawing.bounds;
         let caption = caption_lines(figure, style, self.line_width());
         let caption_height = caption.len() as f64 * style.table * style.leading;
-        let room = (self.frame.1 - self.frame.0, room_for_picture(figure, style, self.line_width(), headed));
+        let room = (self.frame.1 - self.frame.0, room_for_picture(figure, key, style, self.line_width(), headed));
         let scale = (room.0 / bounds.width()).min(room.1 / bounds.height()).min(1.0);
         // Less than half a percent is rounding, and no size is promised that isn't kept.
         if scale < 0.995 {
-            self.shrunk.push((figure.drawing.title.clone(), scale));
+            self.shrunk.push((drawing.title.clone(), scale));
         }
-        let element = self.document.element(Tag::Figure(figure.drawing.description.clone()), Some(parent));
+        let element = self.document.element(Tag::Figure(drawing.description.clone()), Some(parent));
         let (width, height) = (bounds.width() * scale, bounds.height() * scale);
         // In the column of the text a picture stands flush with it; on the whole width it is centred.
         let left = self.frame.0 + if self.frame.0 > style.left { 0.0 } else { (room.0 - width).max(0.0) / 2.0 };
@@ -299,8 +303,8 @@ impl<'a> Flow<'a> {
         }
         slab.bits.push(Bit {
             owner: Owner::Element(element),
-            language: Some(figure.drawing.language),
-            shows: Shows::Drawing(figure.drawing.clone(), place),
+            language: Some(drawing.language),
+            shows: Shows::Drawing(drawing.clone(), place),
         });
         let words = self.document.element(Tag::Caption, Some(element));
         let middle = left + width / 2.0;
@@ -310,7 +314,7 @@ impl<'a> Flow<'a> {
             let at = Point::new((middle - line.width / 2.0).max(self.frame.0), y);
             self.put(&mut slab.bits, line, at, style.table, style.palette.text, words, i + 1 == caption.len());
         }
-        if let Some(key) = &figure.key {
+        if let Some(key) = key {
             self.key_under(&mut slab, key, parent);
         }
         self.slabs.push(slab);
@@ -386,13 +390,19 @@ const KEY_GAP: f64 = 1.6;
 
 /// Height left for a picture on a page that it shares with its caption and its symbols, and where it is `headed` with a
 /// section's heading of one line.
-pub(super) fn room_for_picture(figure: &Figure, style: &Style, line_width: f64, headed: bool) -> f64 {
+pub(super) fn room_for_picture(
+    figure: &Figure,
+    key: Option<&Arc<Drawing>>,
+    style: &Style,
+    line_width: f64,
+    headed: bool,
+) -> f64 {
     let lines = caption_lines(figure, style, line_width).len();
-    room_beside(style, lines, figure.key.as_ref().map(|key| key.bounds.height()), headed)
+    room_beside(style, lines, key.map(|key| key.bounds.height()), headed)
 }
 
 /// The same for a caption of so many lines and symbols of this height.
-pub(super) fn room_beside(style: &Style, lines: usize, key: Option<f64>, headed: bool) -> f64 {
+pub fn room_beside(style: &Style, lines: usize, key: Option<f64>, headed: bool) -> f64 {
     let caption = lines as f64 * style.table * style.leading + style.text * 0.4;
     let heading = if headed { style.text * 2.2 + style.heads[1] * HEAD_LEADING } else { 0.0 };
     style.height() - caption - heading - key.map_or(0.0, |key| key + style.text * KEY_GAP)

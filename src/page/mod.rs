@@ -1,6 +1,6 @@
-//! Stage 5, page: drawings → pages at true size.
+//! Stage 5, page: story and drawings → pages at true size.
 //!
-//! Takes drawings and tables. Gives pages in millimetres with a reading order beside them. Promises that everything lies
+//! Takes what a pattern says, and its drawings. Gives pages in millimetres with a reading order beside them. Promises that everything lies
 //! inside the printable area at 1 : 1, or says why it can't.
 
 pub mod booklet;
@@ -8,16 +8,15 @@ mod cover;
 mod flow;
 mod lines;
 mod model;
-pub use crate::words::numbers;
 mod options;
 mod paginate;
 mod paper;
-pub mod pictures;
 mod press;
 mod style;
 mod table;
 pub mod wall;
 
+pub use flow::room_beside;
 pub use model::*;
 pub use options::*;
 pub use paper::*;

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use crate::drawing::Drawing;
-use crate::geometry::SideShape;
+use crate::story::{Illustration, Illustrations, RoundsForm, Telling};
 
 use super::{Paper, Print};
 
@@ -22,22 +22,16 @@ pub struct Options {
     pub plain_words: bool,
 }
 
-/// How the rounds of several sizes are told.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum RoundsForm {
-    /// Side by side where the sizes are alike enough, else one table a size.
-    #[default]
-    Fitting,
-    /// Side by side: 72 (80, 88).
-    Brackets,
-    /// One table a size, with measures.
-    PerSize,
-}
-
 impl Options {
     /// The ordinary print on a sheet.
     pub fn new(paper: Paper) -> Self {
         Self { paper, print: Print::default(), large: false, rounds: RoundsForm::default(), plain_words: false }
+    }
+
+    /// How a pattern is told that is printed so.
+    pub fn telling(&self) -> Telling {
+        let patches = self.print != Print::Black;
+        Telling { rounds: self.rounds, plain_words: self.plain_words, large: self.large, patches }
     }
 }
 
@@ -54,6 +48,27 @@ pub struct Pictures {
     pub keys: Vec<Arc<Drawing>>,
     /// The side views in order, each with its caption.
     pub schematics: Vec<(Arc<Drawing>, String)>,
-    /// The predicted shape of each size of the plan; empty where it isn't known.
-    pub shapes: Vec<SideShape>,
+}
+
+impl Pictures {
+    /// What a story can speak of where these pictures go with it.
+    pub fn illustrations(&self) -> Illustrations {
+        let captions = |drawn: &[(Arc<Drawing>, String)]| drawn.iter().map(|(_, caption)| caption.clone()).collect();
+        Illustrations {
+            key: self.key.is_some(),
+            charts: captions(&self.charts),
+            chart_keys: self.keys.len(),
+            schematics: captions(&self.schematics),
+        }
+    }
+
+    /// The picture that a story speaks of; nothing where it was told of others.
+    pub fn shown(&self, illustration: Illustration) -> Option<&Arc<Drawing>> {
+        match illustration {
+            Illustration::Key => self.key.as_ref(),
+            Illustration::Chart(index) => self.charts.get(index).map(|(drawing, _)| drawing),
+            Illustration::ChartKey(index) => self.keys.get(index),
+            Illustration::Schematic(index) => self.schematics.get(index).map(|(drawing, _)| drawing),
+        }
+    }
 }

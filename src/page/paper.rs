@@ -14,7 +14,7 @@ pub enum Series {
 
 impl Series {
     /// Names of its large sheets for wall charts, smallest first.
-    pub(super) const fn wall_sheets(self) -> [&'static str; 4] {
+    pub const fn wall_sheets(self) -> [&'static str; 4] {
         match self {
             Self::Iso => ["A3", "A2", "A1", "A0"],
             Self::UnitedStates => ["Tabloid", "Arch C", "Arch D", "Arch E"],

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use kurbo::{Affine, Point, Rect};
+use kurbo::{Point, Rect};
 
 use crate::font::Face;
 use crate::units::{EPSILON, TOLERANCE};
@@ -197,11 +197,7 @@ impl Flow<'_> {
         if cell.ticks > 0 {
             return self.ticks(slab, cell.ticks, rail, owner, top);
         }
-        let Some(picture) = &cell.picture else { return self.cell_words(slab, cell, rail, owner, top) };
-        let place = Affine::translate((rail.left, top)) * Affine::translate(-picture.bounds.origin().to_vec2());
-        let shows = Shows::Drawing(picture.clone(), place);
-        slab.bits.push(Bit { owner: Owner::Element(owner), language: None, shows });
-        picture.bounds.height()
+        self.cell_words(slab, cell, rail, owner, top)
     }
 
     fn cell_words(&self, slab: &mut Slab, cell: &Cell, rail: &Rail, owner: usize, pad: f64) -> f64 {
@@ -330,10 +326,9 @@ impl Flow<'_> {
         let title = table.columns.get(index).map_or("", |column| &column.title);
         let title = if table.head { self.style.setter.width_in_two(&[Run::bold(title)], size) } else { 0.0 };
         let cells = table.rows.iter().filter_map(|row| row.get(index)).map(|cell| {
-            let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             let across = cell.ticks.div_ceil(cell.ticks.div_ceil(FEW_TICKS).max(1));
             let boxes = self.style.tick * 1.35 * f64::from(across);
-            (self.style.setter.width_in_two(&cell.runs, size) + self.swatch_room(cell)).max(picture).max(boxes)
+            (self.style.setter.width_in_two(&cell.runs, size) + self.swatch_room(cell)).max(boxes)
         });
         cells.fold(title, f64::max)
     }
@@ -358,8 +353,7 @@ impl Flow<'_> {
                     return f64::from(rows) * line.max(style.tick * 1.35);
                 }
                 let width = (rail.width - self.swatch_room(cell)).max(style.table);
-                let words = self.style.setter.wrap(&cell.runs, style.table, width).len() as f64 * line;
-                cell.picture.as_ref().map_or(words, |picture| picture.bounds.height())
+                self.style.setter.wrap(&cell.runs, style.table, width).len() as f64 * line
             });
             cells.fold(if below { 0.0 } else { line }, f64::max)
         });
@@ -462,11 +456,10 @@ impl Flow<'_> {
         for cell in table.rows.iter().filter_map(|row| row.get(index)) {
             let extra = self.swatch_room(cell);
             let box_pitch = self.style.tick * 1.35;
-            let picture = cell.picture.as_ref().map_or(0.0, |picture| picture.bounds.width());
             let (word, line) = self.style.setter.widths(&cell.runs, size);
             let across = cell.ticks.div_ceil(cell.ticks.div_ceil(most_ticks).max(1));
-            least = least.max(word + extra).max(picture).max(box_pitch * f64::from(across.min(FEW_TICKS)));
-            natural = natural.max(line + extra).max(picture).max(box_pitch * f64::from(across));
+            least = least.max(word + extra).max(box_pitch * f64::from(across.min(FEW_TICKS)));
+            natural = natural.max(line + extra).max(box_pitch * f64::from(across));
         }
         (least, natural.max(least))
     }

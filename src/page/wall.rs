@@ -8,16 +8,15 @@ use std::sync::Arc;
 use kurbo::{Affine, Point, Rect};
 
 use crate::drawing::{Drawing, Item};
-use crate::plan::{Plan, SizePlan};
 use crate::report::{Diagnostic, Report};
 use crate::units::{Mm, TOLERANCE};
-use crate::words::Words;
+use crate::words::{Arg, Words};
 
 use super::booklet::{complain_of_lost, title_of};
 use super::flow::{CAP_MIDDLE, HEAD_LEADING};
 use super::lines::Line;
 use super::{
-    Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Piece, Style, Tag, Target,
+    Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Piece, Style, Tag, Target,
 };
 use crate::story::{Run, Story};
 
@@ -68,32 +67,32 @@ struct Sheet {
 }
 
 /// Room for the chart of a size on one sheet of this paper, with its title above and a key of `key_height` below.
-pub fn chart_room(plan: &Plan, size: usize, paper: &Paper, key_height: Mm, options: &Options) -> (Mm, Mm) {
+pub fn chart_room(story: &Story<'_>, size: usize, paper: &Paper, key_height: Mm, options: &Options) -> (Mm, Mm) {
     let (width, height) = paper.printable();
     let options = Options { paper: paper.clone(), ..options.clone() };
     // The height of the title hangs on the width of the sheet: it is laid out to be measured.
-    let band = plan.sizes.get(size).map_or(0.0, |size| Band::new(plan, size, &options, width.mm()).height());
+    let band = Band::new(story, size, &options, width.mm()).map_or(0.0, |band| band.height());
     let others = Mm::new(band + 2.0 * GAP + key_height.mm().max(CHECK + 2.0) + SLACK);
     (width, (height - others).max(LEAST_CHART))
 }
 
 /// Lays the chart out on one sheet at true size, which lies on its side where it doesn't fit upright, with its symbols
 /// below it or on a second sheet. Nothing, and an error in the report, where it fits neither way.
-pub fn one_sheet(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
+pub fn one_sheet(story: &Story<'_>, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
     let upright = &options.paper;
     // What is complained of is the sheet as it was asked for, not the one that was tried after it.
-    let document = on_sheet(plan, wall, options, upright)
-        .or_else(|complaint| on_sheet(plan, wall, options, &upright.turned()).map_err(|_| complaint));
-    finish(document.map_err(|complaint| report.add(complaint)).ok()?, plan, report)
+    let document = on_sheet(story, wall, options, upright)
+        .or_else(|complaint| on_sheet(story, wall, options, &upright.turned()).map_err(|_| complaint));
+    finish(document.map_err(|complaint| report.add(complaint)).ok()?, story, report)
 }
 
 /// The chart on one sheet of just this paper, or the reason why it doesn't fit.
-fn on_sheet(plan: &Plan, wall: &Wall, options: &Options, paper: &Paper) -> Result<Document, Diagnostic> {
+fn on_sheet(story: &Story<'_>, wall: &Wall, options: &Options, paper: &Paper) -> Result<Document, Diagnostic> {
     paper.check()?;
     let (width, height) = paper.printable();
-    let mut document = begin(plan);
+    let mut document = begin(story);
     let below = wall.key.as_ref().filter(|_| !wall.apart);
-    let sheet = compose(&mut document, plan, wall, below, options, (width.mm(), 1)).unwrap_or_default();
+    let sheet = compose(&mut document, story, wall, below, options, (width.mm(), 1)).unwrap_or_default();
     if sheet.width > width.mm() + TOLERANCE || sheet.height > height.mm() + TOLERANCE {
         return Err(too_large(&sheet, paper));
     }
@@ -137,32 +136,31 @@ fn key_sheet(document: &mut Document, key: &Arc<Drawing>, paper: &Paper, options
 
 /// Lays the chart out at true size in tiles on home paper: first a sheet with the map and the check square, then the
 /// tiles A1, A2 … B1 …, row by row. Nothing, and an error in the report, where the paper is too small.
-pub fn tiled(plan: &Plan, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
+pub fn tiled(story: &Story<'_>, wall: &Wall, options: &Options, report: &mut Report) -> Option<Document> {
     if let Err(complaint) = options.paper.check() {
         report.add(complaint);
         return None;
     }
-    let mut document = begin(plan);
+    let mut document = begin(story);
     let least = wall.key.as_ref().map_or(0.0, |key| key.bounds.width());
     let width = wall.chart.bounds.width().max(least);
     // The map is read before the chart, so its elements come first.
-    let map = tiles::Map::reserve(&mut document, plan);
-    let sheet = compose(&mut document, plan, wall, wall.key.as_ref(), options, (width, 2))?;
-    tiles::print(&mut document, &sheet, wall, plan, options, map);
-    finish(document, plan, report)
+    let map = tiles::Map::reserve(&mut document, &story.words);
+    let sheet = compose(&mut document, story, wall, wall.key.as_ref(), options, (width, 2))?;
+    tiles::print(&mut document, &sheet, wall, &story.words, options, map);
+    finish(document, story, report)
 }
 
-fn begin(plan: &Plan) -> Document {
-    let words = Words::of(plan.design.language);
-    let title = words.with("page-wall-title", &[("title", crate::words::Arg::Text(&title_of(&plan.design)))]);
-    let mut document = Document::new(title.clone(), plan.design.language);
-    document.author = plan.design.designer.clone();
+fn begin(story: &Story<'_>) -> Document {
+    let title = story.words.with("page-wall-title", &[("title", Arg::Text(&title_of(story)))]);
+    let mut document = Document::new(title.clone(), story.words.language);
+    document.author = story.designer().map(str::to_owned);
     document.bookmarks.push(Bookmark { title, level: 1, target: Target { page: 0, top: Mm::ZERO } });
     document
 }
 
-fn finish(mut document: Document, plan: &Plan, report: &mut Report) -> Option<Document> {
-    complain_of_lost(&mut document, &plan.design, report);
+fn finish(mut document: Document, story: &Story<'_>, report: &mut Report) -> Option<Document> {
+    complain_of_lost(&mut document, story, report);
     Some(document)
 }
 
@@ -204,18 +202,16 @@ struct Band {
 }
 
 impl Band {
-    /// The band so wide, in the type that goes with the paper of `options`.
-    fn new(plan: &Plan, size: &SizePlan, options: &Options, width: f64) -> Self {
-        let words = Words::of(plan.design.language);
-        let pictures = Pictures::default();
-        let story = Story::new(plan, &pictures, options, &words);
+    /// The band of a size so wide, in the type that goes with the paper of `options`.
+    fn new(story: &Story<'_>, size: usize, options: &Options, width: f64) -> Option<Self> {
         let style = wall_style(&options.paper, options);
-        let title = title_of(&plan.design);
+        let title = title_of(story);
         let natural = crate::font::Face::Bold.width(&title, 1.0);
         // On one line where that can be; smaller than its facts a title is no longer one, and breaks instead.
         let size_of_title = style.heads[0].min((width - 0.1) / natural.max(0.1)).max(style.text);
-        let about = style.setter.wrap(&[Run::new(facts(size, plan, &story))], style.text, width);
-        Self { title: style.setter.wrap(&[Run::bold(title)], size_of_title, width), facts: about, size_of_title, style }
+        let facts = style.setter.wrap(&[Run::new(story.size_facts(size)?)], style.text, width);
+        let title = style.setter.wrap(&[Run::bold(title)], size_of_title, width);
+        Some(Self { title, facts, size_of_title, style })
     }
 
     fn height(&self) -> f64 {
@@ -227,17 +223,17 @@ impl Band {
 /// Title over chart over key, so wide, the title a heading of that level.
 fn compose(
     document: &mut Document,
-    plan: &Plan,
+    story: &Story<'_>,
     wall: &Wall,
     key: Option<&Arc<Drawing>>,
     options: &Options,
     (width, level): (f64, u8),
 ) -> Option<Sheet> {
-    let band = Band::new(plan, plan.sizes.get(wall.size)?, options, width);
+    let band = Band::new(story, wall.size, options, width)?;
     let style = &band.style;
     let root = document.element(Tag::Section, None);
     let mut sheet = Sheet { placed: Vec::new(), width, height: 0.0 };
-    let heading = document.element(Tag::Heading(level, title_of(&plan.design)), Some(root));
+    let heading = document.element(Tag::Heading(level, title_of(story)), Some(root));
     sheet.lines(&band.title, band.size_of_title, HEAD_LEADING, style.palette.accent, heading);
     let about = document.element(Tag::Paragraph, Some(root));
     sheet.lines(&band.facts, style.text, style.leading, style.palette.text, about);
@@ -257,20 +253,6 @@ fn compose(
         None => sheet.height += CHECK + 2.0,
     }
     Some(sheet)
-}
-
-/// Size, measure and counts in a line.
-fn facts(size: &SizePlan, plan: &Plan, story: &Story<'_>) -> String {
-    let words = story.words;
-    let around = super::numbers::length(size.finished, plan.design.units, words.language);
-    let counts = format!("{} {}", words.say("page-rounds"), size.rounds.len());
-    let stitches = format!("{} {}", words.say("page-stitches-total"), size.stitches());
-    let mut said = vec![format!("{} {}", words.say("page-finished"), around), counts, stitches];
-    if plan.sizes.len() > 1 {
-        said.insert(0, format!("{} {}", words.say("page-size"), size.name));
-    }
-    said.extend(story.gauge());
-    said.join("\u{a0}· ")
 }
 
 impl Sheet {

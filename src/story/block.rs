@@ -1,8 +1,5 @@
 //! What a pattern says, before it is laid out: sections of blocks. Pages and the plain text are both made of these.
 
-use std::sync::Arc;
-
-use crate::drawing::Drawing;
 use crate::font::Face;
 use crate::words::Language;
 
@@ -85,18 +82,31 @@ impl Block {
     }
 }
 
+/// A picture that the pattern speaks of; whoever lays it out has it drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Illustration {
+    /// The symbols, explained.
+    Key,
+    /// One of the charts, by its index.
+    Chart(usize),
+    /// The symbols of one of the charts, explained.
+    ChartKey(usize),
+    /// One of the side views, by its index.
+    Schematic(usize),
+}
+
 /// A picture with its caption.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Figure {
     /// The picture.
-    pub drawing: Arc<Drawing>,
+    pub shows: Illustration,
     /// What sets it off from the pictures beside it, such as its size; empty for none. It leads the caption and gives a
     /// bookmark.
     pub title: String,
     /// A sentence under it; empty for none.
     pub caption: String,
     /// The symbols of the picture, explained, to stand under it; nothing where they are explained elsewhere.
-    pub key: Option<Arc<Drawing>>,
+    pub key: Option<Illustration>,
 }
 
 impl Figure {
@@ -176,8 +186,6 @@ pub struct Cell {
     pub swatch: Option<[u8; 3]>,
     /// Tick boxes in place of words.
     pub ticks: u32,
-    /// A small picture in place of words, shown at its own size.
-    pub picture: Option<Arc<Drawing>>,
 }
 
 impl Cell {

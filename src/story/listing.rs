@@ -6,10 +6,9 @@ use crate::craft::{Terms, abbreviation};
 use crate::geometry::SideShape;
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction, Label, SizedLine, WrittenLine, lines, sized_lines};
-use crate::page::numbers;
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::units::{Mm, tidy};
-use crate::words::{Arg, Words};
+use crate::words::{Arg, Words, numbers};
 
 /// A line of rounds, of one size or several.
 struct Line {

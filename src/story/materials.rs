@@ -4,11 +4,11 @@ use super::Story;
 use crate::craft::Stitch;
 use crate::design::Colour;
 use crate::design::hooks::us_hook;
-use crate::page::numbers::decimal;
 use crate::plan::YarnUse;
 use crate::story::{Block, Cell, Column, Section, Table};
 use crate::units::{Gauge, Mm, Units};
 use crate::words::Arg;
+use crate::words::numbers::decimal;
 
 /// Side of the square in which a gauge is told.
 const SQUARE: Mm = Mm::from_cm(10.0);
@@ -222,7 +222,7 @@ impl Story<'_> {
     /// A colour's patch and name; a dash for the single unnamed colour.
     pub(super) fn colour_cell(&self, colour: Option<usize>) -> Cell {
         let known = colour.and_then(|colour| self.plan.design.yarn.colours.get(colour));
-        let patch = |colour: &Colour| (self.options.print != crate::page::Print::Black).then_some(colour.rgb);
+        let patch = |colour: &Colour| self.telling.patches.then_some(colour.rgb);
         known.map_or(Cell::new("–"), |colour| Cell { swatch: patch(colour), ..Cell::new(colour.name.clone()) })
     }
 }

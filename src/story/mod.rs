@@ -1,42 +1,46 @@
-//! What a pattern says, section by section. Booklet and plain text are both made of this, so that neither tells less.
+//! What a pattern says, section by section, without ink: booklet, web page and plain text are all made of this, so that
+//! none tells less.
+//!
+//! Takes a plan with its shapes, how it is to be told, and which pictures there are. Gives sections of blocks, and row
+//! tables. Never fails.
 
 mod block;
 mod closing;
 pub mod listing;
 mod materials;
+mod plain;
 mod rounds;
 mod rowtable;
 mod sizes;
 mod sources;
-mod telling;
+mod told;
 mod working;
 
 use std::cell::OnceCell;
 use std::collections::BTreeSet;
-use std::sync::Arc;
 
 use crate::craft::{Stitch, Terms};
-use crate::drawing::Drawing;
+use crate::geometry::SideShape;
 use crate::notation::write::Writer;
 use crate::plan::Plan;
+use crate::report::Place;
+use crate::words::numbers::length;
 use crate::words::{Arg, Words};
-
-use crate::page::{Options, Pictures};
 
 pub use block::*;
 pub use rowtable::*;
 pub use sources::source_words;
+pub use told::*;
 
 /// What the sections are made from.
 pub struct Story<'a> {
-    /// The plan.
-    pub plan: &'a Plan,
-    /// Its pictures.
-    pub pictures: &'a Pictures,
-    /// How it is to be printed.
-    pub options: &'a Options,
+    plan: &'a Plan,
+    /// The predicted shape of each size; empty where it isn't known.
+    shapes: &'a [SideShape],
+    telling: Telling,
+    illustrations: Illustrations,
     /// The words of its language.
-    pub words: &'a Words,
+    pub words: Words,
     /// The written rounds: one table for all sizes, or one a size. Written when they are first asked for; the facts
     /// alone do without.
     tables: OnceCell<Vec<RowTable>>,
@@ -45,13 +49,39 @@ pub struct Story<'a> {
 }
 
 impl<'a> Story<'a> {
-    /// Gathers what the sections are made from.
-    pub fn new(plan: &'a Plan, pictures: &'a Pictures, options: &'a Options, words: &'a Words) -> Self {
-        Self { plan, pictures, options, words, tables: OnceCell::new(), stitches: OnceCell::new() }
+    /// Gathers what the sections are made from. Without `shapes`, one a size, the rounds have no measures.
+    pub fn new(plan: &'a Plan, shapes: &'a [SideShape], telling: Telling, illustrations: Illustrations) -> Self {
+        let words = Words::of(plan.design.language);
+        Self { plan, shapes, telling, illustrations, words, tables: OnceCell::new(), stitches: OnceCell::new() }
+    }
+
+    /// The title, without blanks round it; empty for the nameless.
+    pub fn title(&self) -> &'a str {
+        self.plan.design.title.value.trim()
+    }
+
+    /// Where the title stands in the design file.
+    pub const fn title_place(&self) -> Option<Place> {
+        self.plan.design.title.place
+    }
+
+    /// Who designed the piece.
+    pub fn designer(&self) -> Option<&'a str> {
+        self.plan.design.designer.as_deref()
+    }
+
+    /// A few sentences about the piece.
+    pub fn about(&self) -> Option<&'a str> {
+        self.plan.design.about.as_deref().map(str::trim)
+    }
+
+    /// How many sizes there are.
+    pub const fn size_count(&self) -> usize {
+        self.plan.sizes.len()
     }
 
     fn tables(&self) -> &[RowTable] {
-        self.tables.get_or_init(|| rounds::round_tables(self.plan, self.pictures, self.options))
+        self.tables.get_or_init(|| rounds::round_tables(self.plan, self.shapes, self.telling.rounds))
     }
 
     /// Every stitch that the plan makes, in the table's order.
@@ -108,39 +138,49 @@ impl<'a> Story<'a> {
         }
     }
 
+    /// Size, measure and counts of one size in a line, and its gauge.
+    pub fn size_facts(&self, size: usize) -> Option<String> {
+        let size = self.plan.sizes.get(size)?;
+        let around = length(size.finished, self.plan.design.units, self.words.language);
+        let counts = format!("{} {}", self.words.say("page-rounds"), size.rounds.len());
+        let stitches = format!("{} {}", self.words.say("page-stitches-total"), size.stitches());
+        let mut facts = vec![format!("{} {}", self.words.say("page-finished"), around), counts, stitches];
+        if self.plan.sizes.len() > 1 {
+            facts.insert(0, format!("{} {}", self.words.say("page-size"), size.name));
+        }
+        facts.extend(self.gauge());
+        Some(facts.join("\u{a0}· "))
+    }
+
     fn key(&self) -> Section {
-        let figure = |drawing: &Arc<Drawing>| Figure {
-            drawing: drawing.clone(),
-            title: String::new(),
-            caption: String::new(),
-            key: None,
-        };
-        self.section("key", "page-key", true, self.pictures.key.iter().map(figure).map(Block::Figure).collect())
+        let figure = Figure { shows: Illustration::Key, title: String::new(), caption: String::new(), key: None };
+        let blocks = if self.illustrations.key { vec![Block::Figure(figure)] } else { Vec::new() };
+        self.section("key", "page-key", true, blocks)
     }
 
     fn charts(&self) -> Section {
-        let mut figures = self.figures(&self.pictures.charts);
-        for (figure, key) in figures.iter_mut().zip(&self.pictures.keys) {
-            figure.key = Some(key.clone());
+        let mut figures = self.figures(&self.illustrations.charts, Illustration::Chart);
+        for (index, figure) in figures.iter_mut().enumerate().take(self.illustrations.chart_keys) {
+            figure.key = Some(Illustration::ChartKey(index));
         }
         self.section("chart", "page-chart", true, figures.into_iter().map(Block::Figure).collect())
     }
 
     /// The pictures as figures; those that show one size of several are called after it.
-    fn figures(&self, drawings: &[(Arc<Drawing>, String)]) -> Vec<Figure> {
+    fn figures(&self, captions: &[String], shows: fn(usize) -> Illustration) -> Vec<Figure> {
         let sizes = &self.plan.sizes;
-        let one_each = sizes.len() > 1 && drawings.len() == sizes.len();
+        let one_each = sizes.len() > 1 && captions.len() == sizes.len();
         let title = |index: usize| match sizes.get(index).filter(|_| one_each) {
             Some(size) => self.words.with("page-of-size", &[("size", Arg::Text(&size.name))]),
             None => String::new(),
         };
-        let figure = |(index, (drawing, caption)): (usize, &(Arc<Drawing>, String))| Figure {
-            drawing: drawing.clone(),
+        let figure = |(index, caption): (usize, &String)| Figure {
+            shows: shows(index),
             title: title(index),
             caption: caption.clone(),
             key: None,
         };
-        drawings.iter().enumerate().map(figure).collect()
+        captions.iter().enumerate().map(figure).collect()
     }
 
     fn section(&self, id: &'static str, title: &str, wide: bool, blocks: Vec<Block>) -> Section {
@@ -160,8 +200,8 @@ impl<'a> Story<'a> {
         ("terms", Arg::Text(terms))
     }
 
-    fn writer(&self) -> Writer<'a> {
-        Writer { words: self.words, terms: self.plan.design.terms }
+    fn writer(&self) -> Writer<'_> {
+        Writer { words: &self.words, terms: self.plan.design.terms }
     }
 
     /// The project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.

@@ -1,14 +1,13 @@
 //! The written rounds.
 
 use super::Story;
-use crate::drawing::{capital, signed};
+use crate::geometry::SideShape;
 use crate::notation::{Gap, Gaps, across};
-use crate::page::numbers::bare;
-use crate::page::{Options, Pictures, RoundsForm};
 use crate::plan::Plan;
-use crate::story::{Block, Cell, Column, Grows, PartRows, RowLine, RowTable, Run, Section, Table};
+use crate::story::{Block, Cell, Column, Grows, PartRows, RoundsForm, RowLine, RowTable, Run, Section, Table};
 use crate::units::Units;
-use crate::words::Arg;
+use crate::words::numbers::{bare, signed};
+use crate::words::{Arg, capital};
 
 /// Most sizes that stand side by side.
 const MOST_IN_BRACKETS: usize = 5;
@@ -20,13 +19,13 @@ const TIMES_HELD: Gaps = Gaps { word: Gap::Held, bracket: Gap::Held, comma: Gap:
 const SPLIT: f64 = 0.12;
 
 /// The row tables of a plan: one for all sizes, or one a size.
-pub(super) fn round_tables(plan: &Plan, pictures: &Pictures, options: &Options) -> Vec<RowTable> {
-    let one = |(i, size)| RowTable::of_size(plan, size, pictures.shapes.get(i));
+pub(super) fn round_tables(plan: &Plan, shapes: &[SideShape], form: RoundsForm) -> Vec<RowTable> {
+    let one = |(i, size)| RowTable::of_size(plan, size, shapes.get(i));
     let each = || plan.sizes.iter().enumerate().map(one).collect::<Vec<_>>();
     if plan.sizes.len() < 2 {
         return each();
     }
-    match options.rounds {
+    match form {
         RoundsForm::PerSize => each(),
         RoundsForm::Brackets => vec![RowTable::of_all(plan)],
         RoundsForm::Fitting => {

@@ -2,11 +2,11 @@
 
 use super::Story;
 use crate::design::hats::{uk_hat_size, us_hat_size};
-use crate::page::numbers::length;
 use crate::plan::{PartPlan, SizePlan};
-use crate::story::{Block, Cell, Column, Section, Table};
+use crate::story::{Block, Cell, Column, Illustration, Section, Table};
 use crate::units::Mm;
 use crate::words::Arg;
+use crate::words::numbers::length;
 
 /// Most sizes that stand side by side in large print.
 const SIDE_BY_SIDE: usize = 3;
@@ -16,13 +16,15 @@ impl Story<'_> {
         let mut blocks = vec![Block::Table(self.size_table())];
         let design = &self.plan.design;
         let mut sources: Vec<String> =
-            design.sizes.iter().filter_map(|size| super::source_words(&size.source, self.words)).collect();
+            design.sizes.iter().filter_map(|size| super::source_words(&size.source, &self.words)).collect();
         sources.dedup();
         if design.kind.row().worn && !sources.is_empty() {
             let source = sources.join(self.words.semicolon());
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }
-        blocks.extend(self.figures(&self.pictures.schematics).into_iter().map(Block::Figure));
+        blocks.extend(
+            self.figures(&self.illustrations.schematics, Illustration::Schematic).into_iter().map(Block::Figure),
+        );
         blocks.push(Block::Heading(self.say("page-measures")));
         blocks.push(Block::text(self.say("page-measures-note")));
         blocks.push(Block::Table(self.part_table()));
@@ -63,7 +65,7 @@ impl Story<'_> {
             rows,
         };
         // In large letters the titles of so many columns would stand in four lines; a few sizes stand side by side.
-        if self.options.large && self.plan.sizes.len() <= SIDE_BY_SIDE { turned(table) } else { table }
+        if self.telling.large && self.plan.sizes.len() <= SIDE_BY_SIDE { turned(table) } else { table }
     }
 
     fn part_table(&self) -> Table {

@@ -24,7 +24,7 @@ impl Story<'_> {
         if design.yarn.colours.len() > 1 {
             keys.push("page-step-up");
         }
-        if !self.pictures.charts.is_empty() {
+        if !self.illustrations.charts.is_empty() {
             keys.push(match design.hand {
                 Hand::Right => "page-hand-right",
                 Hand::Left => "page-hand-left",

@@ -127,6 +127,12 @@ impl Arg<'_> {
     }
 }
 
+/// A name with its first letter as a capital.
+pub(crate) fn capital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

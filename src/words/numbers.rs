@@ -48,6 +48,15 @@ pub fn bare(length: Mm, units: Units, language: Language) -> String {
     }
 }
 
+/// A change with its sign: `+6`, `–6`, `0`.
+pub(crate) fn signed(change: i64) -> String {
+    match change {
+        0 => "0".to_owned(),
+        up if up > 0 => format!("+{up}"),
+        down => format!("–{}", down.unsigned_abs()),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

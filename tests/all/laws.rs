@@ -31,13 +31,7 @@ const ROOMS: &[(&str, &[&str])] = &[
             "story",
         ],
     ),
-    (
-        "page",
-        &[
-            "units", "limits", "report", "craft", "words", "notation", "font", "design", "plan", "geometry", "pattern",
-            "story", "drawing",
-        ],
-    ),
+    ("page", &["units", "limits", "report", "words", "font", "story", "drawing"]),
     ("file", &["units", "limits", "report", "words", "font", "pattern", "story", "drawing", "page"]),
     (
         "publish",
@@ -63,10 +57,6 @@ const DATA: [&str; 2] = ["src/file/csv.rs", "src/file/json.rs"];
 
 /// What the data formats may import beside what their room may.
 const OF_DATA: [&str; 5] = ["craft", "notation", "design", "plan", "geometry"];
-
-/// Imports that still break the order. They go, and none comes: the list is held to be just what there is.
-const STILL: &[(&str, &str)] =
-    &[("command", "geometry"), ("command", "plan"), ("file", "plan"), ("story", "drawing"), ("story", "page")];
 
 /// Most lines of a file.
 const MOST_LINES: usize = 600;
@@ -266,7 +256,7 @@ fn a_room_stands_above_all_it_may_import() {
 
 #[test]
 fn imports_go_down_the_rooms() {
-    let (mut faults, mut breaks) = (Vec::new(), BTreeSet::new());
+    let mut faults = Vec::new();
     for source in sources().iter().filter(|source| !matches!(source.path.as_str(), "src/lib.rs" | "src/main.rs")) {
         let Some((room, may)) = ROOMS.iter().find(|(name, _)| *name == source.room()) else {
             faults.push(format!("{} stands in no room of the table", source.path));
@@ -276,15 +266,10 @@ fn imports_go_down_the_rooms() {
             let is_room = ROOMS.iter().any(|(name, _)| **name == other);
             let data = DATA.contains(&source.path.as_str()) && OF_DATA.contains(&other.as_str());
             if is_room && other != *room && !may.contains(&other.as_str()) && !data {
-                if !STILL.contains(&(*room, other.as_str())) {
-                    faults.push(format!("{} imports {other}, which {room} may not", source.path));
-                }
-                breaks.insert((*room, other));
+                faults.push(format!("{} imports {other}, which {room} may not", source.path));
             }
         }
     }
-    let mended = STILL.iter().filter(|(from, to)| !breaks.contains(&(*from, (*to).to_owned())));
-    faults.extend(mended.map(|(from, to)| format!("{from} imports {to} no longer: take it off the list")));
     assert_eq!(faults, [""; 0]);
 }
 

@@ -7,15 +7,15 @@ use std::sync::Arc;
 use kurbo::{Affine, Rect, Shape};
 use roundelay::drawing::{ChartOptions, ChartView, Drawing, Item, KeyOptions, chart, key};
 use roundelay::file::{pdf, text};
-use roundelay::geometry::predict;
-use roundelay::page::pictures::{wall_picture, wall_sheet};
+use roundelay::geometry::{SideShape, predict};
 use roundelay::page::{
-    Content, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Print, RoundsForm, Tag, booklet,
-    wall,
+    Content, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Pictures, Print, Tag, booklet, wall,
 };
 use roundelay::pattern::Pattern;
 use roundelay::plan::Plan;
+use roundelay::publish::pictures::{self, untold, wall_picture, wall_sheet};
 use roundelay::report::Report;
+use roundelay::story::{RoundsForm, Story};
 use roundelay::units::Mm;
 use roundelay::words::Language;
 
@@ -41,7 +41,6 @@ fn pictures(plan: &Plan, options: &Options) -> Pictures {
         charts: vec![(first, "One size".to_owned())],
         keys: Vec::new(),
         schematics: Vec::new(),
-        shapes: plan.sizes.iter().map(|size| predict(plan, size)).collect(),
     }
 }
 
@@ -57,9 +56,22 @@ fn variants() -> Vec<(&'static str, Options)> {
     ]
 }
 
+fn shapes(plan: &Plan) -> Vec<SideShape> {
+    plan.sizes.iter().map(|size| predict(plan, size)).collect()
+}
+
+/// What the plan says to someone who sees these pictures.
+fn story_of<'a>(plan: &'a Plan, shapes: &'a [SideShape], pictures: &Pictures, options: &Options) -> Story<'a> {
+    Story::new(plan, shapes, options.telling(), pictures.illustrations())
+}
+
+fn book(plan: &Plan, pictures: &Pictures, options: &Options, report: &mut Report) -> Option<Document> {
+    booklet::lay_out(&story_of(plan, &shapes(plan), pictures, options), pictures, options, report)
+}
+
 fn laid_out(plan: &Plan, options: &Options) -> Document {
     let mut report = Report::new();
-    let document = booklet::lay_out(plan, &pictures(plan, options), options, &mut report);
+    let document = book(plan, &pictures(plan, options), options, &mut report);
     document.unwrap_or_else(|| panic!("{report:#?}"))
 }
 
@@ -156,8 +168,7 @@ fn no_page_is_nearly_empty() {
 
 /// What the tool itself draws for a booklet.
 fn drawn(plan: &Plan, options: &Options) -> Pictures {
-    let shapes: Vec<_> = plan.sizes.iter().map(|size| predict(plan, size)).collect();
-    Pictures::draw(plan, &shapes, options)
+    pictures::draw(plan, &shapes(plan), options)
 }
 
 fn shows(page: &Page, drawing: &Arc<Drawing>) -> bool {
@@ -171,7 +182,7 @@ fn every_chart_stands_over_its_symbols_or_they_have_a_section() {
         let plan = example(name);
         for (variant, options) in variants() {
             let pictures = drawn(&plan, &options);
-            let document = booklet::lay_out(&plan, &pictures, &options, &mut Report::new()).unwrap();
+            let document = book(&plan, &pictures, &options, &mut Report::new()).unwrap();
             assert_inside(&document, &format!("{name} {variant}"));
             let key_page = document.pages.iter().any(|page| shows(page, pictures.key.as_ref().unwrap()));
             assert_eq!(key_page, pictures.keys.is_empty(), "{name} {variant}: symbols are missing or told twice");
@@ -234,7 +245,9 @@ fn french_sets_off_its_colons() {
     let source = std::fs::read_to_string("examples/ember-beanie.yaml").unwrap();
     let mut plan = plan_of(&source);
     plan.design.language = Language::by_tag("fr").unwrap();
-    let told = text::write(&plan, &drawn(&plan, &Options::new(Paper::a4())), &Options::new(Paper::a4()));
+    let options = Options::new(Paper::a4());
+    let pictures = drawn(&plan, &options);
+    let told = text::write(&story_of(&plan, &shapes(&plan), &pictures, &options), &pictures);
     assert!(told.contains("Fil : "), "{told}");
     let bad = told.lines().find(|line| line.trim_start().starts_with(':') || line.contains("Fil:"));
     assert!(bad.is_none(), "{bad:?}");
@@ -309,10 +322,10 @@ fn every_language_prints_without_a_missing_word_or_letter() {
         let options = Options::new(Paper::a4());
         let mut report = Report::new();
         let pictures = pictures(&plan, &options);
-        let document = booklet::lay_out(&plan, &pictures, &options, &mut report).unwrap();
+        let document = book(&plan, &pictures, &options, &mut report).unwrap();
         assert!(!report.diagnostics.iter().any(|d| d.code == "no-such-glyph"), "{language:?}: {report:#?}");
         let printed: Vec<String> = document.pages.iter().flat_map(texts).map(|(text, _)| text).collect();
-        let told = text::write(&plan, &pictures, &options);
+        let told = text::write(&story_of(&plan, &shapes(&plan), &pictures, &options), &pictures);
         for words in printed.iter().map(String::as_str).chain(told.lines()) {
             let key = words.split([' ', ':']).find(|word| word.starts_with("page-") || word.starts_with("text-"));
             assert!(key.is_none(), "{language:?}: “{words}”");
@@ -332,22 +345,23 @@ fn odd_wishes_are_laid_out_or_refused_with_a_reason() {
     plan.sizes = names.map(|name| roundelay::plan::SizePlan { name, ..size.clone() }).collect();
     for (variant, options) in variants() {
         let mut report = Report::new();
-        let mut shown = pictures(&plan, &options);
-        shown.shapes.clear();
-        let document = booklet::lay_out(&plan, &shown, &options, &mut report).unwrap();
+        let shown = pictures(&plan, &options);
+        let document =
+            booklet::lay_out(&story_of(&plan, &[], &shown, &options), &shown, &options, &mut report).unwrap();
         assert_inside(&document, variant);
         assert!(report.diagnostics.iter().any(|d| d.code == "no-such-glyph"), "{variant}: the lost letters go unsaid");
         assert!(pdf::write(&document).is_ok());
     }
     let mut report = Report::new();
     let stamp = Options::new(Paper::by_name("60x60 mm").unwrap());
-    assert!(booklet::lay_out(&plan, &Pictures::default(), &stamp, &mut report).is_none());
+    assert!(book(&plan, &Pictures::default(), &stamp, &mut report).is_none());
     assert!(report.diagnostics.iter().any(|d| d.code == "paper-too-small"), "{report:#?}");
 }
 
 fn hanging(plan: &Plan, paper: &Paper) -> wall::Wall {
     let key = Arc::new(key(plan, 0, &KeyOptions::default()));
-    let (width, height) = wall::chart_room(plan, 0, paper, Mm::new(key.bounds.height()), &Options::new(paper.clone()));
+    let options = Options::new(paper.clone());
+    let (width, height) = wall::chart_room(&untold(plan, &options), 0, paper, Mm::new(key.bounds.height()), &options);
     let chart = Arc::new(chart(plan, 0, &ChartOptions { width, height, ..ChartOptions::default() }));
     wall::Wall { size: 0, chart, key: Some(key), apart: false }
 }
@@ -359,7 +373,8 @@ fn a_wall_chart_fits_its_sheet_or_says_which_it_needs() {
         let paper = Paper::by_name(name).unwrap();
         let wall = hanging(&plan, &paper);
         let mut report = Report::new();
-        let document = wall::one_sheet(&plan, &wall, &Options::new(paper), &mut report);
+        let document =
+            wall::one_sheet(&untold(&plan, &Options::new(paper.clone())), &wall, &Options::new(paper), &mut report);
         assert_inside(&document.unwrap_or_else(|| panic!("{name}: {report:#?}")), name);
     }
     for name in ["A4", "Letter", "A3", "A2"] {
@@ -368,7 +383,7 @@ fn a_wall_chart_fits_its_sheet_or_says_which_it_needs() {
             let wall =
                 wall_picture(&plan, 0, &ChartOptions { view, ..ChartOptions::default() }, &options.paper, &options);
             let mut report = Report::new();
-            let document = wall::one_sheet(&plan, &wall, &options, &mut report);
+            let document = wall::one_sheet(&untold(&plan, &options), &wall, &options, &mut report);
             assert_inside(&document.unwrap_or_else(|| panic!("{name} {view:?}: {report:#?}")), name);
         }
     }
@@ -377,11 +392,14 @@ fn a_wall_chart_fits_its_sheet_or_says_which_it_needs() {
     let bands = ChartOptions { view: ChartView::Bands, ..ChartOptions::default() };
     let wall = wall_picture(&plan, 0, &bands, &post_card.paper, &post_card);
     let mut report = Report::new();
-    assert!(wall::one_sheet(&plan, &wall, &post_card, &mut report).is_none());
+    assert!(wall::one_sheet(&untold(&plan, &post_card), &wall, &post_card, &mut report).is_none());
     assert!(report.diagnostics.iter().any(|d| d.code == "wall-too-large"), "{report:#?}");
     let wall = hanging(&plan, &Paper::by_name("A2").unwrap());
     let mut report = Report::new();
-    assert!(wall::one_sheet(&plan, &wall, &Options::new(Paper::a4()), &mut report).is_none());
+    assert!(
+        wall::one_sheet(&untold(&plan, &Options::new(Paper::a4())), &wall, &Options::new(Paper::a4()), &mut report)
+            .is_none()
+    );
     assert!(report.diagnostics.iter().any(|d| d.code == "wall-too-large"));
 }
 
@@ -401,7 +419,9 @@ fn the_tiles_together_show_the_whole_chart() {
     let plan = example("ember-beanie");
     let wall = hanging(&plan, &Paper::by_name("A3").unwrap());
     let mut report = Report::new();
-    let document = wall::tiled(&plan, &wall, &Options::new(Paper::a4()), &mut report).unwrap();
+    let document =
+        wall::tiled(&untold(&plan, &Options::new(Paper::a4())), &wall, &Options::new(Paper::a4()), &mut report)
+            .unwrap();
     assert_inside(&document, "tiles");
     let dpi = 72.0;
     let scale = dpi / 25.4;
@@ -431,7 +451,7 @@ fn a_tiled_chart_fills_its_tiles() {
         let options = Options::new(home.clone());
         let sheet = wall::filling(&wall_sheet(&plan, 0, &options), &home);
         let wall = wall_picture(&plan, 0, &ChartOptions::default(), &sheet, &options);
-        let document = wall::tiled(&plan, &wall, &options, &mut Report::new()).unwrap();
+        let document = wall::tiled(&untold(&plan, &options), &wall, &options, &mut Report::new()).unwrap();
         assert_inside(&document, &home.name);
         let (width, _) = sheet.printable();
         assert!(wall.chart.bounds.width() > 0.9 * width.mm(), "{} on {home:?}", wall.chart.bounds);
@@ -445,7 +465,13 @@ fn the_check_square_measures_50_mm() {
     let Some(tool) = checkers::tool("pdftoppm") else { return };
     let plan = example("ember-beanie");
     let wall = hanging(&plan, &Paper::by_name("A3").unwrap());
-    let document = wall::tiled(&plan, &wall, &Options::new(Paper::letter()), &mut Report::new()).unwrap();
+    let document = wall::tiled(
+        &untold(&plan, &Options::new(Paper::letter())),
+        &wall,
+        &Options::new(Paper::letter()),
+        &mut Report::new(),
+    )
+    .unwrap();
     // Ten dots to the millimetre.
     let pages = checkers::raster(&tool, &pdf::write(&document).unwrap(), 254.0);
     let part = (800, 1020);
@@ -484,9 +510,16 @@ fn outside_tools_find_nothing_wrong() {
     }
     let wall = hanging(&plan, &Paper::by_name("A2").unwrap());
     let mut report = Report::new();
-    let sheet = wall::one_sheet(&plan, &wall, &Options::new(Paper::by_name("A2").unwrap()), &mut report).unwrap();
+    let sheet = wall::one_sheet(
+        &untold(&plan, &Options::new(Paper::by_name("A2").unwrap())),
+        &wall,
+        &Options::new(Paper::by_name("A2").unwrap()),
+        &mut report,
+    )
+    .unwrap();
     files.push(("wall".to_owned(), pdf::write(&sheet).unwrap()));
-    let tiles = wall::tiled(&plan, &wall, &Options::new(Paper::a4()), &mut report).unwrap();
+    let tiles = wall::tiled(&untold(&plan, &Options::new(Paper::a4())), &wall, &Options::new(Paper::a4()), &mut report)
+        .unwrap();
     files.push(("tiles".to_owned(), pdf::write(&tiles).unwrap()));
     files.push(("drawing".to_owned(), pdf::write_drawing(&wall.chart).unwrap()));
     checkers::check(&files);

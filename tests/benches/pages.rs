@@ -10,10 +10,12 @@ use std::time::{Duration, Instant};
 
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
 use roundelay::file::pdf;
-use roundelay::page::{Document, Options, Paper, Pictures, RoundsForm, booklet};
+use roundelay::page::{Document, Options, Paper, Pictures, booklet};
 use roundelay::pattern::Pattern;
 use roundelay::plan::{Plan, SizePlan};
+use roundelay::publish::pictures::untold;
 use roundelay::report::Report;
+use roundelay::story::RoundsForm;
 
 fn hat() -> Plan {
     let text = std::fs::read_to_string("examples/slipway-sun-hat.yaml").unwrap_or_default();
@@ -29,7 +31,7 @@ fn with_sizes(plan: &Plan, count: usize) -> Plan {
 
 fn lay_out(plan: &Plan) -> Document {
     let options = Options { rounds: RoundsForm::PerSize, ..Options::new(Paper::a4()) };
-    let document = booklet::lay_out(plan, &Pictures::default(), &options, &mut Report::new());
+    let document = booklet::lay_out(&untold(plan, &options), &Pictures::default(), &options, &mut Report::new());
     document.unwrap_or_else(|| panic!("not laid out"))
 }
 

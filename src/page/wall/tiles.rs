@@ -10,7 +10,6 @@ use crate::page::flow::{baseline, frame};
 use crate::page::{
     Artifact, Bookmark, Document, FOOT_MARGIN, MARGIN, Options, Owner, Page, Paper, Piece, Style, Tag, Target,
 };
-use crate::plan::Plan;
 use crate::story::Run;
 use crate::units::{EPSILON, Mm};
 use crate::words::{Arg, Words};
@@ -97,8 +96,7 @@ pub(super) struct Map {
 }
 
 impl Map {
-    pub(super) fn reserve(document: &mut Document, plan: &Plan) -> Self {
-        let words = Words::of(plan.design.language);
+    pub(super) fn reserve(document: &mut Document, words: &Words) -> Self {
         let root = document.element(Tag::Section, None);
         let title = Tag::Heading(1, document.title.clone());
         Self {
@@ -116,14 +114,13 @@ pub(super) fn print(
     document: &mut Document,
     sheet: &Sheet,
     wall: &Wall,
-    plan: &Plan,
+    words: &Words,
     options: &Options,
     elements: Map,
 ) {
-    let words = Words::of(plan.design.language);
     let style = Style::new(&options.paper, options.print, options.large);
     let tiles = tiling(Mm::new(sheet.width), Mm::new(sheet.height), &options.paper);
-    let page = map_page(document, sheet, &tiles, &words, &style, options, &elements);
+    let page = map_page(document, sheet, &tiles, words, &style, options, &elements);
     document.pages.push(page);
     // The picture is centred on the tiles, so that the outer tiles are filled alike.
     let last = tiles.area(tiles.rows - 1, tiles.columns - 1);

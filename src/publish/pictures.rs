@@ -7,13 +7,11 @@ use crate::drawing::{
     key, least_cell, row_table, schematic, symbol_sheet,
 };
 use crate::geometry::SideShape;
+use crate::page::wall::{self, Wall};
+use crate::page::{Options, Paper, Pictures, Print, Style, room_beside};
 use crate::plan::Plan;
-use crate::story::RowTable;
+use crate::story::{Illustrations, RowTable, Story};
 use crate::units::Mm;
-
-use super::flow::room_beside;
-use super::wall::{self, Wall};
-use super::{Options, Paper, Pictures, Print, Style};
 
 /// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
@@ -38,39 +36,34 @@ const UNDER_UNIT: Mm = Mm::new(3.7);
 const UNDER_LETTERS: Mm = Mm::new(3.2);
 const UNDER_COLUMNS: [Mm; 2] = [Mm::new(56.0), Mm::new(42.0)];
 
-impl Pictures {
-    /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
-    pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Self {
-        let style = Style::new(&options.paper, options.print, options.large);
-        let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
-        let middle = plan.sizes.len() / 2;
-        let keyed: Option<Vec<KeyedChart>> =
-            (0..plan.sizes.len()).map(|size| KeyedChart::draw(plan, size, (width, height), options)).collect();
-        let (charts, keys) = match keyed {
-            Some(keyed) => keyed.into_iter().map(|keyed| (keyed.chart, keyed.key)).unzip(),
-            None => {
-                ((0..plan.sizes.len()).map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![])
-            }
-        };
-        let charts: Vec<(Arc<Drawing>, String)> = charts;
-        // A part of a round piece is no picture of it: the cover shows it whole, however small.
-        let cover = if choose_view(plan, middle, width, height).0 == ChartView::Sector {
-            Some(Arc::new(chart(plan, middle, &chart_options(ChartView::Whole, width, height, options))))
-        } else {
-            charts.get(middle).map(|(drawing, _)| drawing.clone())
-        };
-        let page = Mm::new(style.height() - 3.0 * style.text);
-        let tall = if options.large { page } else { (height * SCHEMATIC_SHARE).max(page.min(LEAST_TALL)) };
-        let room = SchematicOptions { width, height: tall, ..schematic_options(options) };
-        let drawn = schematics(plan, shapes, &room);
-        Self {
-            cover,
-            key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
-            schematics: drawn.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
-            charts,
-            keys,
-            shapes: shapes.to_vec(),
-        }
+/// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
+pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
+    let style = Style::new(&options.paper, options.print, options.large);
+    let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
+    let middle = plan.sizes.len() / 2;
+    let keyed: Option<Vec<KeyedChart>> =
+        (0..plan.sizes.len()).map(|size| KeyedChart::draw(plan, size, (width, height), options)).collect();
+    let (charts, keys) = match keyed {
+        Some(keyed) => keyed.into_iter().map(|keyed| (keyed.chart, keyed.key)).unzip(),
+        None => ((0..plan.sizes.len()).map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![]),
+    };
+    let charts: Vec<(Arc<Drawing>, String)> = charts;
+    // A part of a round piece is no picture of it: the cover shows it whole, however small.
+    let cover = if choose_view(plan, middle, width, height).0 == ChartView::Sector {
+        Some(Arc::new(chart(plan, middle, &chart_options(ChartView::Whole, width, height, options))))
+    } else {
+        charts.get(middle).map(|(drawing, _)| drawing.clone())
+    };
+    let page = Mm::new(style.height() - 3.0 * style.text);
+    let tall = if options.large { page } else { (height * SCHEMATIC_SHARE).max(page.min(LEAST_TALL)) };
+    let room = SchematicOptions { width, height: tall, ..schematic_options(options) };
+    let drawn = schematics(plan, shapes, &room);
+    Pictures {
+        cover,
+        key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
+        schematics: drawn.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
+        charts,
+        keys,
     }
 }
 
@@ -190,8 +183,9 @@ pub fn wall_picture(plan: &Plan, size: usize, shown: &ChartOptions, paper: &Pape
     let (width, _) = paper.printable();
     let beside = KeyOptions { bands: view == ChartView::Bands, ..key_options(width - wall::KEY_INSET, options) };
     let below = key(plan, size, &grown(beside, wall::growth(paper)));
-    let left = wall::chart_room(plan, size, paper, Mm::new(below.bounds.height()), options);
-    let whole = wall::chart_room(plan, size, paper, Mm::ZERO, options);
+    let story = untold(plan, options);
+    let left = wall::chart_room(&story, size, paper, Mm::new(below.bounds.height()), options);
+    let whole = wall::chart_room(&story, size, paper, Mm::ZERO, options);
     let apart = left.1 < whole.1.min(whole.0) * LEAST_BESIDE_KEY;
     let (room, key) = if apart { (whole, key_alone(plan, size, view, paper, options)) } else { (left, below) };
     let tints = options.print == Print::Colour;
@@ -216,10 +210,16 @@ fn key_alone(plan: &Plan, size: usize, view: ChartView, paper: &Paper, options: 
 pub fn wall_sheet(plan: &Plan, size: usize, options: &Options) -> Paper {
     let names = options.paper.series.wall_sheets();
     let sheets: Vec<Paper> = names.iter().filter_map(|name| Paper::by_name(name).ok()).collect();
+    let story = untold(plan, options);
     let mut fitting = sheets.iter().filter(|paper| {
-        let (width, height) = wall::chart_room(plan, size, paper, Mm::ZERO, options);
+        let (width, height) = wall::chart_room(&story, size, paper, Mm::ZERO, options);
         let options = ChartOptions { width, height, ..ChartOptions::default() };
         least_cell(plan, size, &options) >= LEAST_CELL
     });
     fitting.next().or(sheets.last()).cloned().unwrap_or_else(Paper::a4)
+}
+
+/// The story of a plan for what shows little of it: without measures and without pictures.
+pub fn untold<'a>(plan: &'a Plan, options: &Options) -> Story<'a> {
+    Story::new(plan, &[], options.telling(), Illustrations::default())
 }

@@ -1,20 +1,19 @@
 //! The rounds once more, in plain words and whole sentences.
 
 use super::Story;
-use crate::drawing::capital;
 use crate::notation::plain;
 use crate::story::{Block, Run, Section};
-use crate::words::Arg;
+use crate::words::{Arg, capital};
 
 impl Story<'_> {
     /// Every size's rounds in sentences, where they are asked for.
     pub(super) fn plain_rounds(&self) -> Section {
         let mut blocks = Vec::new();
-        let sizes = self.plan.sizes.iter().filter(|_| self.options.plain_words);
+        let sizes = self.plan.sizes.iter().filter(|_| self.telling.plain_words);
         for size in sizes {
             let mut part = usize::MAX;
             let mut items: Vec<Vec<Run>> = Vec::new();
-            for told in plain::rounds(size.piece(), self.words, self.plan.design.terms) {
+            for told in plain::rounds(size.piece(), &self.words, self.plan.design.terms) {
                 if told.part != part {
                     push_list(&mut blocks, &mut items);
                     part = told.part;

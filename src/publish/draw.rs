@@ -1,0 +1,243 @@
+//! Single pictures: one row a picture, one a format.
+
+use super::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, untold, wall_picture};
+use super::rows::{Named, Row};
+use super::view::view;
+use crate::drawing::{ChartOptions, ChartView, Drawing, SchematicOptions, chart, schematic};
+use crate::file::png::{self, PngOptions};
+use crate::file::{pdf, svg};
+use crate::geometry::SideShape;
+use crate::geometry::rings::repeats;
+use crate::page::{Document, Options, Paper, wall};
+use crate::pattern::Pattern;
+use crate::plan::Plan;
+use crate::report::{Diagnostic, Report};
+use crate::units::Angle;
+
+/// A picture that can be drawn of a pattern by itself.
+#[derive(Clone, Copy, Debug)]
+pub struct Picture {
+    name: &'static str,
+    about: &'static str,
+    /// Draws it. Nothing, and an error in the report, where it finds no room.
+    draw: fn(&Job<'_>, &mut Report) -> Option<Drawing>,
+    /// Lays it out on pages that carry more than the picture; nothing where a page shows the picture alone.
+    pages: Option<fn(&Job<'_>, &mut Report) -> Option<Document>>,
+}
+
+impl Row for Picture {
+    fn name(&self) -> &'static str {
+        self.name
+    }
+
+    fn about(&self) -> &'static str {
+        self.about
+    }
+}
+
+/// The pictures there are.
+pub static PICTURES: [Picture; 4] = [
+    Picture { name: "chart", about: "The round chart with its key", draw: the_chart, pages: Some(wall_chart) },
+    Picture { name: "schematic", about: "The side view with dimensions", draw: the_schematic, pages: None },
+    Picture { name: "table", about: "The rows round by round", draw: the_table, pages: None },
+    Picture { name: "key", about: "The symbols and what they mean", draw: the_key, pages: None },
+];
+
+/// How a picture is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Format {
+    /// Scalable vector graphics.
+    Svg,
+    /// Pixels.
+    Png,
+    /// Pages.
+    Pdf,
+}
+
+/// The formats there are, by the endings of their files.
+pub static FORMATS: [Named<Format>; 3] = [
+    Named::new("svg", Format::Svg, "Scalable vector graphics"),
+    Named::new("png", Format::Png, "Pixels"),
+    Named::new("pdf", Format::Pdf, "Pages"),
+];
+
+/// What is asked of a single picture.
+#[derive(Clone, Debug)]
+pub struct DrawOptions {
+    /// Paper, ink and letters.
+    pub options: Options,
+    /// The size to draw, by its name; the first where none is said.
+    pub size: Option<String>,
+    /// What a chart shows; where nothing is said, the first view that can be read.
+    pub view: Option<ChartView>,
+    /// A chart of one part only, by its name.
+    pub part: Option<String>,
+    /// A chart of the rounds up to and with this number.
+    pub up_to: Option<u32>,
+    /// The hour of the clock at which the rounds of a chart start, 1 to 12; 12 where none is said.
+    pub start: Option<u8>,
+    /// True for a chart with lines between the repeats.
+    pub repeats: bool,
+    /// True for a chart with marks where stitches lean, crowd or touch.
+    pub demerits: bool,
+    /// Home paper that a chart is cut into tiles for.
+    pub tiles: Option<Paper>,
+    /// True for the key of the whole symbol set.
+    pub all_symbols: bool,
+    /// True for a schematic with all sizes nested.
+    pub all_sizes: bool,
+    /// How pixels are made.
+    pub pixels: PngOptions,
+}
+
+impl DrawOptions {
+    /// The first size in the usual way, for a print.
+    pub fn new(options: Options) -> Self {
+        Self {
+            options,
+            size: None,
+            view: None,
+            part: None,
+            up_to: None,
+            start: None,
+            repeats: false,
+            demerits: false,
+            tiles: None,
+            all_symbols: false,
+            all_sizes: false,
+            pixels: PngOptions::default(),
+        }
+    }
+
+    /// The index of the size that is asked for, or a complaint about a size, a part or a round that the plan doesn't
+    /// have, with those it has.
+    pub fn find(&self, plan: &Plan) -> Result<usize, Diagnostic> {
+        let index = size_of(plan, self.size.as_deref())?;
+        let Some(size) = plan.sizes.get(index) else { return Ok(index) };
+        let names: Vec<&str> = size.parts.iter().map(|part| part.name.as_str()).collect();
+        if let Some(name) = self.part.as_deref().filter(|name| !names.contains(name)) {
+            let complaint = Diagnostic::error("unknown-part", format!("the design has no part `{name}`"));
+            return Err(complaint.help(format!("its parts are {}", names.join(", "))));
+        }
+        let last = size.rounds.len();
+        match self.up_to {
+            Some(round) if round as usize > last => {
+                let complaint = Diagnostic::error("unknown-round", format!("there is no round {round}"));
+                Err(complaint.help(format!("size {} has {last} rounds", size.name)))
+            }
+            _ => Ok(index),
+        }
+    }
+}
+
+/// The index of the size of this name, the first for none, or a complaint on how to name it.
+pub(super) fn size_of(plan: &Plan, name: Option<&str>) -> Result<usize, Diagnostic> {
+    let Some(name) = name else { return Ok(0) };
+    plan.sizes.iter().position(|size| size.name == name).ok_or_else(|| {
+        let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
+        let complaint = Diagnostic::error("unknown-size", format!("the design has no size `{name}`"));
+        complaint.help(format!("its sizes are {}", names.join(", ")))
+    })
+}
+
+/// What a picture is drawn from.
+pub(super) struct Job<'a> {
+    pub(super) plan: &'a Plan,
+    shapes: &'a [SideShape],
+    /// Index of the size.
+    pub(super) size: usize,
+    pub(super) asked: &'a DrawOptions,
+}
+
+/// Draws one picture of a size, as [`DrawOptions::find`] gives it, and writes it. Nothing, and an error in the report,
+/// where it can't be drawn as asked.
+pub fn draw(
+    pattern: &Pattern,
+    size: usize,
+    picture: &Picture,
+    format: Format,
+    asked: &DrawOptions,
+    report: &mut Report,
+) -> Option<Vec<u8>> {
+    let job = Job { plan: &pattern.plan, shapes: &pattern.shapes, size, asked };
+    if let (Format::Pdf, Some(pages)) = (format, picture.pages) {
+        let document = pages(&job, report)?;
+        return pdf::write(&document).map_err(|complaint| report.add(complaint)).ok();
+    }
+    let drawing = (picture.draw)(&job, report)?;
+    match format {
+        Format::Svg => Some(svg::write(&drawing).into_bytes()),
+        Format::Png => png::render(&svg::write(&drawing), &asked.pixels, report),
+        Format::Pdf => pdf::write_drawing(&drawing).map_err(|complaint| report.add(complaint)).ok(),
+    }
+}
+
+/// How the chart is drawn that was asked for.
+fn shown(job: &Job<'_>, report: &mut Report) -> Option<ChartOptions> {
+    let asked = job.asked;
+    let view = view(job, report)?;
+    if asked.repeats && job.plan.sizes.get(job.size).is_some_and(|size| repeats(size) < 2) {
+        let message = "the piece has no repeat that every round shares, so none is marked";
+        report.add(Diagnostic::warning("no-repeat", message));
+    }
+    let hour = f64::from(asked.start.unwrap_or(12) % 12);
+    let (width, height) = asked.options.paper.printable();
+    Some(ChartOptions {
+        start: Angle::from_degrees(30.0 * hour),
+        repeats: asked.repeats,
+        demerits: asked.demerits,
+        ..chart_options(view, width, height, &asked.options)
+    })
+}
+
+fn the_chart(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
+    Some(chart(job.plan, job.size, &shown(job, report)?))
+}
+
+/// A chart with its key and the facts: on one sheet, or in tiles on home paper.
+fn wall_chart(job: &Job<'_>, report: &mut Report) -> Option<Document> {
+    let options = &job.asked.options;
+    let wall = wall_picture(job.plan, job.size, &shown(job, report)?, &options.paper, options);
+    let story = untold(job.plan, options);
+    match &job.asked.tiles {
+        Some(home) => wall::tiled(&story, &wall, &Options { paper: home.clone(), ..options.clone() }, report),
+        None => wall::one_sheet(&story, &wall, options, report),
+    }
+}
+
+fn the_schematic(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
+    let options = &job.asked.options;
+    let (width, height) = options.paper.printable();
+    let sizes: Vec<usize> = if job.asked.all_sizes { (0..job.plan.sizes.len()).collect() } else { vec![job.size] };
+    let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| job.shapes.get(*size).cloned()).collect();
+    let room = SchematicOptions { width, height, ..schematic_options(options) };
+    let drawing = schematic(job.plan, &sizes, &shapes, &room);
+    if drawing.bounds.width() > width.mm() || drawing.bounds.height() > height.mm() {
+        report.add(no_room(sizes.len(), &options.paper));
+        return None;
+    }
+    Some(drawing)
+}
+
+/// The complaint about a schematic that fits at no scale.
+fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
+    let what = if sizes > 1 { format!("{sizes} nested sizes") } else { "its words".to_owned() };
+    let message = format!("the schematic finds no room for {what} on {} paper", paper.name);
+    Diagnostic::error("schematic-too-large", message)
+        .help("draw one size at a time with --size, or choose larger paper with --paper")
+}
+
+fn the_table(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {
+    table_picture(job.plan, job.size, job.shapes, &job.asked.options)
+}
+
+fn the_key(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {
+    let options = &job.asked.options;
+    let (width, _) = options.paper.printable();
+    if job.asked.all_symbols {
+        return Some(symbols(job.plan, width, options));
+    }
+    // Whether the chart can be read is no matter of the key's.
+    let view = view(job, &mut Report::new())?;
+    Some(chart_key(job.plan, job.size, view, width, options))
+}

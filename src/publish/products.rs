@@ -1,0 +1,168 @@
+//! The products: one row each, with how it is made.
+
+use std::cell::OnceCell;
+use std::sync::Arc;
+
+use super::names::size_names;
+use super::pictures::{self, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet};
+use super::rows::Row;
+use crate::drawing::{ChartOptions, Drawing, SchematicOptions, schematic};
+use crate::file::png::{self, PngOptions};
+use crate::file::{Output, csv, html, pdf, svg, text};
+use crate::page::{Document, Options, Pictures, booklet, wall};
+use crate::pattern::Pattern;
+use crate::report::Report;
+use crate::story::Story;
+
+/// Pixels an inch of the pictures that are published beside the SVG.
+const DPI: f64 = 150.0;
+
+/// Something that is published of a pattern: one file or several.
+#[derive(Clone, Copy, Debug)]
+pub struct Product {
+    name: &'static str,
+    about: &'static str,
+    /// How the names of its files end.
+    pub endings: &'static [&'static str],
+    /// Makes its files. Nothing, and errors in the report, where a page can't be laid out.
+    make: fn(&Job<'_>, &Product, &mut Report) -> Option<Vec<Output>>,
+}
+
+impl Row for Product {
+    fn name(&self) -> &'static str {
+        self.name
+    }
+
+    fn about(&self) -> &'static str {
+        self.about
+    }
+}
+
+/// All of them, in the order in which they are made.
+pub static PRODUCTS: [Product; 6] = [
+    Product { name: "booklet", about: "The booklet", endings: &["-booklet.pdf"], make: booklet },
+    Product { name: "web", about: "The web page", endings: &[".html"], make: web },
+    Product { name: "text", about: "The pattern as plain text", endings: &[".txt"], make: plain_text },
+    Product { name: "csv", about: "The rounds for a spreadsheet", endings: &[".csv"], make: spreadsheet },
+    Product {
+        name: "pictures",
+        about: "Charts, schematics and tables",
+        endings: &[".svg", ".png"],
+        make: separate_pictures,
+    },
+    Product { name: "wall", about: "Wall charts in tiles", endings: &["-wall-chart.pdf"], make: wall_charts },
+];
+
+/// Makes the files of these products, their names beginning with `stem`. Nothing, and errors in the report, where a page
+/// can't be laid out.
+pub fn publish<'p>(
+    pattern: &Pattern,
+    stem: &str,
+    products: impl IntoIterator<Item = &'p Product>,
+    options: &Options,
+    report: &mut Report,
+) -> Option<Vec<Output>> {
+    let sizes = size_names(pattern.plan.sizes.iter().map(|size| size.name.as_str()));
+    let job = Job { pattern, stem, options, sizes, pictures: OnceCell::new() };
+    let mut outputs = Vec::new();
+    for product in products {
+        outputs.extend((product.make)(&job, product, report)?);
+    }
+    Some(outputs)
+}
+
+/// What the products are made from.
+struct Job<'a> {
+    pattern: &'a Pattern,
+    stem: &'a str,
+    options: &'a Options,
+    /// The sizes as parts of file names.
+    sizes: Vec<String>,
+    /// Only drawn where a product shows them.
+    pictures: OnceCell<Pictures>,
+}
+
+impl Job<'_> {
+    fn pictures(&self) -> &Pictures {
+        self.pictures.get_or_init(|| pictures::draw(&self.pattern.plan, &self.pattern.shapes, self.options))
+    }
+
+    fn story(&self) -> Story<'_> {
+        let Pattern { plan, shapes, .. } = self.pattern;
+        Story::new(plan, shapes, self.options.telling(), self.pictures().illustrations())
+    }
+
+    fn file(&self, name: &str, bytes: Vec<u8>) -> Output {
+        Output { name: format!("{}{name}", self.stem), bytes }
+    }
+
+    /// The one file of a product that has no more.
+    fn only(&self, product: &Product, text: String) -> Option<Vec<Output>> {
+        Some(vec![self.file(product.endings.first()?, text.into_bytes())])
+    }
+}
+
+fn booklet(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<Output>> {
+    let document = booklet::lay_out(&job.story(), job.pictures(), job.options, report)?;
+    Some(vec![job.file(product.endings.first()?, written(&document, report)?)])
+}
+
+fn web(job: &Job<'_>, product: &Product, _: &mut Report) -> Option<Vec<Output>> {
+    let narrow = narrow_key(&job.pattern.plan, job.options);
+    job.only(product, html::write(&job.story(), job.pictures(), &narrow))
+}
+
+fn plain_text(job: &Job<'_>, product: &Product, _: &mut Report) -> Option<Vec<Output>> {
+    job.only(product, text::write(&job.story(), job.pictures()))
+}
+
+fn spreadsheet(job: &Job<'_>, product: &Product, _: &mut Report) -> Option<Vec<Output>> {
+    job.only(product, csv::plan(&job.pattern.plan, &job.pattern.shapes, None))
+}
+
+/// Charts, schematics and tables of every size, and the key.
+fn separate_pictures(job: &Job<'_>, _: &Product, report: &mut Report) -> Option<Vec<Output>> {
+    let mut outputs = Vec::new();
+    for (name, drawing) in named(job) {
+        let vectors = svg::write(&drawing);
+        let pixels = png::render(&vectors, &PngOptions { dpi: DPI, ..PngOptions::default() }, report)?;
+        outputs.push(job.file(&format!("-{name}.svg"), vectors.into_bytes()));
+        outputs.push(job.file(&format!("-{name}.png"), pixels));
+    }
+    Some(outputs)
+}
+
+/// A wall chart of every size in tiles on home paper.
+fn wall_charts(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<Output>> {
+    let (plan, options) = (&job.pattern.plan, job.options);
+    let mut outputs = Vec::new();
+    for (index, size) in job.sizes.iter().enumerate() {
+        let sheet = wall::filling(&wall_sheet(plan, index, options), &options.paper);
+        let wall = wall_picture(plan, index, &ChartOptions::default(), &sheet, options);
+        let document = wall::tiled(&untold(plan, options), &wall, options, report)?;
+        let name = format!("-{size}{}", product.endings.first()?);
+        outputs.push(job.file(&name, written(&document, report)?));
+    }
+    Some(outputs)
+}
+
+fn written(document: &Document, report: &mut Report) -> Option<Vec<u8>> {
+    pdf::write(document).map_err(|complaint| report.add(complaint)).ok()
+}
+
+/// The pictures that are published by themselves, with their names.
+fn named(job: &Job<'_>) -> Vec<(String, Arc<Drawing>)> {
+    let (Pattern { plan, shapes, .. }, options, pictures) = (job.pattern, job.options, job.pictures());
+    let (width, height) = options.paper.printable();
+    let room = SchematicOptions { width, height, ..schematic_options(options) };
+    let mut named = Vec::new();
+    for (index, name) in job.sizes.iter().enumerate() {
+        let chart = pictures.charts.get(index).map(|(drawing, _)| drawing.clone());
+        let side = shapes.get(index..=index).map(|shape| Arc::new(schematic(plan, &[index], shape, &room)));
+        let table = table_picture(plan, index, shapes, options).map(Arc::new);
+        let of_size = [("chart", chart), ("schematic", side), ("table", table)];
+        named.extend(of_size.into_iter().filter_map(|(kind, drawing)| Some((format!("{name}-{kind}"), drawing?))));
+    }
+    named.extend(pictures.key.iter().map(|drawing| ("key".to_owned(), drawing.clone())));
+    named
+}
