@@ -59,7 +59,7 @@ pub(super) struct Stretch {
     pub(super) first: u32,
     pub(super) last: u32,
     pub(super) part: usize,
-    colour: Option<usize>,
+    pub(super) colour: Option<usize>,
     pub(super) count: u32,
     pub(super) instruction: Instruction,
     /// How each begins, and what its turning chain begins: rounds that differ in this are not worked alike, even where

@@ -87,6 +87,8 @@ pub enum Reach {
     Next,
     /// All the way round.
     Around,
+    /// Into all that is left once the turning chain stands for the first stitch.
+    Remaining,
     /// Into the ring that the piece starts from.
     Ring,
     /// Into one chain, the first of so many, counted from the hook.
@@ -128,6 +130,9 @@ impl Instruction {
         };
         opening.extend(turning_chain(round, first));
         let mut body = phrases(rest);
+        if first.is_some() {
+            leave_first(&mut body);
+        }
         into_start(&mut body, foundation);
         // Bare chains at the start would be read as a turning chain.
         let turning = matches!(round.begin, Begin::Chain { .. });
@@ -184,6 +189,16 @@ pub(super) fn phrases(ops: &[Op]) -> Vec<Phrase> {
         *reach = Reach::Around;
     }
     phrases
+}
+
+/// A round worked evenly goes into what is left, where its turning chain already stands on the first place. Of stitches
+/// worked together the words tell no place that could be counted twice.
+fn leave_first(phrases: &mut [Phrase]) {
+    if let [Phrase::Run { op: Op { into: Spot::Stitch | Spot::Space, .. }, reach, .. }] = phrases
+        && *reach == Reach::Around
+    {
+        *reach = Reach::Remaining;
+    }
 }
 
 /// Stitches that use up nothing go into what the piece starts from.
@@ -377,7 +392,7 @@ mod tests {
             Phrase::Rest { made: Made::Same(Stitch::DC, 1), space: false },
         ];
         assert_eq!(instruction.opening, opening);
-        let (op, times, reach) = (Op::increase(Stitch::DC, 2), Numbers::one(11), Reach::Around);
+        let (op, times, reach) = (Op::increase(Stitch::DC, 2), Numbers::one(11), Reach::Remaining);
         assert_eq!(instruction.body, [Phrase::Run { op, times, reach }]);
         assert_eq!(instruction.closing, [Phrase::Join(Join::Top(3))]);
         let begin = Begin::Chain { chains: 1, counts: false };

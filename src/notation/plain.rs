@@ -6,7 +6,7 @@
 
 use super::lines::stretches;
 use super::phrase::{Instruction, Join, Phrase, Reach, Stands};
-use super::write::Writer;
+use super::write::{Writer, of_reach};
 use crate::craft::{Below, Build, Foundation, Loops, Made, Op, Piece, Round, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
@@ -25,6 +25,8 @@ pub struct ToldRound {
     pub last: u32,
     /// Index into the parts of the size.
     pub part: usize,
+    /// Index into the design's colours.
+    pub colour: Option<usize>,
     /// The sentences, in order.
     pub sentences: Vec<String>,
 }
@@ -36,7 +38,7 @@ pub fn rounds(piece: Piece<'_>, words: &Words, terms: Terms) -> Vec<ToldRound> {
         let teller = Teller { writer, sequences: Vec::new() };
         let (first, last) = (stretch.first, stretch.last);
         let sentences = teller.round(&stretch.instruction, (first, last));
-        ToldRound { first, last, part: stretch.part, sentences }
+        ToldRound { first, last, part: stretch.part, colour: stretch.colour, sentences }
     };
     stretches(piece).into_iter().map(tell).collect()
 }
@@ -190,12 +192,7 @@ impl Teller<'_> {
     fn run(&self, op: &Op, times: u32, reach: Reach) -> String {
         let made = self.made(&op.made, op.loops);
         let number = self.writer.number(times);
-        let even = reach == Reach::Around;
-        let pick = |one: &'static str, more: &'static str, around: &'static str| match (even, times) {
-            (true, _) => around,
-            (false, 1) => one,
-            (false, _) => more,
-        };
+        let pick = |keys: [&'static str; 4]| of_reach(keys, reach, times == 1);
         match op.into {
             Spot::Skip => {
                 let skipped = op.consumed.saturating_mul(times);
@@ -210,20 +207,21 @@ impl Teller<'_> {
             Spot::Air => self.often(self.say_made("say-make", &made, &[]), times),
             Spot::Together => {
                 let what = self.say_made("say-together", &made, &[("number", &self.writer.number(op.consumed))]);
+                let even = reach == Reach::Around;
                 if even { self.say("say-together-around", &[("what", &what)]) } else { self.often(what, times) }
             }
             Spot::Space => {
                 let chains = self.writer.several(Stitch::CH, op.consumed);
-                let key = pick("say-space", "say-space-run", "say-space-around");
+                let key = pick(["say-space", "say-space-run", "say-space-around", "say-space-remaining"]);
                 self.say_made(key, &made, &[("number", &number), ("chains", &chains)])
             }
             Spot::Stitch if op.consumed == 0 => self.start(op, times, reach),
             Spot::Stitch => {
                 let post = matches!(&op.made, Made::Same(stitch, _) if matches!(stitch.row().build, Build::Post(_)));
                 let key = if post {
-                    pick("say-post", "say-post-run", "say-post-around")
+                    pick(["say-post", "say-post-run", "say-post-around", "say-post-remaining"])
                 } else {
-                    pick("say-next", "say-next-run", "say-around")
+                    pick(["say-next", "say-next-run", "say-around", "say-remaining"])
                 };
                 self.say_made(key, &made, &[("number", &number)])
             }
@@ -245,7 +243,7 @@ impl Teller<'_> {
             made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made, op.loops), times),
         };
         let what = match reach {
-            Reach::Next | Reach::Around | Reach::Ring => self.say_made("say-ring", &made, &[]),
+            Reach::Next | Reach::Around | Reach::Remaining | Reach::Ring => self.say_made("say-ring", &made, &[]),
             Reach::Chain(nth) => {
                 let [within, last] = made.args().map(|(name, text)| (name, Arg::Text(text)));
                 self.writer.say("say-nth-chain", &[within, last, ("count", Arg::Count(nth))])
@@ -306,6 +304,22 @@ mod tests {
         ];
         for (language, expected) in Language::ALL.into_iter().zip(expected) {
             assert_eq!(told(&shaped(), language), expected);
+        }
+    }
+
+    #[test]
+    fn what_is_left_after_a_chain_that_counts_in_every_language() {
+        let begin = Begin::Chain { chains: 3, counts: true };
+        let expected = [
+            "Work one double crochet in each remaining stitch.",
+            "Häkle ein Stäbchen in jede restliche Masche.",
+            "Faites une bride dans chaque maille restante.",
+            "Teje un punto alto en cada punto restante.",
+            "Haak één stokje in elke resterende steek.",
+        ];
+        for (language, expected) in Language::ALL.into_iter().zip(expected) {
+            let text = told(&round(2, begin, Close::Join, vec![Op::plain(Stitch::DC); 12]), language);
+            assert!(text.contains(expected), "{text}");
         }
     }
 

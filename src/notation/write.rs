@@ -151,12 +151,7 @@ impl Writer<'_> {
         let once = times.all(1);
         let number = times.told(Gaps::OPEN);
         let what = self.what(op);
-        let even = reach == Reach::Around;
-        let pick = |one: &'static str, more: &'static str, around: &'static str| match (even, once) {
-            (true, _) => around,
-            (false, true) => one,
-            (false, false) => more,
-        };
+        let pick = |keys: [&'static str; 4]| of_reach(keys, reach, once);
         match op.into {
             Spot::Skip => {
                 let key = match (op.consumed == 1 && once, &op.made) {
@@ -169,12 +164,12 @@ impl Writer<'_> {
             }
             Spot::Air if once => what,
             Spot::Air => self.repeat(&what, times, gaps),
-            Spot::Together if even => self.with_what("write-together-around", &what, &number),
+            Spot::Together if reach == Reach::Around => self.with_what("write-together-around", &what, &number),
             Spot::Together if once => what,
             Spot::Together => self.with_what("write-together-run", &what, &number),
             Spot::Space => {
                 let chains = op.consumed.to_string();
-                let key = pick("write-space", "write-space-run", "write-space-around");
+                let key = pick(["write-space", "write-space-run", "write-space-around", "write-space-remaining"]);
                 let args = [("what", &what), ("number", &number), ("chains", &chains)];
                 self.say(key, &args.map(|(name, text)| (name, Arg::Text(text))))
             }
@@ -183,9 +178,9 @@ impl Writer<'_> {
                 let post = matches!(&op.made, Made::Same(stitch, _) if matches!(stitch.row().build, Build::Post(_)));
                 let plain = matches!(op.made, Made::Same(_, 1));
                 let key = match (post, plain) {
-                    (true, _) => pick("write-post", "write-post-run", "write-post-around"),
-                    (false, true) => pick("write-next", "write-next-run", "write-around"),
-                    (false, false) => pick("write-next", "write-next-each", "write-around"),
+                    (true, _) => pick(["write-post", "write-post-run", "write-post-around", "write-post-remaining"]),
+                    (false, true) => pick(["write-next", "write-next-run", "write-around", "write-remaining"]),
+                    (false, false) => pick(["write-next", "write-next-each", "write-around", "write-remaining"]),
                 };
                 self.with_what(key, &what, &number)
             }
@@ -204,7 +199,7 @@ impl Writer<'_> {
             Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.what(op),
         };
         let text = match reach {
-            Reach::Next | Reach::Around | Reach::Ring => self.with_what("write-ring", &what, ""),
+            Reach::Next | Reach::Around | Reach::Remaining | Reach::Ring => self.with_what("write-ring", &what, ""),
             Reach::Chain(chains) => {
                 self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
             }
@@ -248,6 +243,16 @@ impl Writer<'_> {
             Made::Mixed(_) => format!("({})", parts.join(", ")),
             Made::Nothing | Made::Same(..) => parts.join(", "),
         }
+    }
+}
+
+/// The key of these that says where a run goes: once, several times, all the way round, into all that is left.
+pub(super) fn of_reach([one, more, around, remaining]: [&'static str; 4], reach: Reach, once: bool) -> &'static str {
+    match (reach, once) {
+        (Reach::Around, _) => around,
+        (Reach::Remaining, _) => remaining,
+        (Reach::Next | Reach::Ring | Reach::Chain(_), true) => one,
+        (Reach::Next | Reach::Ring | Reach::Chain(_), false) => more,
     }
 }
 
@@ -307,7 +312,7 @@ mod tests {
         let ops = [vec![Op::increase(Stitch::DC, 2)], times(11, &[Op::increase(Stitch::DC, 2)])].concat();
         assert_eq!(
             us(&round(2, begin, Close::Join, ops)),
-            "ch 3 (counts as dc), dc in same st, 2 dc in each st around, sl st to top of ch-3 to join (24)"
+            "ch 3 (counts as dc), dc in same st, 2 dc in each remaining st, sl st to top of ch-3 to join (24)"
         );
         let begin = Begin::Chain { chains: 1, counts: false };
         let ops = times(8, &[Op::plain(Stitch::SC).under(Loops::Back)]);

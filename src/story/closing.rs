@@ -32,7 +32,8 @@ impl Story<'_> {
         items.push(match self.plan.design.finish.value {
             Finish::StepDown if !step_down.is_empty() => {
                 let names: Vec<String> = step_down.iter().map(|stitch| self.writer().short(*stitch)).collect();
-                self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", "))), tail])
+                let count = ("count", Arg::Count(names.len() as u32));
+                self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", "))), count, tail])
             }
             Finish::SlipStitchEdge if !edged => self.words.with("page-finish-edge", &[tail]),
             Finish::SlipStitchEdge | Finish::FastenOff | Finish::StepDown => {

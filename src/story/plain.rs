@@ -12,6 +12,7 @@ impl Story<'_> {
         let sizes = self.plan.sizes.iter().filter(|_| self.telling.plain_words);
         for size in sizes {
             let mut part = usize::MAX;
+            let mut colour = None;
             let mut items: Vec<Vec<Run>> = Vec::new();
             for told in plain::rounds(size.piece(), &self.words, self.plan.design.terms) {
                 if told.part != part {
@@ -25,11 +26,32 @@ impl Story<'_> {
                             .with("page-part-size", &[("part", Arg::Text(&name)), ("size", Arg::Text(&size.name))]),
                     }));
                 }
-                items.push(vec![Run::new(told.sentences.join(" "))]);
+                let mut sentences = told.sentences;
+                let change = self.colour_change(colour, told.colour, (told.first, told.last));
+                // After the number of the round.
+                sentences.splice(1..1, change);
+                colour = told.colour.or(colour);
+                items.push(vec![Run::new(sentences.join(" "))]);
             }
+            let step_down = plain::step_down(&size.step_down, &self.words, self.plan.design.terms);
+            items.extend(step_down.map(|told| vec![Run::new(told)]));
             push_list(&mut blocks, &mut items);
         }
         self.section("plain", "page-plain-rounds", true, blocks)
+    }
+
+    /// The sentence that takes up another colour for these rounds; nothing where the yarn stays or there is but one.
+    fn colour_change(&self, last: Option<usize>, next: Option<usize>, (from, to): (u32, u32)) -> Option<String> {
+        let colours = &self.plan.design.yarn.colours;
+        let colour = next.filter(|next| colours.len() > 1 && last != Some(*next))?;
+        let key = match (last, from == to) {
+            (None, _) => "say-colour-first",
+            (Some(_), true) => "say-colour",
+            // Of rounds told together, only the first begins with a change.
+            (Some(_), false) => "say-colour-before",
+        };
+        let (name, number) = (&colours.get(colour)?.name, from.to_string());
+        Some(self.words.with(key, &[("colour", Arg::Text(name)), ("number", Arg::Text(&number))]))
     }
 }
 

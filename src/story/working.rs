@@ -5,6 +5,10 @@ use crate::craft::{Begin, Build, Close, Loops, Op, Round, Spot, Stitch, Terms, a
 use crate::design::{Hand, Work};
 use crate::story::{Block, Cell, Column, Run, Section, Table};
 use crate::words::{Arg, Language};
+use std::collections::BTreeMap;
+
+/// A yarn is carried to a round so many after the last one it was used in, and cut where it is longer (common practice).
+const CARRIED: usize = 3;
 
 impl Story<'_> {
     pub(super) fn working(&self) -> Section {
@@ -15,15 +19,14 @@ impl Story<'_> {
             Work::Spiral => keys.push("page-spiral"),
         }
         keys.extend(self.turning_chains());
+        keys.extend(self.first_places());
         keys.push("page-turned-never");
         keys.push("page-repeats");
         keys.push("page-counts");
         if self.stitches().iter().any(|stitch| stitch.row().build == Build::Chain) {
             keys.push("page-chains-counted");
         }
-        if design.yarn.colours.len() > 1 {
-            keys.push("page-step-up");
-        }
+        keys.extend(self.colour_changes());
         if !self.illustrations.charts.is_empty() {
             keys.push(match design.hand {
                 Hand::Right => "page-hand-right",
@@ -55,6 +58,46 @@ impl Story<'_> {
             (false, true) => Some("page-chain-counts-not"),
             (false, false) => None,
         }
+    }
+
+    /// Where the first stitch after the chains goes, in rounds that are worked into another one.
+    fn first_places(&self) -> Vec<&'static str> {
+        let begins = |round: &&Round| round.before > 0 && matches!(round.begin, Begin::Chain { .. });
+        let rounds: Vec<&Round> = self.plan.sizes.iter().flat_map(|size| &size.rounds).filter(begins).collect();
+        let counts = |round: &&Round| matches!(round.begin, Begin::Chain { counts: true, .. });
+        let said = [
+            ("page-chain-foot-counts", rounds.iter().any(counts)),
+            ("page-chain-foot-counts-not", !rounds.iter().all(counts)),
+            ("page-chain-foot-led", rounds.iter().any(|round| round.slipped > 0)),
+        ];
+        said.into_iter().filter_map(|(key, used)| used.then_some(key)).collect()
+    }
+
+    /// How colours are changed, what becomes of the yarn, and how the step of a spiral is softened; nothing where the
+    /// colour stays.
+    fn colour_changes(&self) -> Vec<&'static str> {
+        let (mut joined, mut spiral, mut soon) = (false, false, false);
+        for size in &self.plan.sizes {
+            // The last round of each colour so far.
+            let mut last: BTreeMap<Option<usize>, usize> = BTreeMap::new();
+            for (index, round) in size.rounds.iter().enumerate() {
+                let before = index.checked_sub(1).and_then(|before| size.rounds.get(before));
+                if let Some(before) = before.filter(|before| before.colour != round.colour) {
+                    joined |= before.close == Close::Join;
+                    spiral |= before.close == Close::Spiral;
+                    soon |= last.get(&round.colour).is_some_and(|last| index - last <= CARRIED);
+                }
+                last.insert(round.colour, index);
+            }
+        }
+        let said = [
+            ("page-colour-joined", joined),
+            ("page-colour-spiral", spiral),
+            ("page-colour-carry", soon),
+            ("page-colour-cut", (joined || spiral) && !soon),
+            ("page-colour-step", spiral),
+        ];
+        said.into_iter().filter_map(|(key, used)| used.then_some(key)).collect()
     }
 
     pub(super) fn abbreviations(&self) -> Section {

@@ -48,4 +48,5 @@ mod solver_samples;
 
 mod symbols;
 
+mod working;
 mod writers;

@@ -263,6 +263,26 @@ fn rounds_made_by_hand_read_back() {
     assert_same(&round(9, edge, (Begin::Plain, Close::Join)), Foundation::Ring);
 }
 
+/// Where the chain counts, the words say what is left, and are read back as that.
+#[test]
+fn what_is_left_after_a_chain_that_counts_reads_back() {
+    let space = Op { into: Spot::Space, consumed: 2, made: Made::Same(Stitch::DC, 3), loops: Loops::Both };
+    let cases = [
+        (Op::plain(Stitch::DC), "(counts as dc), dc in each remaining st, sl st"),
+        (Op::increase(Stitch::DC, 2), "dc in same st, 2 dc in each remaining st, sl st"),
+        (space, "2 dc in same sp, 3 dc in each remaining ch-2 sp, sl st"),
+    ];
+    for (op, words) in cases {
+        let slipped = op.consumed - 1;
+        let round = round(9, vec![op; 20], (Begin::Chain { chains: 3, counts: true }, Close::Join));
+        // A slip stitch leads into the space.
+        let round = Round { slipped, ..round };
+        let text = written(&round, Below::Foundation(Foundation::Ring), Terms::Us);
+        assert!(text.contains(words) && !text.contains("around"), "{text}");
+        assert_same(&round, Foundation::Ring);
+    }
+}
+
 /// Every example, solved, written and read again, has the same operations.
 #[test]
 fn examples_read_back() {
