@@ -7,7 +7,7 @@ use super::raw::{RawSwatch, RawYarn};
 use super::resolve::{Reading, printed};
 use super::tree::Text;
 use super::weights::YarnWeight;
-use super::{Ball, Colour, Said, Swatch, Yarn, names};
+use super::{Ball, Colour, Said, Swatch, Worked, Yarn, names};
 use crate::craft::abbreviation;
 use crate::report::{Diagnostic, Report};
 use crate::units::{Gauge, Mm, Units};
@@ -98,6 +98,9 @@ fn hex(text: &str) -> Option<[u8; 3]> {
     }
 }
 
+/// Most stitches or rounds that are counted in a swatch.
+const MOST_COUNTED: u32 = 2000;
+
 /// The swatches, one for each stitch.
 pub(super) fn swatches(raw: &[RawSwatch], reading: Reading, report: &mut Report) -> Vec<Swatch> {
     let mut swatches: Vec<Swatch> = Vec::new();
@@ -113,13 +116,13 @@ pub(super) fn swatches(raw: &[RawSwatch], reading: Reading, report: &mut Report)
 
 fn swatch(raw: &RawSwatch, reading: Reading, report: &mut Report) -> Option<Swatch> {
     let stitch = raw.stitch.as_ref().and_then(|text| names::stitch(text, reading.terms, report));
-    let stitches = raw.stitches.as_ref().and_then(|text| measure::count("stitches", text, 1, 2000, report));
-    let rounds = raw.rounds.as_ref().and_then(|text| measure::count("rounds", text, 1, 2000, report));
+    let stitches = raw.stitches.as_ref().and_then(|text| measure::halves("stitches", text, MOST_COUNTED, report));
+    let rounds = raw.rounds.as_ref().and_then(|text| measure::halves("rounds", text, MOST_COUNTED, report));
     let width = raw.width.as_ref().and_then(|text| swatch_length("width", text, reading.units, report));
     let height = raw.height.as_ref().and_then(|text| swatch_length("height", text, reading.units, report));
     let grams = raw.grams.as_ref().and_then(|text| measure::grams("grams", text, report));
-    let (stitches, rounds) = (f64::from(stitches?), f64::from(rounds?));
-    let (width, height) = (width? / stitches, height? / rounds);
+    let worked = Worked { stitches: stitches?, rounds: rounds?, width: width?, height: height? };
+    let (width, height) = (worked.width / worked.stitches, worked.height / worked.rounds);
     for (name, size, text) in [("wide", width, &raw.width), ("high", height, &raw.height)] {
         if !(0.3..=120.0).contains(&size.mm()) {
             let message = format!("by this swatch a stitch is {:.2} mm {name}, which can't be", size.mm());
@@ -128,8 +131,9 @@ fn swatch(raw: &RawSwatch, reading: Reading, report: &mut Report) -> Option<Swat
             report.add(Diagnostic::error("impossible-gauge", message).at(place).help(help));
         }
     }
-    let gauge = Gauge { width, height, grams: grams.map(|grams| grams / (stitches * rounds)), assumed: false };
-    Some(Swatch { stitch: stitch?, gauge, place: Some(raw.place) })
+    let gauge =
+        Gauge { width, height, grams: grams.map(|grams| grams / (worked.stitches * worked.rounds)), assumed: false };
+    Some(Swatch { stitch: stitch?, worked, gauge, place: Some(raw.place) })
 }
 
 fn swatch_length(name: &str, text: &Text, units: Units, report: &mut Report) -> Option<Mm> {

@@ -3,7 +3,7 @@
 use super::fields::shortened;
 use super::tree::Text;
 use crate::report::{Diagnostic, Report};
-use crate::units::{Angle, Mm, Units};
+use crate::units::{Angle, EPSILON, Mm, Units};
 
 /// A unit that may stand behind a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -232,6 +232,20 @@ pub(super) fn count(name: &str, text: &Text, least: u32, most: u32, report: &mut
     value
 }
 
+/// A count that may stop half-way, as stitches across a swatch do: `17`, `17.5`, `17½`.
+pub(super) fn halves(name: &str, text: &Text, most: u32, report: &mut Report) -> Option<f64> {
+    let whole_halves = |value: &f64| (value * 2.0 - (value * 2.0).round()).abs() < EPSILON;
+    let value = number(text.text.trim()).filter(|value| (0.5..=f64::from(most)).contains(value));
+    let value = value.filter(whole_halves);
+    if value.is_none() {
+        let message =
+            format!("`{name}` is a number from ½ to {most} in halves, and `{}` is not", shortened(&text.text));
+        let help = format!("count to the nearest half, such as `{name}: 17.5`");
+        report.add(Diagnostic::error("wrong-count", message).at(text.place).help(help));
+    }
+    value
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -243,6 +257,15 @@ mod tests {
 
     fn mm(written: &str, units: Units) -> Option<f64> {
         length("depth", &text(written), units, &mut Report::new()).map(|mm| (mm.mm() * 1e6).round() / 1e6)
+    }
+
+    #[test]
+    fn stitches_of_a_swatch_may_be_halves() {
+        let read = |written: &str| halves("stitches", &text(written), 2000, &mut Report::new());
+        assert_eq!([read("17"), read("17.5"), read("17,5"), read("17½")], [17.0, 17.5, 17.5, 17.5].map(Some));
+        for wrong in ["17.3", "0", "-4", "many", "2001", ""] {
+            assert_eq!(read(wrong), None, "{wrong}");
+        }
     }
 
     #[test]

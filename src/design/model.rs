@@ -125,10 +125,25 @@ pub struct Colour {
 pub struct Swatch {
     /// The stitch it is worked in.
     pub stitch: Stitch,
+    /// What was counted and measured.
+    pub worked: Worked,
     /// What follows from it.
     pub gauge: Gauge,
     /// Where it stands.
     pub place: Option<Place>,
+}
+
+/// What was counted and measured in a swatch.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Worked {
+    /// Stitches across its width, in halves.
+    pub stitches: f64,
+    /// Rounds up its height, in halves.
+    pub rounds: f64,
+    /// Its width.
+    pub width: Mm,
+    /// Its height.
+    pub height: Mm,
 }
 
 /// One size.

@@ -28,7 +28,10 @@ struct SizeJson<'a> {
     /// Nothing for what isn't worn.
     head_mm: Option<f64>,
     source: String,
+    /// What comes out of the counts.
     finished_circumference_mm: f64,
+    /// What was asked for.
+    wanted_mm: f64,
     rounds: Vec<RoundJson<'a>>,
     /// Stitches that bring a spiral down after its last round; not counted.
     step_down: Vec<&'static str>,
@@ -129,6 +132,7 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
         head_mm: size.head.map(mm),
         source: source.unwrap_or_else(|| "measured".to_owned()),
         finished_circumference_mm: mm(size.finished),
+        wanted_mm: mm(size.wanted),
         rounds: rounds.collect(),
         step_down: size.step_down.iter().map(|stitch| abbreviation(*stitch, plan.design.terms)).collect(),
         parts: size.parts.iter().map(|own| part(size, own)).collect(),

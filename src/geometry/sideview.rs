@@ -3,7 +3,7 @@
 use kurbo::Point;
 
 use super::SideShape;
-use crate::craft::Loops;
+use crate::craft::{Build, Loops};
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TOLERANCE, TURN};
 
@@ -175,6 +175,7 @@ fn parts(size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
 
 fn folds(size: &SizePlan, outline: &[Point], parts: &[PartExtent]) -> Vec<Fold> {
     let mut found = Vec::new();
+    let around = |edge: usize| circumference(plan, size, edge).mm();
     for (foot, round) in size.rounds.iter().enumerate().skip(1) {
         let sharp = round.loops() != Loops::Both;
         let begins = parts.iter().any(|part| part.from == foot);
@@ -198,15 +199,20 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         let at = view.measured_edge(part);
         let y = *first.get_or_insert(at.y);
         if view.shows_edge(index) {
-            found.push(Measure::level(MeasureKind::Across, Some(index), Point::new(at.x, y), 2.0 * at.x));
+            found.push(Measure::level(
+                MeasureKind::Across,
+                Some(index),
+                Point::new(at.x, y),
+                2.0 * around(part.to) / TURN,
+            ));
             first = None;
         }
     }
-    if let Some(&widest) = view.outline.iter().max_by(|a, b| a.x.total_cmp(&b.x)) {
+    if let Some((index, &widest)) = view.outline.iter().enumerate().max_by(|(_, a), (_, b)| a.x.total_cmp(&b.x)) {
         // Where the piece is widest between its edges, no measure of an edge tells how wide.
         let shown = found.iter().any(|m| m.kind == MeasureKind::Across && view.alike(m.to, widest));
         if !shown {
-            found.push(Measure::level(MeasureKind::Widest, None, widest, 2.0 * widest.x));
+            found.push(Measure::level(MeasureKind::Widest, None, widest, 2.0 * around(index) / TURN));
         }
         let height = Measure {
             kind: MeasureKind::Height,
@@ -222,10 +228,11 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
     }
     for (index, part) in view.parts.iter().enumerate().filter(|(index, _)| view.shows_edge(*index)) {
         let at = view.measured_edge(part);
-        found.push(Measure::level(MeasureKind::Around, Some(index), at, TURN * at.x));
+        found.push(Measure::level(MeasureKind::Around, Some(index), at, around(part.to)));
     }
     if plan.design.kind.row().worn {
-        let half = opening(size, view).map(|(index, at)| (Some(index), at, TURN * at.x / 2.0));
+        let edge = |part: usize| view.parts.get(part).map_or(0, |part| part.to);
+        let half = opening(size, view).map(|(index, at)| (Some(index), at, around(edge(index)) / 2.0));
         found.extend(half.map(|(part, at, value)| Measure::level(MeasureKind::LyingFlat, part, at, value)));
     }
     found
@@ -266,6 +273,15 @@ impl SideView {
         let again = ends(own).zip(ends(next)).is_some_and(|(own, next)| self.alike(own, next));
         self.is_open(index) && !again
     }
+}
+
+/// The circumference that is printed for an edge of the outline: what a tape laid along its stitches measures, which is
+/// what the counts make. The edge that is drawn may be drawn in or out a little by what it meets. Slip stitches at the
+/// edge lie on the round before them.
+fn circumference(plan: &Plan, size: &SizePlan, edge: usize) -> Mm {
+    let rounds = size.rounds.get(..edge).unwrap_or_default();
+    let fabric = rounds.iter().rfind(|round| round.stitch.row().build != Build::Slip);
+    fabric.map_or(Mm::ZERO, |round| plan.gauge(round.stitch).circumference(round.after))
 }
 
 /// The edge of a hat that goes round the head: the last one that comes out nearest to the finished circumference.

@@ -13,6 +13,7 @@ mod explain;
 mod finish;
 mod fit;
 mod gauges;
+mod outcome;
 mod part;
 mod phase;
 mod profile;
@@ -51,7 +52,9 @@ pub struct SizePlan {
     pub name: String,
     /// Head circumference, for what is worn.
     pub head: Option<Mm>,
-    /// Finished circumference that was aimed at.
+    /// Circumference that was aimed at.
+    pub wanted: Mm,
+    /// Circumference that the counts make, at rest, where the size is measured.
     pub finished: Mm,
     /// What the first round is worked into.
     pub foundation: Foundation,

@@ -5,7 +5,7 @@ use super::gauges::gauges;
 use super::phase::Memory;
 use super::recount::recount;
 use super::yarn::yarn;
-use super::{PartPlan, Plan, SizePlan};
+use super::{PartPlan, Plan, SizePlan, outcome};
 use crate::craft::{Begin, Foundation, Op, Round, Stitch};
 use crate::design::{Body, Design, Finish, Part, Said, Size, Work, listed, nearest, shortened};
 use crate::report::{Diagnostic, Place, Report};
@@ -28,7 +28,8 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
         let solved = Solver::new(design, &gauges, (index, size), before, report).solve();
         sizes.push(solved);
     }
-    let sizes = sizes.into_iter().collect::<Option<Vec<_>>>()?;
+    let mut sizes = sizes.into_iter().collect::<Option<Vec<_>>>()?;
+    outcome::alike(design, &mut sizes, report);
     Some(Plan { design: design.clone(), gauges, sizes })
 }
 
@@ -100,15 +101,14 @@ impl<'a> Solver<'a> {
         self.fit();
         let step_down = self.finish();
         let yarn = yarn(design, self.gauges, &self.rounds);
-        let around = |round: &Round| self.gauge(round.stitch).circumference(round.after);
+        let finished = self.comes_out();
+        self.missed(finished);
         // A size without a measure of its own is as wide as its rounds make it.
-        let finished = match self.size.around {
-            Mm::ZERO => self.rounds.iter().map(around).fold(Mm::ZERO, Mm::max),
-            wished => wished,
-        };
+        let wanted = if self.size.around == Mm::ZERO { finished } else { self.size.around };
         Some(SizePlan {
             name: self.size.name.clone(),
             head: self.size.head,
+            wanted,
             finished,
             foundation: self.foundation,
             rounds: self.rounds,

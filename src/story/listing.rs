@@ -87,7 +87,9 @@ pub fn table(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
     let mut text = format!("{} ({terms})\n", plan.design.title.value);
     for (size, shape) in plan.sizes.iter().zip(shapes).filter(|(size, _)| only.is_none_or(|only| only == size.name)) {
         let head = size.head.map_or(String::new(), |head| format!(", for a head of {}", length(plan, head)));
-        push(&mut text, &format!("\nSize {}: {} round{head}", size.name, length(plan, size.finished)));
+        let asked = length(plan, size.wanted);
+        let asked = if asked == length(plan, size.finished) { String::new() } else { format!(", {asked} asked for") };
+        push(&mut text, &format!("\nSize {}: {} round{asked}{head}", size.name, length(plan, size.finished)));
         push(&mut text, "");
         rounds(plan, size, &mut text);
         push(&mut text, "");

@@ -10,10 +10,14 @@ use crate::units::{Gauge, Mm, Units};
 use crate::words::Arg;
 use crate::words::numbers::decimal;
 
-/// Side of the square in which a gauge is told.
-const SQUARE: Mm = Mm::from_cm(10.0);
+/// The lengths over which a gauge is told, each for itself: ten centimetres are no four inches.
+const OVER: [(Mm, &str); 2] = [(Mm::from_cm(10.0), "10\u{a0}cm"), (Mm::from_inches(4.0), "4\u{a0}in")];
+/// From so many stitches or rounds on, one decimal keeps the printed gauge within half a per cent of the one used.
+const ONE_DECIMAL: f64 = 10.0;
 /// Most assumed gauges that are told in a line each.
 const FEW_ASSUMED: usize = 2;
+/// Amounts of yarn under this are told to the metre, yard or gram; above it to the next five.
+const BY_ONES: f64 = 50.0;
 /// Metres in a yard, by the international yard and pound agreement of 1959.
 const YARD: f64 = 0.9144;
 
@@ -49,10 +53,11 @@ impl Story<'_> {
     pub(super) fn swatch(&self) -> Section {
         let (assumed, known): (Vec<_>, Vec<_>) = self.gauges().partition(|(_, gauge)| gauge.assumed);
         let gauges = if assumed.len() > FEW_ASSUMED { known } else { self.gauges().collect() };
-        let lines = gauges.iter().map(|(stitch, gauge)| self.gauge_line(&self.writer().short(*stitch), gauge));
+        let lines = gauges.iter().flat_map(|(stitch, gauge)| self.gauge_lines(*stitch, gauge));
         let mut blocks: Vec<Block> = lines.map(Block::text).collect();
         if assumed.len() > FEW_ASSUMED {
-            let note = self.words.with("page-gauges-assumed", &[("square", Arg::Text(self.square()))]);
+            let [(_, name), _] = self.over();
+            let note = self.words.with("page-gauges-assumed", &[("length", Arg::Text(name))]);
             blocks.push(Block::text(note.clone()));
             blocks.push(Block::Table(self.assumed_table(&assumed, note)));
         }
@@ -96,10 +101,11 @@ impl Story<'_> {
         })
     }
 
-    /// The gauge of the main stitch in one line: `18 sc and 20 rounds in 10 × 10 cm (4 × 4 in)`.
+    /// The gauge of the main stitch in one line, in the design's own unit: `13.2 dc and 7.5 rounds over 10 cm`.
     pub fn gauge(&self) -> Option<String> {
         let (stitch, gauge) = self.gauges().next()?;
-        Some(self.gauge_line(&self.writer().short(*stitch), gauge))
+        let [over, _] = self.over();
+        Some(self.gauge_over(&self.writer().short(*stitch), gauge, over))
     }
 
     /// The gauges of the stitches that a swatch is worked in.
@@ -110,9 +116,10 @@ impl Story<'_> {
 
     /// Stitches and rounds of gauges that are only assumed, those that are alike in one line.
     fn assumed_table(&self, gauges: &[&(Stitch, Gauge)], summary: String) -> Table {
+        let [(length, _), _] = self.over();
         let mut lines: Vec<(Vec<String>, [String; 2])> = Vec::new();
         for (stitch, gauge) in gauges {
-            let size = [self.half(SQUARE / gauge.width), self.half(SQUARE / gauge.height)];
+            let size = [length / gauge.width, length / gauge.height].map(|count| self.counted(count));
             let short = self.writer().short(*stitch);
             match lines.iter_mut().find(|(_, other)| *other == size) {
                 Some((shorts, _)) => shorts.push(short),
@@ -137,30 +144,42 @@ impl Story<'_> {
         }
     }
 
-    fn square(&self) -> &'static str {
-        match self.plan.design.units {
-            Units::Cm => "10\u{a0}×\u{a0}10\u{a0}cm (4\u{a0}×\u{a0}4\u{a0}in)",
-            Units::Inches => "4\u{a0}×\u{a0}4\u{a0}in (10\u{a0}×\u{a0}10\u{a0}cm)",
-        }
+    /// Over what a gauge is told, the design's own unit first.
+    fn over(&self) -> [(Mm, &'static str); 2] {
+        let [metric, inches] = OVER;
+        if self.in_inches() { [inches, metric] } else { [metric, inches] }
     }
 
-    fn gauge_line(&self, stitch: &str, gauge: &Gauge) -> String {
-        let (stitches, rounds) = (self.half(SQUARE / gauge.width), self.half(SQUARE / gauge.height));
-        let line = self.words.with(
-            "page-gauge",
-            &[
-                ("stitches", Arg::Text(&stitches)),
-                ("stitch", Arg::Text(stitch)),
-                ("rounds", Arg::Text(&rounds)),
-                ("square", Arg::Text(self.square())),
-            ],
-        );
-        if gauge.assumed { format!("{line} {}", self.say("page-gauge-assumed")) } else { line }
+    /// The gauge over one length: `13.2 dc and 7.5 rounds over 10 cm`.
+    fn gauge_over(&self, stitch: &str, gauge: &Gauge, (length, name): (Mm, &str)) -> String {
+        let (stitches, rounds) = (self.counted(length / gauge.width), self.counted(length / gauge.height));
+        let args = [("stitches", &*stitches), ("stitch", stitch), ("rounds", &rounds), ("length", name)];
+        self.words.with("page-gauge", &args.map(|(name, text)| (name, Arg::Text(text))))
     }
 
-    /// A count to the nearest half.
-    fn half(&self, value: f64) -> String {
-        decimal((value * 2.0).round() / 2.0, 1, self.words.language)
+    /// A gauge in both units, with the swatch that it was measured on where there was one.
+    fn gauge_lines(&self, stitch: Stitch, gauge: &Gauge) -> Vec<String> {
+        let short = self.writer().short(stitch);
+        let over = self.over().map(|over| self.gauge_over(&short, gauge, over)).join(self.words.semicolon());
+        let swatch = self.plan.design.swatches.iter().find(|swatch| swatch.stitch == stitch);
+        let Some(swatch) = swatch.filter(|_| !gauge.assumed) else {
+            return vec![format!("{over} {}", self.say("page-gauge-assumed"))];
+        };
+        let decimals = |value: f64| decimal(value, 2, self.words.language);
+        let sides = [swatch.worked.width, swatch.worked.height];
+        let size = if self.in_inches() {
+            sides.map(|side| decimals(side.inches())).join("\u{a0}×\u{a0}") + "\u{a0}in"
+        } else {
+            sides.map(|side| decimals(side.cm())).join("\u{a0}×\u{a0}") + "\u{a0}cm"
+        };
+        let [stitches, rounds] = [swatch.worked.stitches, swatch.worked.rounds].map(decimals);
+        let args = [("stitches", &*stitches), ("stitch", &short), ("rounds", &rounds), ("size", &size)];
+        vec![self.words.with("page-gauge-worked", &args.map(|(name, text)| (name, Arg::Text(text)))), over]
+    }
+
+    /// Stitches or rounds over a length, so exactly that the piece comes out by them.
+    fn counted(&self, value: f64) -> String {
+        decimal(value, if value < ONE_DECIMAL { 2 } else { 1 }, self.words.language)
     }
 
     pub(super) fn number(&self, value: f64) -> String {
@@ -213,7 +232,7 @@ impl Story<'_> {
 
     fn amount_cells(&self, yarn: &YarnUse) -> Vec<Cell> {
         // Never less than is needed: upward, and to the next five where it is much.
-        let up = |value: f64| if value < 20.0 { value.ceil() } else { (value / 5.0).ceil() * 5.0 };
+        let up = |value: f64| if value < BY_ONES { value.ceil() } else { (value / 5.0).ceil() * 5.0 };
         let yards = self.in_inches().then_some(yarn.metres / YARD);
         let amounts = yards.into_iter().chain([yarn.metres, yarn.grams]);
         amounts.map(|value| Cell::new(self.number(up(value)))).collect()

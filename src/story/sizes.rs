@@ -6,7 +6,7 @@ use crate::plan::{PartPlan, SizePlan};
 use crate::story::{Block, Cell, Column, Illustration, Section, Table};
 use crate::units::Mm;
 use crate::words::Arg;
-use crate::words::numbers::length;
+use crate::words::numbers::{decimal, length};
 
 /// Most sizes that stand side by side in large print.
 const SIDE_BY_SIDE: usize = 3;
@@ -39,6 +39,7 @@ impl Story<'_> {
         }
         columns.push(Column::words(self.say("page-finished")));
         if heads {
+            columns.push(Column::numbers(self.say("page-ease")));
             columns.push(Column::words(self.say("page-hat-size")));
         }
         columns.extend(["page-rounds", "page-stitches-total"].map(|key| Column::numbers(self.say(key))));
@@ -49,6 +50,7 @@ impl Story<'_> {
             }
             row.push(self.length_cell(Some(size.finished)));
             if heads {
+                row.push(Cell::new(size.head.map_or("–".to_owned(), |head| self.ease(size.finished / head - 1.0))));
                 row.push(Cell::new(size.head.map_or("–".to_owned(), hat_size)));
             }
             row.push(Cell::new(size.rounds.len().to_string()));
@@ -70,18 +72,11 @@ impl Story<'_> {
 
     fn part_table(&self) -> Table {
         let parts = || self.plan.sizes.iter().flat_map(|size| size.parts.iter().map(move |part| (size, part)));
-        // Rounds that were written, not solved, answer no wish.
-        let wished = parts().any(|(_, part)| part.wanted_length.is_some() || part.target != part.reached);
-        let keys = ["page-around-wanted", "page-around-worked", "page-length-wanted", "page-length-worked"];
-        let keys = keys.into_iter().enumerate().filter(|(i, _)| wished || i % 2 == 1).map(|(_, key)| key);
-        let mut columns = vec![Column::words(self.say("page-size")), Column::words(self.say("page-part"))];
-        columns.extend(keys.map(|key| Column::words(self.say(key))));
+        let keys = ["page-size", "page-part", "page-around", "page-length"];
+        let columns = keys.map(|key| Column::words(self.say(key))).to_vec();
         let row = |(size, part): (&SizePlan, &PartPlan)| {
-            let mut row = vec![Cell::bold(size.name.clone()), Cell::new(part.name.clone())];
-            let lengths = [Some(part.target), Some(part.reached), part.wanted_length, Some(part.length)];
-            let shown = lengths.into_iter().enumerate().filter(|(i, _)| wished || i % 2 == 1);
-            row.extend(shown.map(|(_, length)| self.length_cell(length)));
-            row
+            let lengths = [part.reached, part.length].map(|length| self.length_cell(Some(length)));
+            [Cell::bold(size.name.clone()), Cell::new(part.name.clone())].into_iter().chain(lengths).collect()
         };
         let rows = parts().map(row).collect();
         Table {
@@ -92,6 +87,19 @@ impl Story<'_> {
             row_heads: true,
             rows,
         }
+    }
+
+    /// The ease that a size really has: by how much it is wider than the head, `−2 %`.
+    fn ease(&self, share: f64) -> String {
+        let percent = decimal((share * 100.0).round().abs(), 0, self.words.language);
+        let sign = if percent == "0" {
+            ""
+        } else if share < 0.0 {
+            "−"
+        } else {
+            "+"
+        };
+        format!("{sign}{percent}\u{a0}%")
     }
 
     fn length_cell(&self, value: Option<Mm>) -> Cell {

@@ -118,7 +118,12 @@ impl Story<'_> {
         }
         for key in self.general_terms() {
             let meaning = self.words.part(key, "meaning", &[self.terms()]);
-            let mut row = vec![Cell::bold(self.say(key)), Cell::new(meaning)];
+            let short = self.say(key);
+            // Some languages write a word out that others shorten; it stands for itself.
+            if short == meaning {
+                continue;
+            }
+            let mut row = vec![Cell::bold(short), Cell::new(meaning)];
             if foreign {
                 row.push(Cell::new("–"));
             }

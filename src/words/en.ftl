@@ -474,21 +474,21 @@ page-swatch = { $terms ->
     [UK] Tension
    *[US] Gauge
 }
-page-gauge = { $stitches } { $stitch } and { $rounds } rounds in { $square }
+page-gauge = { $stitches } { $stitch } and { $rounds } rounds over { $length }
+page-gauge-worked = The swatch: { $stitches } { $stitch } and { $rounds } rounds = { $size }
 page-gauge-assumed = (assumed from the usual height ratios: work a swatch of it too)
-page-gauges-assumed = In { $square }, assumed from the usual height ratios: work a swatch of each of these too.
+page-gauges-assumed = Over { $length }, assumed from the usual height ratios: work a swatch of each of these too.
 page-gauge-advice = Work the swatch in the round, wash and dry it as the piece will be, then measure. More stitches than this: take a larger hook. Fewer: a smaller one.
 page-head = Head
 page-finished = Finished around
 page-hat-size = Hat size US (UK)
 page-stitches-total = Stitches in all
 page-part = Part
-page-around-wanted = Around, wanted
-page-around-worked = Around, worked
-page-length-wanted = Length, wanted
-page-length-worked = Length, worked
+page-ease = Ease
+page-around = Around
+page-length = Length
 page-measures = Measures by part
-page-measures-note = Around is measured at the end of the part, length along the fabric. “Worked” is what the counts give at the { $terms ->
+page-measures-note = Around is measured at the end of the part, length along the fabric: what the counts give at the { $terms ->
     [UK] tension
    *[US] gauge
 } above.

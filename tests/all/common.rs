@@ -5,7 +5,7 @@
 use roundelay::craft::{Begin, Close, Foundation, Loops, Op, Round, Stitch, Terms};
 use roundelay::design::{
     Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Swatch, Tolerance,
-    Work, Yarn,
+    Work, Worked, Yarn,
 };
 use roundelay::plan::{PartPlan, Plan, SizePlan, solve};
 use roundelay::report::Report;
@@ -21,7 +21,8 @@ pub fn said<T>(value: T) -> Said<T> {
 pub fn swatch(stitch: Stitch, stitches: f64, rounds: f64) -> Swatch {
     let gauge =
         Gauge { width: Mm::new(100.0 / stitches), height: Mm::new(100.0 / rounds), grams: None, assumed: false };
-    Swatch { stitch, gauge, place: None }
+    let (width, height) = (Mm::new(100.0), Mm::new(100.0));
+    Swatch { stitch, worked: Worked { stitches, rounds, width, height }, gauge, place: None }
 }
 
 /// One size of a finished circumference in mm.
@@ -151,6 +152,7 @@ pub fn size_plan(name: &str, rounds: Vec<Round>, parts: Vec<PartPlan>) -> SizePl
     SizePlan {
         name: name.to_owned(),
         head: None,
+        wanted: Mm::ZERO,
         finished: Mm::ZERO,
         foundation: Foundation::Ring,
         rounds,

@@ -97,6 +97,7 @@ pub fn size(name: &str, head: Option<f64>, foundation: Foundation, pieces: &[Pie
     }
     SizePlan {
         head: head.map(Mm::new),
+        wanted: Mm::new(head.unwrap_or_default()),
         finished: Mm::new(head.unwrap_or_default()),
         foundation,
         ..common::size_plan(name, rounds, parts)

@@ -105,6 +105,7 @@ impl Builder {
 
     pub(crate) fn plan(self, design: Design) -> Plan {
         let size = SizePlan {
+            wanted: Mm::new(570.0),
             finished: Mm::new(570.0),
             foundation: self.foundation,
             finish: design.finish.value,

@@ -1,0 +1,128 @@
+//! What comes out of the counts, held against what was asked for.
+//!
+//! A pattern promises what its counts make: the finished measure is taken from the rounds, and a wish that they miss by
+//! more than the tolerance is told, as are sizes that were asked for as two and come out as one.
+
+use super::SizePlan;
+use super::solve::Solver;
+use crate::craft::{Build, Round, Stitch};
+use crate::design::{Design, Tolerance};
+use crate::report::{Diagnostic, Report};
+use crate::units::{Mm, tidy};
+
+/// Share of a measure under which nobody can tell a difference with a tape: half a per cent.
+const UNSEEN: f64 = 0.005;
+
+impl Solver<'_> {
+    /// The finished circumference at rest: that of the round where the size's own measure is taken. It is taken where a
+    /// part ends or is widest, at the one of these nearest to the wish, the last of those equally near; without a wish
+    /// the widest round counts.
+    pub(super) fn comes_out(&self) -> Mm {
+        let around = |round: &Round| self.gauge(round.stitch).circumference(round.after);
+        // An edge of slip stitches is drawn in by hand and measures nothing.
+        let fabric = |round: &&Round| round.stitch.row().build != Build::Slip;
+        let widest = |part: usize| {
+            let own = self.rounds.iter().filter(fabric).filter(move |round| round.part == part).map(around);
+            own.reduce(Mm::max)
+        };
+        let last = |part: usize| self.rounds.iter().filter(fabric).rfind(|round| round.part == part).map(around);
+        let measured = (0..self.parts.len()).flat_map(|part| [widest(part), last(part)]).flatten();
+        let wanted = self.size.around;
+        if wanted == Mm::ZERO {
+            return measured.reduce(Mm::max).unwrap_or(Mm::ZERO);
+        }
+        let off = |at: &Mm| (*at - wanted).abs().mm();
+        let nearest = measured.rev().min_by(|a, b| off(a).total_cmp(&off(b)));
+        nearest.unwrap_or(wanted)
+    }
+
+    /// Warns where what comes out misses what was asked for by more than the tolerance.
+    pub(super) fn missed(&mut self, finished: Mm) {
+        let wanted = self.size.around;
+        if wanted == Mm::ZERO || self.rounds.is_empty() {
+            return;
+        }
+        let allowed = match self.design.tolerance {
+            Tolerance::Length(length) => length,
+            Tolerance::Share(share) => wanted * share,
+        };
+        let off = finished - wanted;
+        if off.abs() <= allowed.max(wanted * UNSEEN) {
+            return;
+        }
+        let more = if off > Mm::ZERO { "more" } else { "less" };
+        let message = format!(
+            "size {} comes out {} cm around where {} cm were asked for: {} % {more}",
+            self.size.name,
+            tidy(finished.cm(), 1),
+            tidy(wanted.cm(), 1),
+            tidy((off / wanted).abs() * 100.0, 1)
+        );
+        let help = "`prefer: close` keeps nearer to the measures; a wider `tolerance` says that this will do";
+        self.warn("misses-size", self.size.place, message, help);
+    }
+}
+
+/// Warns of sizes that were asked for as two and are worked as one.
+pub(super) fn alike(design: &Design, sizes: &mut [SizePlan], report: &mut Report) {
+    for later in 1..sizes.len() {
+        let same = |one: &&SizePlan| counts(one) == counts(&sizes[later]);
+        let Some(first) = sizes[..later].iter().find(same).map(|first| first.name.clone()) else { continue };
+        let Some(size) = sizes.get_mut(later) else { continue };
+        let message = format!("sizes {first} and {} have the same rounds: they are one size", size.name);
+        size.warnings.push(message.clone());
+        let place = design.sizes.get(later).and_then(|size| size.place);
+        let help = "leave one of them out, move their measures further apart, or write `prefer: close`";
+        report.add(Diagnostic::warning("sizes-alike", message).help(help).at(place));
+    }
+}
+
+fn counts(size: &SizePlan) -> Vec<(Stitch, u32)> {
+    size.rounds.iter().map(|round| (round.stitch, round.after)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::pattern::Pattern;
+
+    fn cap(sizes: &str, tolerance: &str) -> Pattern {
+        let text = format!(
+            "title: Cap\nswatch: {{stitch: dc, stitches: 18, rounds: 10, width: 13.6, height: 13.3}}\nease: 0 %\n\
+             tolerance: {tolerance}\nsizes: {{{sizes}}}\nwork: spiral\n\
+             parts:\n  - crown: {{start: ring, shape: dome}}\n  - side: {{depth: 8}}\n"
+        );
+        Pattern::read(text.as_bytes()).unwrap()
+    }
+
+    fn codes(pattern: &Pattern) -> Vec<&str> {
+        pattern.report.diagnostics.iter().map(|one| one.code).collect()
+    }
+
+    #[test]
+    fn what_comes_out_is_what_the_counts_make() {
+        let pattern = cap("M: {head: 53}", "5 %");
+        let size = &pattern.plan.sizes[0];
+        let last = size.rounds.last().unwrap();
+        let made = pattern.plan.gauge(last.stitch).circumference(last.after);
+        assert_eq!(size.finished, made);
+        assert_eq!(size.wanted, crate::units::Mm::from_cm(53.0));
+    }
+
+    #[test]
+    fn a_missed_wish_is_told_with_its_figures() {
+        let strict = cap("M: {head: 54.3}", "0.5 %");
+        let close = |pattern: &Pattern| {
+            let size = &pattern.plan.sizes[0];
+            (size.finished / size.wanted - 1.0).abs() <= 0.005
+        };
+        assert_eq!(codes(&strict).contains(&"misses-size"), !close(&strict));
+        let loose = cap("M: {head: 54.3}", "8 %");
+        assert!(!codes(&loose).contains(&"misses-size"));
+    }
+
+    #[test]
+    fn sizes_that_come_out_as_one_are_told() {
+        assert!(codes(&cap("A: {head: 53}, B: {head: 53.2}", "5 %")).contains(&"sizes-alike"));
+        assert!(!codes(&cap("A: {head: 50}, B: {head: 58}", "5 %")).contains(&"sizes-alike"));
+    }
+}
