@@ -8,7 +8,7 @@ use std::fmt::Write;
 
 use kurbo::{Affine, BezPath, PathEl, Point};
 use svg::Node;
-use svg::node::element::{Definitions, Description, Element, Group as Svg, Path, Title, Use};
+use svg::node::element::{Definitions, Description, Element, Group as Svg, Path, Rectangle, Title, Use};
 
 use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, PathItem, Role, Symbol, SymbolItem, TextItem};
 use crate::font::{FAMILY, Face};
@@ -57,6 +57,9 @@ pub fn write_inline(drawing: &Drawing, prefix: &str) -> String {
         definitions = definitions.add(Path::new().set("id", writer.glyph_id(face, glyph)).set("d", outline));
     }
     root = root.add(definitions);
+    // Black symbols on whatever ground the reader has chosen would be lost: the picture brings its own.
+    let ground = Rectangle::new().set("fill", "#fff").set("x", number(bounds.x0, 2)).set("y", number(bounds.y0, 2));
+    root = root.add(ground.set("width", number(bounds.width(), 2)).set("height", number(bounds.height(), 2)));
     for node in body {
         root = root.add(node);
     }

@@ -326,7 +326,7 @@ impl<'a> Scene<'a> {
         items.extend(lane::draw(self, index));
         // A band is told as the rounds it stands for, from its first to its last.
         let last = self.size.rounds.get(ring.last).unwrap_or(round);
-        let (name, description) = telling::round(self.plan, round, last, &self.words);
+        let (name, description) = telling::round(self.plan, self.size, round, last, &self.words);
         Item::Group(Group {
             id: format!("round-{}", round.number),
             role: Role::Object { name, description },

@@ -1,11 +1,10 @@
 //! What a chart says to a reader who can't see it.
 
 use super::{ChartOptions, ChartView};
-use crate::craft::{Close, Loops, Round};
+use crate::craft::{Close, Round};
 use crate::design::Hand;
-use crate::drawing::Sign;
-use crate::drawing::key::meaning;
 use crate::geometry::rings::repeats;
+use crate::notation::plain;
 use crate::plan::{Plan, SizePlan};
 use crate::words::{Arg, Words};
 
@@ -36,7 +35,9 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
     let clock = ((options.start.degrees() / 30.0).round() as i64).rem_euclid(12);
     let clock = if clock == 0 { 12 } else { clock as u32 };
     let sum: u64 = rounds.iter().map(|round| u64::from(round.after)).sum();
-    let mut said = vec![words.with(
+    // What it is and of which size comes first: that is what tells whether to listen on.
+    let mut said = vec![format!("{}.", title(plan, size, options.view, words))];
+    said.push(words.with(
         "chart-says",
         &[
             ("way", Arg::Text(&way)),
@@ -47,7 +48,7 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
             ("last", Arg::Count(rounds.last().map_or(0, |round| round.after))),
             ("sum", Arg::Count(sum.min(u64::from(u32::MAX)) as u32)),
         ],
-    )];
+    ));
     for (index, part) in size.parts.iter().enumerate() {
         let mut own = rounds.iter().filter(|round| round.part == index);
         let Some(first) = own.next() else { continue };
@@ -77,12 +78,13 @@ fn span(first: &Round, last: &Round, words: &Words) -> String {
     }
 }
 
-/// Name and description of a round, or of a band of rounds that are alike.
-pub(super) fn round(plan: &Plan, round: &Round, last: &Round, words: &Words) -> (String, String) {
+/// Name and description of a round, or of a band of rounds that are alike: what is worked in it, in plain words, so
+/// that who can't see the round can work it.
+pub(super) fn round(plan: &Plan, size: &SizePlan, round: &Round, last: &Round, words: &Words) -> (String, String) {
     let name = span(round, last, words);
-    let stitch = meaning(Sign::Stitch(round.stitch, Loops::Both), plan.design.terms, words).1;
-    let mut said =
-        vec![words.with("chart-round-says", &[("count", Arg::Count(round.after)), ("stitch", Arg::Text(&stitch))])];
+    // The name says which round it is.
+    let mut said: Vec<String> = plain::steps(round, size.below(round), words, plan.design.terms);
+    said.remove(0);
     let change = round.change();
     if round.before > 0 {
         let by = Arg::Count(change.unsigned_abs().min(u64::from(u32::MAX)) as u32);
@@ -91,11 +93,6 @@ pub(super) fn round(plan: &Plan, round: &Round, last: &Round, words: &Words) -> 
             1.. => words.with("chart-more", &[("by", by)]),
             _ => words.with("chart-fewer", &[("by", by)]),
         });
-    }
-    match round.loops() {
-        Loops::Both => {}
-        Loops::Back => said.push(words.say("chart-back-loop")),
-        Loops::Front => said.push(words.say("chart-front-loop")),
     }
     if let Some(colour) = round.colour.and_then(|colour| plan.design.yarn.colours.get(colour)) {
         said.push(words.with("chart-colour", &[("colour", Arg::Text(&colour.name))]));

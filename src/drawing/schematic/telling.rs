@@ -19,7 +19,7 @@ pub(super) fn description(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> St
     let Some(first) = sizes.first() else { return String::new() };
     let view = &first.view;
     let how = words.say(if view.turned { "schematic-from-base" } else { "schematic-from-top" });
-    let mut sentences = vec![how];
+    let mut sentences = vec![format!("{}.", title(plan, sizes, words)), how];
     for part in &view.parts {
         let runs = words.say(run(view, part));
         sentences
