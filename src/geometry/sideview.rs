@@ -175,7 +175,6 @@ fn parts(size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
 
 fn folds(size: &SizePlan, outline: &[Point], parts: &[PartExtent]) -> Vec<Fold> {
     let mut found = Vec::new();
-    let around = |edge: usize| circumference(plan, size, edge).mm();
     for (foot, round) in size.rounds.iter().enumerate().skip(1) {
         let sharp = round.loops() != Loops::Both;
         let begins = parts.iter().any(|part| part.from == foot);
@@ -188,6 +187,7 @@ fn folds(size: &SizePlan, outline: &[Point], parts: &[PartExtent]) -> Vec<Fold> 
 
 fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
     let mut found = Vec::new();
+    let around = |edge: usize| circumference(plan, size, edge).mm();
     let mut first = None;
     for (index, part) in view.parts.iter().enumerate() {
         let way = view.part_outline(part);
