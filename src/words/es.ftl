@@ -454,9 +454,9 @@ page-finishing = Acabado
 page-finish-off = Corta el hilo dejando { $tail } y pásalo por la última lazada.
 page-finish-edge = Haz un punto deslizado flojo en cada punto de la última vuelta; corta el hilo dejando { $tail } y pásalo.
 page-finish-step-down = { $count ->
-        [one] Termine la espiral con un solo { $stitches } en el punto siguiente, para que el borde quede parejo.
-       *[other] Termine la espiral en los { $count } puntos siguientes: una sola vez cada uno, { $stitches }, en este orden y uno por punto, para que el borde quede parejo.
-    } Corte el hilo dejando { $tail } y páselo.
+        [one] Termina la espiral con un solo { $stitches } en el punto siguiente, para que el borde quede parejo.
+       *[other] Termina la espiral en los { $count } puntos siguientes: una sola vez cada uno, { $stitches }, en este orden y uno por punto, para que el borde quede parejo.
+    } Corta el hilo dejando { $tail } y pásalo.
 page-finish-ring = Tira del cabo del anillo hasta cerrar el agujero y asegúralo bien.
 page-finish-fold = La parte «{ $part }» puede doblarse hacia fuera por su primera vuelta, tejida solo en la hebra delantera.
 page-finish-ends = Remata los cabos por el revés, de ida y vuelta.
