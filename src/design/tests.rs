@@ -169,7 +169,7 @@ const WRONG: &[Case] = &[
         "swatch: {stitch: sc, stitches: 0, rounds: 17, width: 11.3, height: 11.1}",
         "wrong-count",
         "0,",
-        "from 1",
+        "from ½",
     ),
     ("swatch", "swatch: {stitch: sc, stitches: 16, rounds: 17, width: 11.3}", "missing-field", "{stitch", "`height`"),
     (

@@ -242,7 +242,7 @@ say-step-down = Descendez vers le tour précédent : { $what }.
 ## drawing
 
 round = Tour
-chart-title = Diagramme en rond : { $title }, taille { $size }
+chart-title = Diagramme en rond : { $title }, taille { $size }
 chart-anticlockwise = dans le sens inverse des aiguilles d’une montre
 chart-clockwise = dans le sens des aiguilles d’une montre
 chart-spiral = en spirale
@@ -256,7 +256,7 @@ chart-more = { $by } de plus qu’avant.
 chart-fewer = { $by } de moins qu’avant.
 chart-colour = Couleur : { $colour }.
 chart-repeat = Un motif sur { $count }
-chart-repeats = Lignes pointillées : { $count } motifs
+chart-repeats = Lignes pointillées : { $count } motifs
 view-whole = Chaque tour est dessiné ; la plus petite maille mesure { $cell } mm.
 view-bands = Les tours semblables sont dessinés en une bande, car la plus petite maille mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.
 view-sector = Un motif est dessiné en grand, car la plus petite maille de l’ensemble mesurerait { $small } mm ; ainsi elle mesure { $cell } mm.
@@ -296,7 +296,7 @@ schematic-across = { $part } : diamètre
 schematic-widest = Plus grand diamètre
 schematic-along = { $part } : longueur
 schematic-height = Hauteur
-schematic-around = { $part } : circonférence
+schematic-around = { $part } : circonférence
 schematic-flat = { $part } : largeur à plat
 schematic-from-top = Vue de côté, ouvrage commencé par le haut.
 schematic-from-base = Vue de côté, posé sur sa base, ouvrage commencé par la base.
@@ -351,9 +351,9 @@ page-yarn-weighed = Les quantités viennent de l’échantillon pesé, avec { $p
 page-yarn-estimated = Les quantités sont estimées d’après la grosseur du fil, avec { $percent } % de plus. Un échantillon pesé donne des chiffres plus sûrs.
 page-swatch = Échantillon
 page-gauge = { $stitches } { $stitch } et { $rounds } tours pour { $length }
-page-gauge-worked = L’échantillon : { $stitches } { $stitch } et { $rounds } tours = { $size }
+page-gauge-worked = L’échantillon : { $stitches } { $stitch } et { $rounds } tours = { $size }
 page-gauge-assumed = (supposé d’après les rapports de hauteur habituels : faire aussi un échantillon)
-page-gauges-assumed = Pour { $length }, supposé d’après les rapports de hauteur habituels : faire aussi un échantillon de chacun.
+page-gauges-assumed = Pour { $length }, supposé d’après les rapports de hauteur habituels : faire aussi un échantillon de chacun.
 page-gauge-advice = Crocheter l’échantillon en rond, le laver et le sécher comme le sera l’ouvrage, puis mesurer. Plus de mailles : prendre un crochet plus gros. Moins : un plus fin.
 page-head = Tête
 page-finished = Circonférence finie
@@ -364,7 +364,7 @@ page-ease = Aisance
 page-around = Circonférence
 page-length = Longueur
 page-measures = Mesures par partie
-page-measures-note = La circonférence est mesurée à la fin de la partie, la longueur le long de l’ouvrage : ce que donnent les nombres de mailles avec l’échantillon ci-dessus.
+page-measures-note = La circonférence est mesurée à la fin de la partie, la longueur le long de l’ouvrage : ce que donnent les nombres de mailles avec l’échantillon ci-dessus.
 page-size-source = Mesures de tête : { $source }
 page-source-who = normes de croissance de l’OMS 2006
 page-source-uk90 = référence de croissance Royaume-Uni 1990

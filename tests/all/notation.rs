@@ -123,7 +123,7 @@ fn counted(text: &str) -> (Option<Plan>, Report) {
 fn coloured(rounds: &str) -> (Option<Plan>, Report) {
     let text = format!(
         "title: Stripes\nkind: basket\nyarn: {{weight: 4, colours: {{sand: \"#d9c39a\", Sea-green: \"#2f8f6f\"}}}}\n\
-         swatch: {{stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1}}\nsizes: {{one: {{across: 5}}}}\n\
+         swatch: {{stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1}}\nsizes: {{one: {{across: 2.7}}}}\n\
          work: spiral\nparts:\n  - base:\n      written: |\n{rounds}"
     );
     counted(&text)

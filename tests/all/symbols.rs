@@ -28,7 +28,8 @@ fn print(sign: Sign) -> Vec<bool> {
     let (Ok(tree), Some(mut pixmap)) = (read, resvg::tiny_skia::Pixmap::new(side, side)) else { return Vec::new() };
     let scale = (SCALE * 25.4 / 96.0) as f32;
     resvg::render(&tree, resvg::tiny_skia::Transform::from_scale(scale, scale), &mut pixmap.as_mut());
-    pixmap.pixels().iter().map(|pixel| pixel.alpha() > 127).collect()
+    // The picture brings a white ground: what is printed is what is dark.
+    pixmap.pixels().iter().map(|pixel| pixel.red() < 128).collect()
 }
 
 /// Ink of `one` further than 0.08 mm from any ink of `other`, as a share of the ink of `one`.
