@@ -28,6 +28,9 @@ const GAP: f64 = 6.0;
 const LEAST_CHART: Mm = Mm::new(30.0);
 /// Room left over, so that rounding never makes a sheet too small for itself.
 const SLACK: f64 = 0.5;
+/// Share of the width that a line of facts may be reckoned to fill: set as a whole it is a little wider than its words
+/// and spaces one by one, which letters draw nearer to or further from.
+const SPACED: f64 = 0.99;
 /// Side of the check square.
 pub(super) const CHECK: f64 = 50.0;
 /// Room that the check square takes from the width of the key on one sheet.
@@ -209,7 +212,7 @@ impl Band {
         let natural = crate::font::Face::Bold.width(&title, 1.0);
         // On one line where that can be; smaller than its facts a title is no longer one, and breaks instead.
         let size_of_title = style.heads[0].min((width - 0.1) / natural.max(0.1)).max(style.text);
-        let facts = style.setter.wrap(&[Run::new(story.size_facts(size)?)], style.text, width);
+        let facts = style.setter.wrap(&[Run::new(story.size_facts(size)?)], style.text, width * SPACED);
         let title = style.setter.wrap(&[Run::bold(title)], size_of_title, width);
         Some(Self { title, facts, size_of_title, style })
     }

@@ -5,7 +5,7 @@
 
 use super::SizePlan;
 use super::solve::Solver;
-use crate::craft::{Build, Round, Stitch};
+use crate::craft::{Build, Round};
 use crate::design::{Design, Tolerance};
 use crate::report::{Diagnostic, Report};
 use crate::units::{Mm, tidy};
@@ -63,22 +63,24 @@ impl Solver<'_> {
     }
 }
 
-/// Warns of sizes that were asked for as two and are worked as one.
+/// Warns of sizes that were asked for as two and come out as one, as wide as each other.
 pub(super) fn alike(design: &Design, sizes: &mut [SizePlan], report: &mut Report) {
     for later in 1..sizes.len() {
-        let same = |one: &&SizePlan| counts(one) == counts(&sizes[later]);
-        let Some(first) = sizes[..later].iter().find(same).map(|first| first.name.clone()) else { continue };
-        let Some(size) = sizes.get_mut(later) else { continue };
-        let message = format!("sizes {first} and {} have the same rounds: they are one size", size.name);
+        let (before, rest) = sizes.split_at_mut(later);
+        let Some(size) = rest.first_mut() else { continue };
+        let apart = |first: &SizePlan| (first.wanted - size.wanted).abs() > size.wanted * UNSEEN;
+        let Some(first) = before.iter().find(|first| first.finished == size.finished && apart(first)) else { continue };
+        let message = format!(
+            "sizes {} and {} both come out {} cm around: they are one size",
+            first.name,
+            size.name,
+            tidy(size.finished.cm(), 1)
+        );
         size.warnings.push(message.clone());
         let place = design.sizes.get(later).and_then(|size| size.place);
         let help = "leave one of them out, move their measures further apart, or write `prefer: close`";
         report.add(Diagnostic::warning("sizes-alike", message).help(help).at(place));
     }
-}
-
-fn counts(size: &SizePlan) -> Vec<(Stitch, u32)> {
-    size.rounds.iter().map(|round| (round.stitch, round.after)).collect()
 }
 
 #[cfg(test)]
@@ -122,7 +124,7 @@ mod tests {
 
     #[test]
     fn sizes_that_come_out_as_one_are_told() {
-        assert!(cap("A: {head: 53}, B: {head: 53.2}", "5 %").1.contains(&"sizes-alike"));
+        assert!(cap("A: {head: 53}, B: {head: 53.6}", "5 %").1.contains(&"sizes-alike"));
         assert!(!cap("A: {head: 50}, B: {head: 58}", "5 %").1.contains(&"sizes-alike"));
     }
 }

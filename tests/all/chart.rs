@@ -21,7 +21,13 @@ fn a_chart_names_every_round_for_readers_who_can_not_see_it() {
     let drawing = chart(&plan, 0, &ChartOptions::default());
     let text = svg::write(&drawing);
     assert_eq!(text.matches("role=\"graphics-object group\"").count(), plan.sizes[0].rounds.len());
-    assert!(text.contains("<title>Round 12</title>\n<desc>72 stitches: "));
+    // What is worked in the round is said, and how many stitches it then has.
+    let told = text.split("<title>Round 12</title>\n<desc>").nth(1).and_then(|rest| rest.split("</desc>").next());
+    let told = told.expect("a description");
+    assert!(
+        told.contains("two single crochets in the next stitch") && told.contains("You have 72 stitches."),
+        "{told}"
+    );
     assert!(drawing.description.contains("anticlockwise"), "{}", drawing.description);
 }
 
