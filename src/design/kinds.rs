@@ -28,18 +28,35 @@ pub struct KindRow {
     pub flat: bool,
     /// True where a last part under the front loops folds down over the one before it.
     pub folds_down: bool,
+    /// Messages of the cautions that hold for every piece of the kind, whatever its size.
+    pub cautions: &'static [&'static str],
 }
 
-static HAT: KindRow =
-    KindRow { word: "hat", worn: true, measured: ("head", 56), from_the_foot: false, flat: false, folds_down: false };
+static HAT: KindRow = KindRow {
+    word: "hat",
+    worn: true,
+    measured: ("head", 56),
+    from_the_foot: false,
+    flat: false,
+    folds_down: false,
+    cautions: &[],
+};
 
 /// What holds for a piece that is not worn, where its row says nothing else.
-const NOT_WORN: KindRow =
-    KindRow { word: "", worn: false, measured: ("around", 80), from_the_foot: false, flat: false, folds_down: false };
+const NOT_WORN: KindRow = KindRow {
+    word: "",
+    worn: false,
+    measured: ("around", 80),
+    from_the_foot: false,
+    flat: false,
+    folds_down: false,
+    cautions: &[],
+};
 
-static BASKET: KindRow = KindRow { word: "basket", from_the_foot: true, folds_down: true, ..NOT_WORN };
-static MAT: KindRow = KindRow { word: "mat", flat: true, ..NOT_WORN };
-static BALL: KindRow = KindRow { word: "ball", ..NOT_WORN };
+static BASKET: KindRow =
+    KindRow { word: "basket", from_the_foot: true, folds_down: true, cautions: &["page-care-heat"], ..NOT_WORN };
+static MAT: KindRow = KindRow { word: "mat", flat: true, cautions: &["page-care-heat"], ..NOT_WORN };
+static BALL: KindRow = KindRow { word: "ball", cautions: &["page-care-toy", "page-care-ends"], ..NOT_WORN };
 
 impl Kind {
     /// All of them, in the order in which a maker is told of them.

@@ -61,7 +61,7 @@ impl Story<'_> {
 
     pub(super) fn cautions(&self) -> Section {
         let worn = self.plan.design.kind.row().worn;
-        let mut keys = Vec::new();
+        let mut keys = self.plan.design.kind.row().cautions.to_vec();
         if worn && self.any_younger(YOUNG_MONTHS, YOUNG_HEAD) {
             keys.push("page-care-cords");
         }
@@ -88,8 +88,9 @@ impl Story<'_> {
         })
     }
 
+    /// A brim is the last part of a hat that flares: what flares earlier is its shoulder, and shades nobody.
     fn has_brim(&self) -> bool {
-        self.plan.design.parts.iter().any(|part| match &part.body {
+        self.plan.design.parts.last().is_some_and(|part| match &part.body {
             crate::design::Body::Profile(profile) => profile.shape.form().brim,
             crate::design::Body::Written(_) => false,
         })
