@@ -159,10 +159,13 @@ fn entered(writer: &Writer<'_>, stitch: Stitch, foot: Foot) -> Vec<String> {
     if overs > 0 {
         clauses.push(writer.say("special-yarn-over", &[("count", Arg::Count(overs.into()))]));
     }
-    let way = match row.build {
-        Build::Post(Side::Front) => "special-front-post",
-        Build::Post(Side::Back) => "special-back-post",
-        _ => "special-insert",
+    let way = if let Build::Post(side) = row.build {
+        match side {
+            Side::Front => "special-front-post",
+            Side::Back => "special-back-post",
+        }
+    } else {
+        "special-insert"
     };
     let foot = match foot {
         Foot::There => "there",
