@@ -28,7 +28,7 @@ impl Writer<'_> {
     }
 
     /// So many of a stitch in words: `one single crochet`.
-    pub(super) fn several(&self, stitch: Stitch, count: u32) -> String {
+    pub fn several(&self, stitch: Stitch, count: u32) -> String {
         let (key, number) = (format!("{}-say", key(stitch)), self.number(count));
         let count_of = [("count", Arg::Count(count)), ("number", Arg::Text(&number))];
         let Some(base) = stitch.built_of() else { return self.say(&key, &count_of) };

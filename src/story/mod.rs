@@ -13,6 +13,7 @@ mod rounds;
 mod rowtable;
 mod sizes;
 mod sources;
+mod special;
 mod told;
 mod working;
 
@@ -104,6 +105,7 @@ impl<'a> Story<'a> {
             self.sizes(),
             self.working(),
             self.abbreviations(),
+            self.special(),
             self.key(),
             self.charts(),
             self.rounds(),

@@ -131,11 +131,12 @@ impl Story<'_> {
         }
         let summary = self.say("page-abbreviations");
         let table = Table { summary, continued: String::new(), columns, head: true, row_heads: true, rows };
-        self.section("abbreviations", "page-abbreviations", false, vec![Block::Table(table)])
+        let blocks = [Block::Table(table)].into_iter().chain(self.equivalents()).collect();
+        self.section("abbreviations", "page-abbreviations", false, blocks)
     }
 
     /// The stitches that the instructions name: those made, the chains that begin rounds, the slip stitch that joins.
-    fn named_stitches(&self) -> Vec<Stitch> {
+    pub(super) fn named_stitches(&self) -> Vec<Stitch> {
         let made = self.stitches();
         let rounds = || self.plan.sizes.iter().flat_map(|size| &size.rounds);
         let chains = rounds().any(|round| matches!(round.begin, Begin::Chain { .. }));

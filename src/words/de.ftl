@@ -444,6 +444,46 @@ page-tog-uk = zus abm
     .meaning = zusammen abmaschen: so viele Maschen zu einer
 page-skip = überspringen
     .meaning = die nächste Masche auslassen
+page-equivalents = US- und UK-Begriffe
+page-equivalent = { $terms ->
+        [UK] { $uk } (UK) = { $us } (US)
+       *[US] { $us } (US) = { $uk } (UK)
+    }
+page-special = Besondere Maschen
+special-name = { $short } ({ $name })
+special-yarn-over = { $count ->
+        [one] 1 Umschlag
+       *[other] { $count } Umschläge
+    }
+special-insert = { $foot ->
+        [next] in die nächste Masche einstechen
+       *[there] in die Masche oder den Bogen einstechen
+    }
+special-front-post = { $foot ->
+        [next] vor dem Maschenkörper der nächsten Masche von vorne nach hinten einstechen und nach ihm wieder nach vorne ausstechen
+       *[there] vor dem Maschenkörper der Masche von vorne nach hinten einstechen und nach ihm wieder nach vorne ausstechen
+    }
+special-back-post = { $foot ->
+        [next] vor dem Maschenkörper der nächsten Masche von hinten nach vorne einstechen und nach ihm wieder nach hinten ausstechen
+       *[there] vor dem Maschenkörper der Masche von hinten nach vorne einstechen und nach ihm wieder nach hinten ausstechen
+    }
+special-draw-up = 1 Schlinge durchholen
+special-draw-long = 1 Schlinge durchholen und lang ziehen
+special-pull-off = { $count ->
+        [one] 1 Umschlag, durch 2 Schlingen ziehen
+       *[other] (1 Umschlag, durch 2 Schlingen ziehen) { $count }-mal
+    }
+special-close = { $loops ->
+        [2] 1 Umschlag, durch beide Schlingen auf der Nadel ziehen
+       *[other] 1 Umschlag, durch alle { $loops } Schlingen auf der Nadel ziehen
+    }
+special-times = [{ $what }] { $count }-mal
+special-times-same = [{ $what }] { $count }-mal in dieselbe Einstichstelle
+special-push-out = die Noppe auf die rechte Seite herausdrücken
+special-popcorn = { $made } in dieselbe Einstichstelle häkeln, die Nadel aus der Schlinge nehmen, von vorne nach hinten in die erste dieser Maschen einstechen, die Schlinge fassen, durchholen und anziehen
+special-picot = { $made } häkeln, in die erste davon einstechen, 1 Umschlag, durch die Luftmasche und die Schlinge auf der Nadel ziehen; ein Pikot zählt nicht als Masche
+special-back-loop = nur unter dem hinteren Maschenglied einstechen, dem weiter entfernten
+special-front-loop = nur unter dem vorderen Maschenglied einstechen, dem näher liegenden
 page-key = Häkelsymbole
 page-chart = Häkelschrift
 page-chart-and-key = Häkelschrift und Symbole

@@ -566,6 +566,47 @@ page-skip = { $terms ->
         [UK] leave the next stitch unworked
        *[US] skip: leave the next stitch unworked
     }
+page-equivalents = US and UK terms
+page-equivalent = { $terms ->
+        [UK] { $uk } (UK) = { $us } (US)
+       *[US] { $us } (US) = { $uk } (UK)
+    }
+page-special = Special stitches
+special-name = { $short } ({ $name })
+special-yarn-over = { $count ->
+        [one] yarn over
+        [2] yarn over twice
+       *[other] yarn over { $count } times
+    }
+special-insert = { $foot ->
+        [next] insert the hook in the next stitch
+       *[there] insert the hook in the stitch or space
+    }
+special-front-post = { $foot ->
+        [next] insert the hook from front to back before the post of the next stitch and out to the front again after it
+       *[there] insert the hook from front to back before the post of the stitch and out to the front again after it
+    }
+special-back-post = { $foot ->
+        [next] insert the hook from back to front before the post of the next stitch and out to the back again after it
+       *[there] insert the hook from back to front before the post of the stitch and out to the back again after it
+    }
+special-draw-up = draw up a loop
+special-draw-long = draw up a long loop
+special-pull-off = { $count ->
+        [one] yarn over, draw through two loops
+       *[other] (yarn over, draw through two loops) { $count } times
+    }
+special-close = { $loops ->
+        [2] yarn over, draw through both loops on the hook
+       *[other] yarn over, draw through all { $loops } loops on the hook
+    }
+special-times = [{ $what }] { $count } times
+special-times-same = [{ $what }] { $count } times in the same place
+special-push-out = push the bobble out to the right side
+special-popcorn = work { $made } in the same place, take the hook out of the loop, insert it from front to back in the first of these stitches, catch the loop, draw it through and pull it snug
+special-picot = make { $made }, insert the hook in the first of these chains, yarn over, draw through the chain and the loop on the hook; a picot does not count as a stitch
+special-back-loop = insert the hook under the back loop of the stitch only, the one farther from you
+special-front-loop = insert the hook under the front loop of the stitch only, the one nearer to you
 page-key = Symbols
 page-chart = Chart
 page-chart-and-key = Chart and symbols

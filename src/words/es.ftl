@@ -430,6 +430,46 @@ page-tog-uk = juntos
     .meaning = tantos puntos cerrados en uno
 page-skip = saltar
     .meaning = dejar el punto siguiente sin tejer
+page-equivalents = Términos US y UK
+page-equivalent = { $terms ->
+        [UK] { $uk } (UK) = { $us } (US)
+       *[US] { $us } (US) = { $uk } (UK)
+    }
+page-special = Puntos especiales
+special-name = { $short } ({ $name })
+special-yarn-over = { $count ->
+        [one] haga una lazada
+       *[other] haga { $count } lazadas
+    }
+special-insert = { $foot ->
+        [next] introduzca el ganchillo en el punto siguiente
+       *[there] introduzca el ganchillo en el punto o arco
+    }
+special-front-post = { $foot ->
+        [next] introduzca el ganchillo de delante hacia atrás antes del poste del punto siguiente y sáquelo de nuevo hacia delante después de él
+       *[there] introduzca el ganchillo de delante hacia atrás antes del poste del punto y sáquelo de nuevo hacia delante después de él
+    }
+special-back-post = { $foot ->
+        [next] introduzca el ganchillo de atrás hacia delante antes del poste del punto siguiente y sáquelo de nuevo hacia atrás después de él
+       *[there] introduzca el ganchillo de atrás hacia delante antes del poste del punto y sáquelo de nuevo hacia atrás después de él
+    }
+special-draw-up = saque un bucle
+special-draw-long = saque un bucle largo
+special-pull-off = { $count ->
+        [one] haga una lazada y pásela por 2 bucles
+       *[other] (haga una lazada y pásela por 2 bucles) { $count } veces
+    }
+special-close = { $loops ->
+        [2] haga una lazada y pásela por los 2 bucles del ganchillo
+       *[other] haga una lazada y pásela por los { $loops } bucles del ganchillo a la vez
+    }
+special-times = [{ $what }] { $count } veces
+special-times-same = [{ $what }] { $count } veces en el mismo lugar
+special-push-out = empuje la mota hacia el derecho
+special-popcorn = haga { $made } en el mismo lugar, saque el ganchillo del bucle, introdúzcalo de delante hacia atrás en el primero de estos puntos, tome el bucle suelto, páselo por el punto y ajústelo
+special-picot = haga { $made }, introduzca el ganchillo en la primera de ellas, haga una lazada y pásela por la cadeneta y por el bucle del ganchillo; el piquito no cuenta como punto
+special-back-loop = introduzca el ganchillo solo bajo la hebra trasera del punto, la más alejada de usted
+special-front-loop = introduzca el ganchillo solo bajo la hebra delantera del punto, la más cercana a usted
 page-key = Símbolos
 page-chart = Gráfico
 page-chart-and-key = Gráfico y símbolos

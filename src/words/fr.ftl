@@ -430,6 +430,46 @@ page-tog-uk = ens
     .meaning = ensemble : tant de mailles rabattues en une
 page-skip = sauter
     .meaning = laisser la maille suivante
+page-equivalents = Termes US et UK
+page-equivalent = { $terms ->
+        [UK] { $uk } (UK) = { $us } (US)
+       *[US] { $us } (US) = { $uk } (UK)
+    }
+page-special = Points spéciaux
+special-name = { $short } ({ $name })
+special-yarn-over = { $count ->
+        [one] 1 jeté
+       *[other] { $count } jetés
+    }
+special-insert = { $foot ->
+        [next] piquer le crochet dans la maille suivante
+       *[there] piquer le crochet dans la maille ou l’arceau
+    }
+special-front-post = { $foot ->
+        [next] piquer le crochet de l’avant vers l’arrière juste avant la tige de la maille suivante et le ressortir à l’avant juste après
+       *[there] piquer le crochet de l’avant vers l’arrière juste avant la tige de la maille et le ressortir à l’avant juste après
+    }
+special-back-post = { $foot ->
+        [next] piquer le crochet de l’arrière vers l’avant juste avant la tige de la maille suivante et le ressortir à l’arrière juste après
+       *[there] piquer le crochet de l’arrière vers l’avant juste avant la tige de la maille et le ressortir à l’arrière juste après
+    }
+special-draw-up = ramener une boucle
+special-draw-long = ramener une longue boucle
+special-pull-off = { $count ->
+        [one] 1 jeté, écouler 2 boucles
+       *[other] (1 jeté, écouler 2 boucles) { $count } fois
+    }
+special-close = { $loops ->
+        [2] 1 jeté, écouler les 2 boucles du crochet
+       *[other] 1 jeté, écouler les { $loops } boucles du crochet ensemble
+    }
+special-times = [{ $what }] { $count } fois
+special-times-same = [{ $what }] { $count } fois au même endroit
+special-push-out = pousser la nope vers l’endroit
+special-popcorn = crocheter { $made } au même endroit, sortir le crochet de la boucle, le piquer de l’avant vers l’arrière dans la première de ces mailles, reprendre la boucle, la tirer à travers et serrer
+special-picot = crocheter { $made }, piquer le crochet dans la première d’entre elles, 1 jeté, tirer le fil à travers la maille en l’air et la boucle du crochet ; un picot ne compte pas pour une maille
+special-back-loop = piquer le crochet seulement sous le brin arrière de la maille, le plus éloigné de soi
+special-front-loop = piquer le crochet seulement sous le brin avant de la maille, le plus proche de soi
 page-key = Symboles
 page-chart = Diagramme
 page-chart-and-key = Diagramme et symboles

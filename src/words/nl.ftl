@@ -441,6 +441,46 @@ page-tog-uk = samen
     .meaning = zoveel steken tot één gehaakt
 page-skip = overslaan
     .meaning = de volgende steek niet haken
+page-equivalents = US- en UK-termen
+page-equivalent = { $terms ->
+        [UK] { $uk } (UK) = { $us } (US)
+       *[US] { $us } (US) = { $uk } (UK)
+    }
+page-special = Bijzondere steken
+special-name = { $short } ({ $name })
+special-yarn-over = { $count ->
+        [one] maak 1 omslag
+       *[other] maak { $count } omslagen
+    }
+special-insert = { $foot ->
+        [next] steek de naald in de volgende steek
+       *[there] steek de naald in de steek of boog
+    }
+special-front-post = { $foot ->
+        [next] steek de naald vóór het been van de volgende steek van voor naar achter in en erna weer naar voren uit
+       *[there] steek de naald vóór het been van de steek van voor naar achter in en erna weer naar voren uit
+    }
+special-back-post = { $foot ->
+        [next] steek de naald vóór het been van de volgende steek van achter naar voren in en erna weer naar achteren uit
+       *[there] steek de naald vóór het been van de steek van achter naar voren in en erna weer naar achteren uit
+    }
+special-draw-up = haal een lus op
+special-draw-long = haal een lange lus op
+special-pull-off = { $count ->
+        [one] sla de draad om, haal door 2 lussen
+       *[other] (sla de draad om, haal door 2 lussen) { $count } keer
+    }
+special-close = { $loops ->
+        [2] sla de draad om, haal door beide lussen op de naald
+       *[other] sla de draad om, haal door alle { $loops } lussen op de naald
+    }
+special-times = [{ $what }] { $count } keer
+special-times-same = [{ $what }] { $count } keer op dezelfde plaats
+special-push-out = duw de nop naar de goede kant
+special-popcorn = haak { $made } op dezelfde plaats, neem de naald uit de lus, steek hem van voor naar achter in de eerste van deze steken, pak de lus, haal hem door en trek aan
+special-picot = haak { $made }, steek de naald in de eerste van deze lossen, sla de draad om, haal door de losse en de lus op de naald; een picot telt niet als steek
+special-back-loop = steek de naald alleen onder de achterste lus van de steek, de lus die het verst van je af ligt
+special-front-loop = steek de naald alleen onder de voorste lus van de steek, de lus die het dichtst bij je ligt
 page-key = Symbolen
 page-chart = Haakschema
 page-chart-and-key = Haakschema en symbolen

@@ -46,6 +46,8 @@ mod solver_refusals;
 
 mod solver_samples;
 
+mod special;
+
 mod symbols;
 
 mod working;
