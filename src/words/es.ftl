@@ -438,38 +438,38 @@ page-equivalent = { $terms ->
 page-special = Puntos especiales
 special-name = { $short } ({ $name })
 special-yarn-over = { $count ->
-        [one] haga una lazada
-       *[other] haga { $count } lazadas
+        [one] haz una lazada
+       *[other] haz { $count } lazadas
     }
 special-insert = { $foot ->
-        [next] introduzca el ganchillo en el punto siguiente
-       *[there] introduzca el ganchillo en el punto o arco
+        [next] introduce el ganchillo en el punto siguiente
+       *[there] introduce el ganchillo en el punto o arco
     }
 special-front-post = { $foot ->
-        [next] introduzca el ganchillo de delante hacia atrás antes del poste del punto siguiente y sáquelo de nuevo hacia delante después de él
-       *[there] introduzca el ganchillo de delante hacia atrás antes del poste del punto y sáquelo de nuevo hacia delante después de él
+        [next] introduce el ganchillo de delante hacia atrás antes del poste del punto siguiente y sácalo de nuevo hacia delante después de él
+       *[there] introduce el ganchillo de delante hacia atrás antes del poste del punto y sácalo de nuevo hacia delante después de él
     }
 special-back-post = { $foot ->
-        [next] introduzca el ganchillo de atrás hacia delante antes del poste del punto siguiente y sáquelo de nuevo hacia atrás después de él
-       *[there] introduzca el ganchillo de atrás hacia delante antes del poste del punto y sáquelo de nuevo hacia atrás después de él
+        [next] introduce el ganchillo de atrás hacia delante antes del poste del punto siguiente y sácalo de nuevo hacia atrás después de él
+       *[there] introduce el ganchillo de atrás hacia delante antes del poste del punto y sácalo de nuevo hacia atrás después de él
     }
-special-draw-up = saque un bucle
-special-draw-long = saque un bucle largo
+special-draw-up = saca un bucle
+special-draw-long = saca un bucle largo
 special-pull-off = { $count ->
-        [one] haga una lazada y pásela por 2 bucles
-       *[other] (haga una lazada y pásela por 2 bucles) { $count } veces
+        [one] haz una lazada y pásala por 2 bucles
+       *[other] (haz una lazada y pásala por 2 bucles) { $count } veces
     }
 special-close = { $loops ->
-        [2] haga una lazada y pásela por los 2 bucles del ganchillo
-       *[other] haga una lazada y pásela por los { $loops } bucles del ganchillo a la vez
+        [2] haz una lazada y pásala por los 2 bucles del ganchillo
+       *[other] haz una lazada y pásala por los { $loops } bucles del ganchillo a la vez
     }
 special-times = [{ $what }] { $count } veces
 special-times-same = [{ $what }] { $count } veces en el mismo lugar
 special-push-out = empuje la mota hacia el derecho
-special-popcorn = haga { $made } en el mismo lugar, saque el ganchillo del bucle, introdúzcalo de delante hacia atrás en el primero de estos puntos, tome el bucle suelto, páselo por el punto y ajústelo
-special-picot = haga { $made }, introduzca el ganchillo en la primera de ellas, haga una lazada y pásela por la cadeneta y por el bucle del ganchillo; el piquito no cuenta como punto
-special-back-loop = introduzca el ganchillo solo bajo la hebra trasera del punto, la más alejada de usted
-special-front-loop = introduzca el ganchillo solo bajo la hebra delantera del punto, la más cercana a usted
+special-popcorn = haz { $made } en el mismo lugar, saca el ganchillo del bucle, introdúcelo de delante hacia atrás en el primero de estos puntos, toma el bucle suelto, pásalo por el punto y ajústalo
+special-picot = haz { $made }, introduce el ganchillo en la primera de ellas, haz una lazada y pásala por la cadeneta y por el bucle del ganchillo; el piquito no cuenta como punto
+special-back-loop = introduce el ganchillo solo bajo la hebra trasera del punto, la más alejada de ti
+special-front-loop = introduce el ganchillo solo bajo la hebra delantera del punto, la más cercana a ti
 page-key = Símbolos
 page-chart = Gráfico
 page-chart-and-key = Gráfico y símbolos
