@@ -27,7 +27,7 @@ impl Solver<'_> {
             tidy(wanted.cm(), 1)
         );
         let help = format!("the rounds round the head want about {stitches} stitches");
-        self.warn("too-small", written.name.place, message, &help);
+        self.warn("hat-too-small", written.name.place, message, &help);
     }
 }
 
@@ -52,8 +52,8 @@ mod tests {
     #[test]
     fn a_written_hat_must_reach_round_the_head() {
         let six = "        Rnd 1: 6 sc in ring (6)\n        Rnd 2: 2 sc in each st around (12)\n";
-        assert!(complaints(six).contains(&"too-small"));
+        assert!(complaints(six).contains(&"hat-too-small"));
         let enough = format!("{six}        Rnd 3: [sc in next st, 2 sc in next st] 6 times (18)\n");
-        assert!(!complaints(&enough).contains(&"too-small"));
+        assert!(!complaints(&enough).contains(&"hat-too-small"));
     }
 }

@@ -179,7 +179,7 @@ impl One<'_> {
             if !into_ring(&written.items) && written.from_hook.is_none() {
                 let message = "the first round does not say what it is worked into: an adjustable ring is taken";
                 let help = "write `6 sc in ring`, or `ch 2, 6 sc in 2nd ch from hook`, or `ch 4, sl st to first ch to form a ring`";
-                self.report.add(Diagnostic::warning("no-start", message).at(written.place).help(help));
+                self.report.add(Diagnostic::warning("start-unsaid", message).at(written.place).help(help));
             }
             Foundation::Ring
         })
