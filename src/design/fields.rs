@@ -132,15 +132,15 @@ pub(super) fn unknown(code: &'static str, message: &str, key: &Text, known: &[&s
 }
 
 /// The known word most like this one, where one is like it at all.
-pub(crate) fn nearest<'k>(word: &str, known: &[&'k str]) -> Option<&'k str> {
-    let word = word.to_lowercase();
-    if word.chars().count() > 40 {
+pub(crate) fn nearest<'k>(text: &str, known: &[&'k str]) -> Option<&'k str> {
+    let text = text.to_lowercase();
+    if text.chars().count() > 40 {
         return None;
     }
     let likeness = |other: &str| {
         let other = other.to_lowercase();
         // Part of a word is likeness enough: `color` for `colours`, `rows` for `rounds` is not caught by letters alone.
-        strsim::jaro_winkler(&word, &other).max(strsim::normalized_damerau_levenshtein(&word, &other))
+        strsim::jaro_winkler(&text, &other).max(strsim::normalized_damerau_levenshtein(&text, &other))
     };
     let best = known.iter().map(|other| (likeness(other), *other)).max_by(|a, b| a.0.total_cmp(&b.0))?;
     (best.0 > 0.75).then_some(best.1)

@@ -174,12 +174,12 @@ pub(super) fn is_share(text: &str) -> bool {
 
 /// A mass in grams.
 pub(super) fn grams(name: &str, text: &Text, report: &mut Report) -> Option<f64> {
-    let grams = match split(&text.text) {
+    let value = match split(&text.text) {
         Some((value, Unit::None | Unit::Gram)) => Some(value),
         Some((value, Unit::Ounce)) => Some(value * 28.349_523_125),
         _ => None,
     };
-    match grams {
+    match value {
         Some(value) if value > 0.0 && value <= 10_000.0 => Some(value),
         Some(_) => {
             let message = format!("`{name}` is `{}`, which no kitchen scale shows", shortened(&text.text));
@@ -199,13 +199,13 @@ pub(super) fn grams(name: &str, text: &Text, report: &mut Report) -> Option<f64>
 
 /// Metres of yarn; `bare` metres where no unit is said.
 pub(super) fn metres(name: &str, text: &Text, bare_metres: f64, report: &mut Report) -> Option<f64> {
-    let metres = match split(&text.text) {
+    let value = match split(&text.text) {
         Some((value, Unit::None)) => Some(value * bare_metres),
         Some((value, Unit::Metre)) => Some(value),
         Some((value, Unit::Yard)) => Some(value * 0.9144),
         _ => None,
     };
-    match metres {
+    match value {
         Some(value) if value > 0.0 && value <= 20_000.0 => Some(value),
         Some(_) => {
             let message = format!("`{name}` is `{}`, which no ball holds", shortened(&text.text));

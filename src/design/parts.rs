@@ -119,7 +119,7 @@ impl Reader<'_, '_> {
     fn start(&mut self, form: &Form, first: bool) -> Option<Start> {
         let raw = self.raw;
         let start = match &raw.start {
-            Some(text) => Some((start(text, self.report)?, text.place)),
+            Some(text) => Some((start_of(text, self.report)?, text.place)),
             None => None,
         };
         if !first {
@@ -157,7 +157,7 @@ impl Reader<'_, '_> {
 
     /// Keeps rounds and stitches within what can be solved, and what anyone would work.
     fn bounded(&mut self, shape: &Shape, stitch: Stitch, place: Place) {
-        let Some(gauge) = gauge(stitch, self.within.swatches) else { return };
+        let Some(gauge) = gauge_of(stitch, self.within.swatches) else { return };
         let own = self.within.sizes.iter().fold(Mm::ZERO, |most, size| most.max(size.around));
         let (along, around) = shape.extent(own);
         let (rounds, stitches) = (along / gauge.height, around / gauge.width);
@@ -213,7 +213,7 @@ fn stripe(raw: &RawStripe, colours: &[Colour], report: &mut Report) -> Option<St
 }
 
 /// `ring`, `ring of 8`, `chain ring of 4`, `chain ring of 4 with 12`.
-fn start(text: &Text, report: &mut Report) -> Option<Start> {
+fn start_of(text: &Text, report: &mut Report) -> Option<Start> {
     let words: Vec<&str> = text.text.split_whitespace().collect();
     let count = |word: &str| word.parse::<u32>().ok().filter(|count| (2..=2000).contains(count));
     let found = match words[..] {
@@ -237,7 +237,7 @@ fn start(text: &Text, report: &mut Report) -> Option<Start> {
 }
 
 /// The gauge of a stitch: from its swatch, or by the usual ratios from the first.
-fn gauge(stitch: Stitch, swatches: &[Swatch]) -> Option<Gauge> {
+fn gauge_of(stitch: Stitch, swatches: &[Swatch]) -> Option<Gauge> {
     let own = swatches.iter().find(|swatch| swatch.stitch == stitch);
     let swatch = own.or(swatches.first())?;
     let (from, to) = (swatch.stitch.row(), stitch.row());

@@ -30,16 +30,16 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         kind: choose("kind", raw.kind.as_ref(), &Kind::ALL.map(|kind| (kind.row().word, kind)), report)
             .unwrap_or(Kind::Hat),
     };
-    let title = raw.title.as_ref().map(|text| said(text, report));
+    let title = raw.title.as_ref().map(|text| title_of(text, report));
     let yarn = materials::yarn(raw.yarn.as_ref(), report);
     let swatches = materials::swatches(&raw.swatches, reading, report);
-    let ease = ease(raw, reading, report);
+    let ease = ease_of(raw, reading, report);
     let sizes = sizes::resolve(&raw.sizes, ease.value, reading, report);
     let main = swatches.first().map_or(Stitch::SC, |swatch| swatch.stitch);
     let within =
         shapes::Within { reading, names: &raw.sizes, sizes: &sizes, colours: &yarn.colours, swatches: &swatches };
     let parts = parts::resolve(&raw.parts, &within, report);
-    let work = work(raw.work.as_ref(), main, report);
+    let work = work_of(raw.work.as_ref(), main, report);
     let design = Design {
         title: title.unwrap_or(Said { value: String::new(), place: None }),
         designer: raw.designer.as_ref().map(|text| printed(text, report)),
@@ -113,7 +113,7 @@ fn place_in(text: &Text, character: char) -> Place {
     }
 }
 
-fn said(text: &Text, report: &mut Report) -> Said<String> {
+fn title_of(text: &Text, report: &mut Report) -> Said<String> {
     let value = printed(text, report);
     let count = value.chars().count();
     if value.trim().is_empty() || count > 120 {
@@ -128,7 +128,7 @@ fn language(text: Option<&Text>, report: &mut Report) -> Language {
     choose("language", text, &values, report).unwrap_or_default()
 }
 
-fn ease(raw: &RawDesign, reading: Reading, report: &mut Report) -> Said<f64> {
+fn ease_of(raw: &RawDesign, reading: Reading, report: &mut Report) -> Said<f64> {
     let usual = usual_ease(reading.kind, &raw.parts);
     let Some(text) = &raw.ease else {
         if usual < 0.0 {
@@ -167,7 +167,7 @@ fn is_brim(part: &RawPart) -> bool {
     part.measure(Field::Flare).is_some() || form.is_some_and(|form| form.brim)
 }
 
-fn work(text: Option<&Text>, main: Stitch, report: &mut Report) -> Work {
+fn work_of(text: Option<&Text>, main: Stitch, report: &mut Report) -> Work {
     // Common practice: chain 1 never counts, chain 3 and more do; chain 2 does for some makers and not for others.
     let usual = main.row().turning >= 3;
     let spiral = text.is_some_and(|text| text.text.eq_ignore_ascii_case("spiral"));

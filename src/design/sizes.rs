@@ -74,7 +74,7 @@ fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> (Size, bool) {
         head: None,
         around: Mm::from_cm(55.0),
         source: HeadSource::Measured,
-        age_months: raw.age.as_ref().and_then(|text| age(text, report)),
+        age_months: raw.age.as_ref().and_then(|text| age_of(text, report)),
         place: Some(raw.name.place),
     };
     let said = [raw.head.as_ref(), raw.around.as_ref(), raw.across.as_ref(), raw.row.as_ref().map(|(table, _)| table)];
@@ -190,7 +190,7 @@ fn from_table(size: &mut Size, table: &Text, row: &Text, reading: Reading, repor
 }
 
 /// An age or a range of ages: `4 years`, `6 months`, `3-6 months`.
-fn age(text: &Text, report: &mut Report) -> Option<(u32, u32)> {
+fn age_of(text: &Text, report: &mut Report) -> Option<(u32, u32)> {
     let read = || {
         let (figures, unit) = text.text.trim().rsplit_once(' ')?;
         let times = match unit {

@@ -26,12 +26,14 @@ impl Solver<'_> {
         for (index, (count, colour)) in choice.counts.iter().copied().zip(colours).enumerate() {
             let before = self.standing.map_or(0, |standing| standing.count);
             let target = f64::from(count) - task.distance(index, count);
+            // One round under one loop folds the fabric; more would make ridges.
             let loops = if index == 0 { part.loops } else { Loops::default() };
             let ops: Vec<Op> = match before {
                 0 => (0..count).map(|_| Op::into_ring(part.stitch)).collect(),
                 _ => self.memory.round(part.stitch, before, count, &manner),
             };
             let change = i64::from(count) - i64::from(before);
+            // An even round keeps in mind what the last shaped one did, so that shaping goes on as it was after it.
             let repeat = if change == 0 { self.standing.map_or(0, |standing| standing.repeat) } else { change };
             self.standing = Some(Standing { count, wished: target * width, width, repeat });
             self.rounds.push(Round {
@@ -50,6 +52,7 @@ impl Solver<'_> {
             });
         }
         let end = task.bands.last().map_or(0.0, |band| band.0);
+        // The next part starts from the edge as wished, not from the last round's own place within its band.
         if let Some(standing) = &mut self.standing {
             standing.wished = end * width;
         }
@@ -70,6 +73,7 @@ impl Solver<'_> {
         };
         let settle = if profile.shape.form().even { 0 } else { profile.settle };
         let shaped = f64::from(steps.saturating_sub(settle).max(1));
+        // The first round of a piece is chosen, not grown: growth is counted from it on both sides.
         let begun = match task.entry {
             Entry::First { .. } => outline.around(outline.shaped / f64::from(rounds.saturating_sub(settle).max(1))),
             Entry::After { .. } => outline.around(0.0),

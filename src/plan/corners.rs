@@ -36,6 +36,7 @@ impl Corners {
             let side = f64::from(before) / f64::from(corners);
             self.stitches = (1..=corners).map(|corner| (f64::from(corner) * side) as u32 - 1).collect();
         }
+        // More than three in one stitch makes a hole, so that larger corners stand on several stitches.
         let sizes: Vec<u32> = spread(each, group, 0).into_iter().map(|gained| gained + 1).collect();
         let (mut places, mut next, mut free) = (Vec::new(), Vec::new(), 0);
         for (index, corner) in self.stitches.iter().enumerate() {

@@ -314,12 +314,12 @@ fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)]) -> Entry {
 /// How each round may be shaped.
 fn ways(bands: &[(f64, f64)], start: f64, shaped: u32, shape: &Shape, rewidened: bool) -> Vec<Ways> {
     let mut before = start;
-    let mut ways = Vec::with_capacity(bands.len());
+    let mut found = Vec::with_capacity(bands.len());
     for (index, (low, high)) in bands.iter().enumerate() {
         let middle = (low + high) / 2.0;
         let change = middle - before;
         before = middle;
-        ways.push(if index == 0 && rewidened {
+        found.push(if index == 0 && rewidened {
             Ways::Both
         } else if shape.form().even || index as u32 >= shaped || change.abs() < EPSILON {
             // Never both ways elsewhere: a round that gives back what the one before took shows as a ridge.
@@ -330,5 +330,5 @@ fn ways(bands: &[(f64, f64)], start: f64, shaped: u32, shape: &Shape, rewidened:
             Ways::Shrink
         });
     }
-    ways
+    found
 }

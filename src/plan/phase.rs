@@ -149,6 +149,6 @@ fn gap_to_nearest(turn: f64, others: &[f64]) -> f64 {
 
 /// Distance of two turns, the shorter way round.
 fn apart(one: f64, other: f64) -> f64 {
-    let apart = (one - other).abs();
-    apart.min(1.0 - apart)
+    let way = (one - other).abs();
+    way.min(1.0 - way)
 }

@@ -23,12 +23,12 @@ pub(super) fn balanced(before: u32, after: u32) -> Pattern {
     if change > length {
         return Pattern { length, places: (0..length).collect(), sizes: spread(after, length, 0), grows };
     }
-    let mut end = 0;
-    let last = |run: u32| {
-        end += run;
-        end - 1
-    };
-    let places: Vec<u32> = spread(length, change, 0).into_iter().map(last).collect();
+    // Shaping ends its repeat: `sc 6, inc` is the trade's order, and the round then ends on an increase as well.
+    let ends = spread(length, change, 0).into_iter().scan(0, |end, run| {
+        *end += run;
+        Some(*end - 1)
+    });
+    let places: Vec<u32> = ends.collect();
     Pattern { length, sizes: vec![2; places.len()], places, grows }
 }
 
@@ -58,6 +58,7 @@ impl Pattern {
 
     /// Stitches of the round below that shaping operations take up.
     pub(super) fn taken(&self) -> Vec<u32> {
+        // An operation that takes up several stitches moves all that come after it.
         let mut more = 0;
         let mut taken = Vec::new();
         for (place, size) in self.places.iter().zip(&self.sizes) {

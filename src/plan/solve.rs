@@ -144,12 +144,14 @@ impl<'a> Solver<'a> {
     /// Takes over a part whose rounds are written.
     fn written(&mut self, index: usize, part: &Part, lines: &[Said<String>]) -> Option<()> {
         let first = self.rounds.len() as u32 + 1;
+        // Counted against what really stands there, not against what was wished.
         let before = self.standing.map_or(0, |standing| standing.count);
         let counted = recount(self.design, index, lines, (before, first), self.report)?;
         if first == 1 {
             self.foundation = counted.foundation;
         }
         let mut colours = self.colours(part, counted.rounds.len() as u32);
+        // A colour named in an earlier part goes on where no stripes say otherwise: nobody changes yarn unasked.
         if let (Some(_), true) = (self.named, part.stripes.is_empty()) {
             colours.fill(self.named);
         }
@@ -159,6 +161,7 @@ impl<'a> Solver<'a> {
         for (round, colour) in counted.rounds.into_iter().zip(colours) {
             let gauge = self.gauge(round.stitch);
             length += gauge.height;
+            // A solved part may follow: what it stands on is wished to be what the counts give.
             let change = round.change();
             let repeat = self.standing.map_or(0, |standing| standing.repeat);
             self.standing = Some(Standing {
@@ -169,6 +172,7 @@ impl<'a> Solver<'a> {
             });
             self.rounds.push(Round { part: part_index, colour, ..round });
         }
+        // Written shaping stands where its maker put it; a solved part after it scatters from its own beginning.
         self.memory.forget();
         let last = self.rounds.len() as u32;
         if last < first {
@@ -177,6 +181,7 @@ impl<'a> Solver<'a> {
         }
         let reached = self.standing.map_or(Mm::ZERO, |standing| Mm::new(standing.wished));
         let own: Vec<i64> = self.rounds.iter().skip(first as usize - 1).map(Round::change).collect();
+        // Even rounds are left out, as they are of a solved part's growth.
         let shaped = own.iter().filter(|change| **change != 0).count().max(1);
         let growth = own.iter().sum::<i64>() as f64 / shaped as f64;
         self.parts.push(PartPlan {

@@ -49,6 +49,7 @@ pub fn share_stacked(below: &Round, above: &Round) -> Option<f64> {
     if made.iter().all(|shaped| *shaped) {
         return None;
     }
+    // A round that slips to its beginning starts so many stitches further on.
     let slipped = above.slipped as usize % made.len().max(1);
     made.rotate_left(slipped);
     let (mut at, mut all, mut on) = (0_usize, 0_u32, 0_u32);

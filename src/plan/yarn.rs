@@ -51,13 +51,13 @@ impl Rate {
     fn of(design: &Design, gauges: &[(Stitch, Gauge)]) -> Self {
         let weighed = gauges.iter().find(|(_, gauge)| gauge.grams.is_some() && !gauge.assumed);
         let width = gauges.first().map_or(MEASURED_WIDTH, |(stitch, gauge)| gauge.width.mm() / stitch.row().width);
-        let metres_per_gram = metres_per_gram(design, width);
+        let metres_per_gram = metres_in_a_gram(design, width);
         if let Some((from, Gauge { grams: Some(grams), .. })) = weighed {
             let own = |gauge: &Gauge| gauge.grams.filter(|_| !gauge.assumed);
             let unit = grams / from.row().yarn;
-            let stitch = |(stitch, gauge): &(Stitch, Gauge)| (*stitch, own(gauge).unwrap_or(unit * stitch.row().yarn));
+            let amount = |(stitch, gauge): &(Stitch, Gauge)| (*stitch, own(gauge).unwrap_or(unit * stitch.row().yarn));
             return Self {
-                stitches: gauges.iter().map(stitch).collect(),
+                stitches: gauges.iter().map(amount).collect(),
                 grams: 1.0,
                 metres_per_gram,
                 estimated: false,
@@ -65,9 +65,9 @@ impl Rate {
         }
         // Length per area falls as the stitch widens; taller stitches take the same per area.
         let per_area = MEASURED_PER_AREA * MEASURED_WIDTH / width.max(0.1);
-        let stitch = |(stitch, gauge): &(Stitch, Gauge)| (*stitch, per_area * gauge.width.mm() * gauge.height.mm());
+        let amount = |(stitch, gauge): &(Stitch, Gauge)| (*stitch, per_area * gauge.width.mm() * gauge.height.mm());
         Self {
-            stitches: gauges.iter().map(stitch).collect(),
+            stitches: gauges.iter().map(amount).collect(),
             grams: 0.001 / metres_per_gram,
             metres_per_gram,
             estimated: true,
@@ -94,7 +94,7 @@ impl Rate {
     }
 }
 
-fn metres_per_gram(design: &Design, width: f64) -> f64 {
+fn metres_in_a_gram(design: &Design, width: f64) -> f64 {
     let known = |ball: &Ball| ball.grams > 0.0 && ball.metres > 0.0;
     if let Some(ball) = design.yarn.ball.filter(known) {
         return ball.metres / ball.grams;

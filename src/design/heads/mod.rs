@@ -141,7 +141,7 @@ impl HeadTable {
     }
 
     fn by_whom(&self, name: &str, percentiles: [u8; 3], rows: &[(&'static str, [f64; 3])]) -> Option<HeadRow> {
-        let said = name.rsplit_once('-').and_then(|(who, share)| Some((who, percentile(share, percentiles)?)));
+        let said = name.rsplit_once('-').and_then(|(who, share)| Some((who, which(share, percentiles)?)));
         let (who, at) = said.unwrap_or((name, MEDIAN));
         let (who, cm) = match rows.iter().find(|(row, _)| *row == who) {
             Some((row, values)) => (*row, values[at]),
@@ -166,7 +166,7 @@ impl HeadTable {
 const MEDIAN: usize = 1;
 
 /// Which of its percentiles a word such as `p97` names.
-fn percentile(word: &str, percentiles: [u8; 3]) -> Option<usize> {
+fn which(word: &str, percentiles: [u8; 3]) -> Option<usize> {
     let figure = word.strip_prefix('p')?;
     percentiles.iter().position(|percentile| figure == percentile.to_string())
 }
@@ -190,7 +190,7 @@ fn growth_name(row: &str, percentiles: [u8; 3]) -> Option<GrowthName> {
             ("girl" | "girls", ..) => name.boys = false,
             (_, "m", Ok(months)) => name.months = months,
             (_, "y", Ok(years)) => name.months = years.checked_mul(12)?,
-            _ => name.percentile = percentile(word, percentiles)?,
+            _ => name.percentile = which(word, percentiles)?,
         }
     }
     (name.boys || name.girls).then_some(name)

@@ -44,13 +44,13 @@ fn hint(given: &Given<'_>) -> Hint {
 fn read(part: &mut Reader<'_, '_>, _: bool) -> Option<Shape> {
     let around = part.around(true)?;
     let rise = match part.raw.measure(Field::Rise) {
-        Some(per) => rise(part, per, &around)?,
+        Some(per) => rise_of(part, per, &around)?,
         None => around.iter().map(|around| *around / TURN).collect(),
     };
     Some(Shape::dome(around, rise))
 }
 
-fn rise(part: &mut Reader<'_, '_>, per: &RawPer, around: &[Mm]) -> Option<PerSize<Mm>> {
+fn rise_of(part: &mut Reader<'_, '_>, per: &RawPer, around: &[Mm]) -> Option<PerSize<Mm>> {
     let rise = part.lengths(Field::Rise, per, Mm::new(1.0), Mm::from_cm(100.0))?;
     for (rise, around) in rise.iter().zip(around) {
         let radius = *around / TURN;

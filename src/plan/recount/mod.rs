@@ -87,6 +87,7 @@ pub fn rounds(
         complete: true,
         uncounted: Vec::new(),
     };
+    // Rounds are counted in the order they stand in, whatever their numbers; a number out of turn is only told.
     counter.numbers(written, first);
     for round in written {
         counter.add(round);

@@ -17,7 +17,7 @@ fn stitches(count: u32) -> String {
 }
 
 /// The repeat whose number of times is most likely to be wrong: the only one of the round.
-fn repeat(items: &[Item]) -> Option<(u32, u32, Place)> {
+fn likely_repeat(items: &[Item]) -> Option<(u32, u32, Place)> {
     let mut found = items.iter().filter_map(|item| match &item.act {
         Act::Repeat(body, Times::Exactly(times)) => {
             let used = body.iter().map(|item| match &item.act {
@@ -47,7 +47,7 @@ pub(super) fn unused(
     } else {
         ("stitches-missing", format!("{what}: {} missing", used - before))
     };
-    let repeat = repeat(&written.items);
+    let repeat = likely_repeat(&written.items);
     let complaint = Diagnostic::error(code, message).at(repeat.map_or(written.place, |(_, _, place)| place));
     let other = repeat.and_then(|(each, times, _)| {
         let outside = i64::from(used) - i64::from(each) * i64::from(times);
@@ -62,7 +62,7 @@ pub(super) fn unused(
         ));
     }
     let made = written.stated.as_ref().and_then(Stated::stitches);
-    let grown = i64::from(before) + change(ops);
+    let grown = i64::from(before) + change_by(ops);
     let after = made.or(u32::try_from(grown).ok()).unwrap_or(before);
     match spreading(before, after, main(ops, rules), rules.terms) {
         Some(text) => complaint.help(format!("from {before} to {after}: `{text}`")),
@@ -71,7 +71,7 @@ pub(super) fn unused(
 }
 
 /// Stitches by which the operations grow the round.
-fn change(ops: &[Op]) -> i64 {
+fn change_by(ops: &[Op]) -> i64 {
     ops.iter().map(|op| i64::from(op.count()) - i64::from(op.consumed)).sum()
 }
 
@@ -96,7 +96,7 @@ pub(super) fn leaves(
         _ => format!("{} are {repeats} repeats of {each} with {over} left over", stitches(available)),
     };
     let complaint = Diagnostic::error("around-leaves", message).at(place);
-    let change = change(body);
+    let change = change_by(body);
     let stated = written.stated.as_ref().and_then(Stated::stitches);
     let stated = stated.map(|stated| i64::from(stated) - i64::from(start));
     // The nearest whole number of repeats keeps their kind; the stated count decides where there is one.

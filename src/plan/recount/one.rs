@@ -136,9 +136,9 @@ pub(super) fn round(
     if !one.agrees(&reading, &outcome) {
         return None;
     }
+    // Found once, here: the round above may be worked into them.
     let spaces = Spaces::of(&outcome.ops);
-    let round = one.finish(reading, outcome, flat);
-    Some(Counted { round, spaces, foundation, flat })
+    Some(Counted { round: one.finish(reading, outcome, flat), spaces, foundation, flat })
 }
 
 struct One<'a> {
