@@ -10,7 +10,7 @@ use crate::design::shapes::{Base, Field, Outline};
 use crate::design::{Part, Profile, Shape, Shaping, Start, Tolerance};
 use crate::limits;
 use crate::report::Place;
-use crate::units::{Angle, EPSILON, Mm};
+use crate::units::{Angle, EPSILON, Mm, TOLERANCE};
 
 /// Weight of the last round of a part, where it has to fit and where it is the free edge of a brim.
 const FITTED_EDGE: f64 = 10.0;
@@ -26,7 +26,7 @@ const FITTED: f64 = 1.5;
 const STEADY: f64 = 1.25;
 
 /// Share of their width by which stitches differ before a part counts as worked in narrower or wider ones.
-const SAME_WIDTH: f64 = 1e-6;
+const SAME_WIDTH: f64 = TOLERANCE;
 /// How much faster than flat fabric a part may change before it is said to ruffle: the rounding of its rounds.
 const RUFFLES: f64 = 1.02;
 /// Fewest and most stitches of a first round, over what the fabric needs there: common practice begins a little full.
