@@ -3,6 +3,7 @@
 //! Takes a plan. Gives finite millimetres and no ink: the predicted side shape, the ring layout of every stitch, the
 //! places of dimension lines. Promises finite numbers for every plan. Never fails; what looks doubtful is a finding.
 
+pub mod mesh;
 pub mod rings;
 
 mod shape;

@@ -23,7 +23,7 @@ pub(super) const BENDING: f64 = 0.002;
 /// Weight F of blocking. A cone that lacks the share δ of the stitches of a flat disc stands at a slope of 2δ squared;
 /// held flat it costs δ²/2 in stretch. Held level by δ/4 or more it is better off flat, so half of the share that shows
 /// lays flat everything that lacks less; parts that lack more cup in spite of blocking and aren't held.
-const BLOCKING: f64 = SHOWS / 2.0;
+pub(in crate::geometry) const BLOCKING: f64 = SHOWS / 2.0;
 
 type Vec2 = [f64; 2];
 type Mat2 = [[f64; 2]; 2];

@@ -10,7 +10,7 @@ use crate::plan::SizePlan;
 use crate::units::TURN;
 
 /// Least hoop strain that shows, as a fraction.
-pub(super) const SHOWS: f64 = 0.06;
+pub(in crate::geometry) const SHOWS: f64 = 0.06;
 
 /// Least misfit that shows, in stitches a round.
 const STITCHES: f64 = 1.5;

@@ -9,6 +9,10 @@ mod findings;
 mod newton;
 mod rest;
 
+pub(super) use energy::BLOCKING;
+pub(super) use findings::SHOWS;
+pub(super) use rest::Rest;
+
 use super::{RoundShape, SideShape};
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TURN, hypot};

@@ -8,47 +8,47 @@ use crate::units::{Mm, TURN};
 
 /// A piece of fabric at rest. Lengths in mm.
 #[derive(Clone, Debug)]
-pub(super) struct Rest {
+pub(in crate::geometry) struct Rest {
     /// Radius of the ring that the first round is worked into; 0 for one that pulls shut.
-    pub(super) start: f64,
+    pub(in crate::geometry) start: f64,
     /// The rounds.
-    pub(super) rounds: Vec<RestRound>,
+    pub(in crate::geometry) rounds: Vec<RestRound>,
 }
 
 /// One round at rest. Lengths in mm, all above zero.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct RestRound {
+pub(in crate::geometry) struct RestRound {
     /// Circumference at its top edge.
-    pub(super) around: f64,
+    pub(in crate::geometry) around: f64,
     /// Height along the fabric.
-    pub(super) height: f64,
+    pub(in crate::geometry) height: f64,
     /// Width of one stitch, on average.
-    pub(super) width: f64,
+    pub(in crate::geometry) width: f64,
     /// True where the round is worked under one loop only, so that the fabric folds freely at its foot.
-    pub(super) folds: bool,
+    pub(in crate::geometry) folds: bool,
     /// True where the design wants the fabric to come back up here.
-    pub(super) rises: bool,
+    pub(in crate::geometry) rises: bool,
     /// Circumference that would lie flat here, where the design wants the fabric flat.
-    pub(super) flat: Option<f64>,
+    pub(in crate::geometry) flat: Option<f64>,
     /// True where the fabric lies flat once it is blocked: nowhere in its part does it lack as much as shows.
-    pub(super) blocked: bool,
+    pub(in crate::geometry) blocked: bool,
 }
 
 impl RestRound {
     /// Area of the round.
-    pub(super) fn area(&self) -> f64 {
+    pub(in crate::geometry) fn area(&self) -> f64 {
         self.around * self.height
     }
 
     /// Radius at its top edge.
-    pub(super) fn radius(&self) -> f64 {
+    pub(in crate::geometry) fn radius(&self) -> f64 {
         self.around / TURN
     }
 }
 
 impl Rest {
     /// Reads a size of a plan.
-    pub(super) fn of(plan: &Plan, size: &SizePlan) -> Self {
+    pub(in crate::geometry) fn of(plan: &Plan, size: &SizePlan) -> Self {
         let start = match size.foundation {
             Foundation::ChainRing(chains) => sane(plan.gauge(Stitch::CH).width) * f64::from(chains) / TURN,
             Foundation::Ring | Foundation::Chain(_) => 0.0,

@@ -1,0 +1,56 @@
+//! The ground that a piece stands on: a soft shadow about its foot.
+
+use kurbo::{BezPath, Point, Vec2};
+
+use crate::drawing::{Ink, Item, PathItem};
+use crate::geometry::mesh::Vec3;
+use crate::geometry::piece::{Piece, View};
+use crate::units::{Angle, TURN};
+
+/// Rings of shadow, from the outermost.
+const RINGS: u32 = 14;
+
+/// How far the shadow reaches beyond the foot, as a share of the reach.
+const SOFT: f64 = 0.13;
+
+/// Grey of the darkest ring.
+const DARKEST: f64 = 0.74;
+
+/// Corners of a ring.
+const CORNERS: u32 = 40;
+
+/// The shadow, and its outermost points on the page.
+pub(super) fn shadow(piece: &Piece, view: &View, page: &dyn Fn(Point) -> Point) -> Vec<Item> {
+    // What stands nearer to the ground than a third of the height shades it.
+    let low = piece.ground + piece.tall / 3.0 + piece.stitch;
+    let foot: Vec<Vec2> = piece.points.iter().filter(|p| p.z <= low).map(|p| Vec2::new(p.x, p.y)).collect();
+    let reach = |angle: Angle| {
+        let way = Vec2::new(angle.cos(), angle.sin());
+        foot.iter().map(|p| p.dot(way)).fold(0.0, f64::max)
+    };
+    let corner = |i: u32| Angle::from_radians(TURN * f64::from(i) / f64::from(CORNERS));
+    let reaches: Vec<f64> = (0..CORNERS).map(|i| reach(corner(i))).collect();
+    let mut items = Vec::new();
+    for ring in 0..RINGS {
+        let share = f64::from(ring) / f64::from(RINGS - 1);
+        let grow = SOFT * piece.reach * (1.0 - share);
+        let mut path = BezPath::new();
+        for (i, reach) in reaches.iter().enumerate() {
+            let angle = corner(i as u32);
+            // The lamp stands to the left and behind: the shadow falls a little to the right and forward.
+            let at = Vec3::new(
+                (reach + grow) * angle.cos() + 0.35 * grow,
+                (reach + grow) * angle.sin() - 0.2 * grow,
+                piece.ground,
+            );
+            let point = page(view.project(&at).0);
+            if i == 0 { path.move_to(point) } else { path.line_to(point) }
+        }
+        path.close_path();
+        // A shadow fades quickly at first: the square of the share.
+        let grey = 1.0 - (1.0 - DARKEST) * share * share;
+        let level = (255.0 * grey).round() as u8;
+        items.push(Item::Path(PathItem { path, fill: Some(Ink([level; 3])), stroke: None }));
+    }
+    items
+}

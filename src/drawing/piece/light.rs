@@ -1,0 +1,89 @@
+//! Light on yarn: Lambert's cosine law, reckoned in linear light by the transfer function of sRGB (IEC 61966-2-1).
+
+use crate::drawing::{Ink, luminance};
+use crate::geometry::mesh::Vec3;
+
+/// Light that comes from everywhere, and from the lamp: over the left shoulder of who looks.
+const AMBIENT: f64 = 0.46;
+const LAMP: f64 = 0.66;
+
+/// Steps of brightness that are told apart.
+const STEPS: f64 = 16.0;
+
+/// Least luminance of a yarn as drawn: black yarn shows its stitches too.
+const DARKEST: f64 = 0.02;
+
+/// The brightness of a surface whose normal, in the view, is `normal`.
+pub(super) fn lambert(normal: &Vec3) -> f64 {
+    let lamp = Vec3::new(-0.42, 0.62, 0.66);
+    AMBIENT + LAMP * normal.dot(&lamp).max(0.0) / lamp.norm()
+}
+
+/// How much light reaches a place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Depth {
+    /// Between the strands.
+    Gap,
+    /// The side of a strand away from the lamp.
+    Shade,
+    /// A strand.
+    Body,
+    /// The side of a strand towards the lamp.
+    Shine,
+}
+
+fn linear(value: u8) -> f64 {
+    let share = f64::from(value) / 255.0;
+    if share <= 0.040_45 { share / 12.92 } else { libm::pow((share + 0.055) / 1.055, 2.4) }
+}
+
+fn encoded(light: f64) -> u8 {
+    let light = light.clamp(0.0, 1.0);
+    let share = if light <= 0.003_130_8 { light * 12.92 } else { 1.055 * libm::pow(light, 1.0 / 2.4) - 0.055 };
+    (share * 255.0).round() as u8
+}
+
+/// A yarn in some light.
+pub(super) fn ink(yarn: Ink, light: f64, depth: Depth) -> Ink {
+    let light = (light * STEPS).round() / STEPS;
+    let bright = luminance(yarn);
+    // Pale yarn lights its own gaps.
+    let (share, white) = match depth {
+        Depth::Gap => (0.26 + 0.3 * bright, 0.0),
+        Depth::Shade => (0.5 + 0.2 * bright, 0.0),
+        Depth::Body => (1.0, 0.0),
+        Depth::Shine => (1.2, 0.05),
+    };
+    let lift = (DARKEST - bright).max(0.0);
+    Ink(yarn.0.map(|value| encoded((linear(value) + lift) * light * share + white * light)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn light_falls_with_the_cosine() {
+        let lamp = Vec3::new(-0.42, 0.62, 0.66).normalize();
+        let aside = lamp.cross(&Vec3::x()).normalize();
+        let half = lamp * 0.5 + aside * 0.75_f64.sqrt();
+        assert!((lambert(&lamp) - AMBIENT - LAMP).abs() < 1e-9);
+        assert!((lambert(&half) - AMBIENT - LAMP / 2.0).abs() < 1e-9);
+        assert!((lambert(&-lamp) - AMBIENT).abs() < 1e-9);
+    }
+
+    #[test]
+    fn srgb_runs_there_and_back() {
+        for value in 0..=255 {
+            assert_eq!(encoded(linear(value)), value);
+        }
+    }
+
+    #[test]
+    fn gaps_are_told_from_strands_in_black_and_in_white_yarn() {
+        for yarn in [[0, 0, 0], [0x2c, 0x34, 0x46], [0x80, 0x20, 0x20], [255, 255, 255]] {
+            let [gap, body] = [Depth::Gap, Depth::Body].map(|depth| ink(Ink(yarn), 0.9, depth));
+            assert!(crate::drawing::contrast(gap, body) > 1.2, "{yarn:?}: {gap:?} {body:?}");
+        }
+    }
+}

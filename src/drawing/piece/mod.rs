@@ -1,0 +1,275 @@
+//! The finished piece as it will look, from its plan and its relaxed mesh alone.
+//!
+//! Every stitch that is seen is drawn as that stitch looks, of strands of yarn with body, shade and shine, over a dark
+//! patch that closes the gaps. What is hidden isn't written. Patches and strands of one colour, rank and thickness are
+//! one path.
+
+mod ground;
+mod light;
+mod looks;
+
+use std::collections::BTreeMap;
+
+use kurbo::{BezPath, Point, Rect, Vec2};
+
+use crate::drawing::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
+use crate::geometry::mesh::{Fabric, Vec3, mesh};
+use crate::geometry::piece::{Eye, Patch, Piece, Seen, View, piece as in_space, seen};
+use crate::geometry::SideShape;
+use crate::plan::{Plan, SizePlan};
+use crate::units::{Mm, TURN};
+
+use light::{Depth, ink, lambert};
+use looks::{Strand, strands};
+
+/// How a piece is drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PieceOptions {
+    /// Width it must fit into.
+    pub width: Mm,
+    /// Height it must fit into.
+    pub height: Mm,
+    /// Where it is seen from; nothing for what suits the piece: from a little above, mats from high above.
+    pub eye: Option<Eye>,
+}
+
+impl Default for PieceOptions {
+    fn default() -> Self {
+        Self { width: Mm::new(160.0), height: Mm::new(160.0), eye: None }
+    }
+}
+
+/// Yarn without a colour: undyed.
+const UNDYED: Ink = Ink([0xe6, 0xdc, 0xc8]);
+
+/// The dark ground on which lace is pinned.
+const SLATE: Ink = Ink([0x36, 0x3d, 0x45]);
+
+/// Clear room about the piece, as a share of its picture.
+const ROOM: f64 = 0.03;
+
+/// Width on the page, mm, below which a stitch has no shine, and below which it has no shade.
+const FINE: (f64, f64) = (1.5, 0.8);
+
+/// Seen at a flatter angle than this (its cosine), a patch is drawn without strands.
+const GRAZING: f64 = 0.07;
+
+/// Strands of one thickness differ by less than this share.
+const ALIKE: f64 = 1.16;
+
+/// Order in which paths are drawn, then what they share.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+struct Key {
+    layer: usize,
+    rank: u8,
+    ink: Ink,
+    /// Exponent of [`ALIKE`], for a stroke.
+    width: i32,
+}
+
+/// Draws one size of a plan; `body` is its predicted shape.
+pub fn piece(plan: &Plan, size: &SizePlan, body: &SideShape, options: &PieceOptions) -> Drawing {
+    let mesh = mesh(plan, size, body, &Fabric::default());
+    let space = in_space(plan, size, &mesh);
+    draw(plan, size, &space, options)
+}
+
+/// Draws a piece that lies in space.
+pub fn draw(plan: &Plan, size: &SizePlan, space: &Piece, options: &PieceOptions) -> Drawing {
+    let flat = space.tall < 0.25 * space.reach;
+    let usual = Eye { from: crate::units::Angle::from_degrees(if flat { 62.0 } else { 24.0 }), ..Eye::default() };
+    let eye = options.eye.unwrap_or(usual);
+    let view = View::new(&eye, space.reach);
+    let seen = seen(space, &view);
+    let sheet = Sheet::of(plan, space, view, options);
+    let mut items = Vec::new();
+    let page = |p: Point| sheet.on_page(p);
+    if space.lace {
+        items.push(Item::Path(PathItem {
+            path: sheet.bounds.to_rounded_rect(2.0).to_path_of(0.1),
+            fill: Some(SLATE),
+            stroke: None,
+        }));
+    } else {
+        items.extend(ground::shadow(space, &view, &page));
+    }
+    items.extend(sheet.stitches(&seen));
+    let title = plan.design.title.value.clone();
+    let description = String::new();
+    let role = Role::Object { name: title.clone(), description: description.clone() };
+    let group = Group { id: "piece".to_owned(), role, origin: Origin::None, items };
+    let _ = size;
+    Drawing {
+        bounds: sheet.bounds,
+        title,
+        description,
+        language: plan.design.language,
+        symbols: BTreeMap::new(),
+        items: vec![Item::Group(group)],
+    }
+}
+
+/// A shape as a path.
+trait ToPath {
+    fn to_path_of(&self, tolerance: f64) -> BezPath;
+}
+
+impl<S: kurbo::Shape> ToPath for S {
+    fn to_path_of(&self, tolerance: f64) -> BezPath {
+        self.to_path(tolerance)
+    }
+}
+
+/// A piece on its way to the page.
+struct Sheet<'a> {
+    plan: &'a Plan,
+    space: &'a Piece,
+    view: View,
+    /// Millimetres on the page of one millimetre.
+    scale: f64,
+    /// Where the origin comes to lie.
+    origin: Vec2,
+    bounds: Rect,
+}
+
+impl<'a> Sheet<'a> {
+    fn of(plan: &'a Plan, space: &'a Piece, view: View, options: &PieceOptions) -> Self {
+        let mut extent: Option<Rect> = None;
+        let mut grow = |p: Point| {
+            let own = Rect::from_points(p, p);
+            extent = Some(extent.map_or(own, |extent| extent.union(own)));
+        };
+        space.patches.iter().flat_map(|patch| patch.corners).for_each(|p| grow(view.project(&p).0));
+        // The shadow about the foot.
+        for i in 0..24 {
+            let angle = crate::units::Angle::from_radians(TURN * f64::from(i) / 24.0);
+            let foot = space.points.iter().filter(|p| p.z <= space.ground + space.tall / 3.0 + space.stitch);
+            let reach = foot.map(|p| libm::hypot(p.x, p.y)).fold(0.0, f64::max) * 1.1;
+            grow(view.project(&Vec3::new(reach * angle.cos(), reach * angle.sin(), space.ground)).0);
+        }
+        let extent = extent.unwrap_or(Rect::new(0.0, 0.0, 1.0, 1.0));
+        let (wide, high) = (extent.width().max(1e-3), extent.height().max(1e-3));
+        let scale = (options.width.mm() / wide).min(options.height.mm() / high) / (1.0 + 2.0 * ROOM);
+        let room = ROOM * wide.max(high) * scale;
+        let origin = Vec2::new(room - extent.x0 * scale, room - extent.y0 * scale);
+        let bounds = Rect::new(0.0, 0.0, wide * scale + 2.0 * room, high * scale + 2.0 * room);
+        Self { plan, space, view, scale, origin, bounds }
+    }
+
+    fn on_page(&self, p: Point) -> Point {
+        (p.to_vec2() * self.scale + self.origin).to_point()
+    }
+
+    fn place(&self, p: &Vec3) -> Point {
+        self.on_page(self.view.project(p).0)
+    }
+
+    fn yarn(&self, colour: Option<usize>) -> Ink {
+        let colours = &self.plan.design.yarn.colours;
+        colour.or(Some(0)).and_then(|index| colours.get(index)).map_or(UNDYED, |colour| Ink(colour.rgb))
+    }
+
+    /// Everything that is seen, back to front.
+    fn stitches(&self, seen: &Seen) -> Vec<Item> {
+        let mut paths: BTreeMap<Key, BezPath> = BTreeMap::new();
+        for (patch, layer) in self.space.patches.iter().zip(&seen.layers) {
+            if let Some(layer) = *layer {
+                self.stitch(patch, layer, &mut paths);
+            }
+        }
+        let item = |(key, path): (Key, BezPath)| {
+            let stroke = |width: f64, ends| Some(Stroke { width, ink: key.ink, ends, dashes: Vec::new() });
+            Item::Path(match key.rank {
+                // A hair of its own colour closes the seam between two patches.
+                0 => PathItem { path, fill: Some(key.ink), stroke: stroke(0.15, Ends::Round) },
+                _ => PathItem { path, fill: None, stroke: stroke(libm::pow(ALIKE, f64::from(key.width)), Ends::Round) },
+            })
+        };
+        paths.into_iter().map(item).collect()
+    }
+
+    fn stitch(&self, patch: &Patch, layer: usize, paths: &mut BTreeMap<Key, BezPath>) {
+        let normal = self.view.turned(&patch.normal());
+        let normal = if self.space.mirrored { -normal } else { normal };
+        let right = normal.z >= 0.0;
+        let lit = if right { lambert(&normal) } else { 0.72 * lambert(&-normal) };
+        let yarn = self.yarn(patch.colour);
+        if !patch.hangs {
+            let inset = if self.space.lace { 0.4 } else { 0.5 };
+            let corner = |u: f64, v: f64| self.place(&patch.at(u, v, 0.0));
+            let key = Key { layer, rank: 0, ink: ink(yarn, lit, Depth::Gap), width: 0 };
+            let path = paths.entry(key).or_default();
+            path.move_to(corner(-inset, 0.0));
+            path.line_to(corner(inset, 0.0));
+            path.line_to(corner(inset, 1.0));
+            path.line_to(corner(-inset, 1.0));
+            path.close_path();
+        }
+        if normal.z.abs() < GRAZING {
+            return;
+        }
+        let page_width = patch.width() * self.scale;
+        // How much narrower and lower than in the fabric the stitch is seen.
+        let seen = |a: Vec3, b: Vec3| self.place(&a).distance(self.place(&b)) / ((b - a).norm() * self.scale).max(1e-9);
+        let narrow = seen(patch.at(-0.5, 0.5, 0.0), patch.at(0.5, 0.5, 0.0)).min(1.0);
+        let low = seen(patch.at(0.0, 0.0, 0.0), patch.at(0.0, 1.0, 0.0)).min(1.0);
+        for strand in strands(patch, right) {
+            let squeezed = if strand.level { low } else { narrow };
+            let width = strand.width * page_width * squeezed.max(0.3);
+            let yarn = if strand.below { self.yarn(patch.below) } else { yarn };
+            self.strand(patch, &strand, (layer, yarn, lit * strand.tone, width), right, paths);
+        }
+    }
+
+    fn strand(
+        &self,
+        patch: &Patch,
+        strand: &Strand,
+        (layer, yarn, light, width): (usize, Ink, f64, f64),
+        right: bool,
+        paths: &mut BTreeMap<Key, BezPath>,
+    ) {
+        let out = if right != self.space.mirrored { 1.0 } else { -1.0 } * patch.width() * 0.6;
+        let points: Vec<Point> =
+            strand.points.iter().map(|[u, v, lift]| self.place(&patch.at(*u, *v, lift * out))).collect();
+        let size = patch.width() * self.scale;
+        let mut draw = |rank: u8, depth: Depth, share: f64, shift: f64, from: f64, to: f64| {
+            let class = (libm::log(width * share) / libm::log(ALIKE)).round() as i32;
+            let key = Key { layer, rank: 1 + 3 * strand.rank + rank, ink: ink(yarn, light, depth), width: class };
+            // Towards the lamp.
+            let aside = Vec2::new(-0.55, -0.83) * (shift * width);
+            trace(paths.entry(key).or_default(), &points, aside, (from, to));
+        };
+        if strand.tone < 0.5 {
+            draw(0, Depth::Body, 1.0, 0.0, 0.0, 1.0);
+            return;
+        }
+        if size < FINE.1 {
+            draw(1, Depth::Body, 0.9, 0.0, 0.0, 1.0);
+            return;
+        }
+        draw(0, Depth::Shade, 1.0, 0.0, 0.0, 1.0);
+        draw(1, Depth::Body, 0.72, 0.1, 0.02, 0.98);
+        if size >= FINE.0 {
+            draw(2, Depth::Shine, 0.24, 0.2, 0.22, 0.8);
+        }
+    }
+}
+
+/// Adds a stretch of a smooth line through the points.
+fn trace(path: &mut BezPath, points: &[Point], aside: Vec2, (from, to): (f64, f64)) {
+    match points {
+        [a, b] => {
+            path.move_to(a.lerp(*b, from) + aside);
+            path.line_to(a.lerp(*b, to) + aside);
+        }
+        [a, b, c] => {
+            let control = (b.to_vec2() * 2.0 - (a.to_vec2() + c.to_vec2()) * 0.5).to_point();
+            let curve = kurbo::QuadBez::new(*a, control, *c);
+            let part = kurbo::ParamCurve::subsegment(&curve, from..to);
+            path.move_to(part.p0 + aside);
+            path.quad_to(part.p1 + aside, part.p2 + aside);
+        }
+        _ => {}
+    }
+}

@@ -1,0 +1,256 @@
+//! The energy of a net in space, and its slope.
+//!
+//! With w and h the width and height of a stitch at rest, a its share of the area against the mean, T the direction of
+//! the work at a post, d the way from foot to head, l = d·T its lean and H its length square to the work:
+//!
+//! E = Σ a (|cᵢ₊₁ − cᵢ|/w − 1)² + Σ a [ (H/h − 1)² + S ((l − l₀)/w)² ] + Σ a B [ (κ_round)² + (w/h)² (κ_column)² ]
+//!
+//! What a post leans doesn't lower the round: its height is measured square to the work, as a swatch is, and the lean
+//! is shear; the direction of the work is taken on both sides of a post, half each, since the mean of the two would not
+//! see a round that zigzags. κ are second differences along the round and up a column, in stitch widths, taken along the normal of the
+//! fabric alone, since a fabric curves freely in its own plane. B = t²/12w² is that of a sheet of thickness t. Rounds
+//! that can be blocked flat are held level as in the shape of revolution.
+
+use nalgebra_sparse::na::Vector3;
+
+use super::Fabric;
+use super::net::Net;
+use crate::geometry::shape::{BLOCKING, Rest};
+use crate::units::{Angle, TURN};
+
+/// A place or a way in space, mm.
+pub type Vec3 = Vector3<f64>;
+
+/// The energy of one net.
+#[derive(Clone, Debug)]
+pub(super) struct Energy {
+    hoops: Vec<Hoop>,
+    posts: Vec<Post>,
+    bends: Vec<Bend>,
+    shear: f64,
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Hoop {
+    ends: [usize; 2],
+    length: f64,
+    weight: f64,
+}
+
+#[derive(Clone, Debug)]
+struct Post {
+    head: usize,
+    on: std::ops::Range<usize>,
+    /// Neighbours of the head, then of the foot: before and after.
+    along: [usize; 4],
+    height: f64,
+    width: f64,
+    lean: f64,
+    weight: f64,
+    /// Weight with which it is held level, against that of its height.
+    level: f64,
+}
+
+/// The second difference of three points on a line of the fabric, along the normal at the middle one.
+#[derive(Clone, Copy, Debug)]
+struct Bend {
+    /// First, middle and last point.
+    points: [usize; 3],
+    /// One over the ways between them.
+    per: [f64; 2],
+    /// Ends of two ways in the fabric, whose cross product is the normal.
+    along: [usize; 2],
+    up: [usize; 2],
+    weight: f64,
+}
+
+/// Weight with which lace is held level.
+const PINNED: f64 = 4.0;
+
+/// An entry of a symmetric matrix.
+pub(super) type Entry = (usize, usize, f64);
+
+/// Parts of a residual smaller than this share of the largest are left out of the stiffness.
+const SMALL: f64 = 0.02;
+
+/// What a residual changes by when a point moves.
+type Part = (usize, Vec3);
+
+impl Energy {
+    pub(super) fn of(net: &Net, rest: &Rest, fabric: &Fabric, pinned: bool) -> Self {
+        let area = |at: usize| (net.heads[at].width * net.heads[at].height).max(1e-6);
+        let own = net.ring.end..net.heads.len();
+        let mean = own.clone().map(area).sum::<f64>() / own.len().max(1) as f64;
+        let share = |at: usize| area(at) / mean;
+        let bending = fabric.thickness * fabric.thickness / 12.0;
+        let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new(), shear: fabric.shear };
+        for (at, head) in net.heads.iter().enumerate() {
+            // Of a small ring the chords are shorter than the arcs.
+            let count = head.round.map_or(net.ring.len(), |round| net.rounds[round].len()).max(3) as f64;
+            let half = Angle::from_radians(TURN / 2.0 / count);
+            let chord = half.sin() / half.radians();
+            if let Some(after) = head.after {
+                let length = chord * (head.width + net.heads[after].width) / 2.0;
+                let weight = if head.round.is_none() { 1.0 } else { share(at) };
+                energy.hoops.push(Hoop { ends: [at, after], length, weight });
+            }
+            let Some(round) = head.round else { continue };
+            let blocked = rest.rounds.get(round).is_some_and(|round| round.blocked);
+            for foot in &head.feet {
+                let middle = (foot.on.start + foot.on.end.max(1) - 1) / 2;
+                let side = |at: usize| {
+                    let head = &net.heads[at];
+                    [head.before.unwrap_or(at), head.after.unwrap_or(at)]
+                };
+                let ([a, b], [c, d]) = (side(at), side(middle));
+                let weight = share(at) / head.feet.len() as f64 / 2.0;
+                for along in [[a, at, c, middle], [at, b, middle, d]] {
+                    energy.posts.push(Post {
+                        head: at,
+                        on: foot.on.clone(),
+                        along,
+                        height: head.height,
+                        width: head.width,
+                        lean: foot.lean,
+                        weight,
+                        level: if pinned {
+                            PINNED
+                        } else if blocked {
+                            BLOCKING
+                        } else {
+                            0.0
+                        },
+                    });
+                }
+            }
+            energy.bend(net, rest, (at, round), share(at) * bending);
+        }
+        energy
+    }
+
+    /// The bends at a head: along its round, and in the columns through its feet.
+    fn bend(&mut self, net: &Net, rest: &Rest, (at, round): (usize, usize), weight: f64) {
+        let head = &net.heads[at];
+        let single = |at: usize| match &net.heads[at].feet[..] {
+            [foot] if foot.on.len() == 1 => Some(foot.on.start),
+            _ => None,
+        };
+        if let (Some(before), Some(after), Some(foot)) = (head.before, head.after, single(at)) {
+            let per = 1.0 / head.width;
+            let (along, up) = ([before, after], [foot, at]);
+            self.bends.push(Bend { points: [before, at, after], per: [per, per], along, up, weight });
+        }
+        let folds = rest.rounds.get(round).is_some_and(|round| round.folds);
+        let Some(middle) = single(at).filter(|_| !folds) else { return };
+        let (Some(foot), Some(before), Some(after)) =
+            (single(middle), net.heads[middle].before, net.heads[middle].after)
+        else {
+            return;
+        };
+        let (upper, lower) = (head.height, net.heads[middle].height);
+        let lean = 2.0 * head.width / (upper + lower);
+        let along = [before, after];
+        let (points, up) = ([foot, middle, at], [foot, at]);
+        self.bends.push(Bend { points, per: [1.0 / lower, 1.0 / upper], along, up, weight: weight * lean * lean });
+    }
+
+    /// Calls `with` with every residual: its value, its weight, and what it changes by when points move.
+    fn residuals(&self, x: &[Vec3], with: &mut impl FnMut(f64, f64, &[Part])) {
+        for hoop in &self.hoops {
+            let [a, b] = hoop.ends;
+            let way = x[b] - x[a];
+            let length = way.norm().max(1e-9);
+            let per = way / (length * hoop.length);
+            with(length / hoop.length - 1.0, hoop.weight, &[(a, -per), (b, per)]);
+        }
+        let mut parts = Vec::new();
+        for post in &self.posts {
+            self.post(post, x, &mut parts, with);
+        }
+        for bend in &self.bends {
+            bend.residual(x, with);
+        }
+    }
+
+    fn post(&self, post: &Post, x: &[Vec3], parts: &mut Vec<Part>, with: &mut impl FnMut(f64, f64, &[Part])) {
+        let per = 1.0 / post.on.len().max(1) as f64;
+        let d = x[post.head] - x[post.on.clone()].iter().sum::<Vec3>() * per;
+        let [a, b, p, q] = post.along;
+        let along = x[b] - x[a] + x[q] - x[p];
+        let length = along.norm();
+        let (t, inverse) = if length > 1e-6 { (along / length, 1.0 / length) } else { (Vec3::zeros(), 0.0) };
+        let lean = d.dot(&t);
+        let square = d - t * lean;
+        let height = square.norm().max(1e-9);
+        let up = square / height;
+        let mut tell = |value: f64, weight: f64, to_d: Vec3, to_t: Vec3| {
+            parts.clear();
+            parts.push((post.head, to_d));
+            parts.extend(post.on.clone().map(|at| (at, -to_d * per)));
+            parts.extend([(a, -to_t), (b, to_t), (p, -to_t), (q, to_t)]);
+            with(value, weight, parts);
+        };
+        let strain = height / post.height - 1.0;
+        tell(strain, post.weight, up / post.height, up * (-lean * inverse / post.height));
+        let shear = (lean - post.lean) / post.width;
+        tell(shear, post.weight * self.shear, t / post.width, square * (inverse / post.width));
+        if post.level > 0.0 {
+            let rise = Vec3::new(0.0, 0.0, 1.0 / post.height);
+            tell(d.z / post.height, post.weight * post.level, rise, Vec3::zeros());
+        }
+    }
+
+    /// The energy at a shape, and its slope.
+    pub(super) fn at(&self, x: &[Vec3]) -> (f64, Vec<Vec3>) {
+        let (mut sum, mut slope) = (0.0, vec![Vec3::zeros(); x.len()]);
+        self.residuals(x, &mut |value, weight, parts| {
+            sum += weight * value * value;
+            parts.iter().for_each(|(at, by)| slope[*at] += by * (2.0 * weight * value));
+        });
+        (sum, slope)
+    }
+
+    /// The curvature of the energy (by Gauss and Newton) for moves of every point along its own direction.
+    pub(super) fn stiffness(&self, x: &[Vec3], ways: &[Vec3]) -> Vec<Entry> {
+        let mut entries = Vec::with_capacity(24 * x.len());
+        let mut own: Vec<(usize, f64)> = Vec::new();
+        self.residuals(x, &mut |_, weight, parts| {
+            own.clear();
+            own.extend(parts.iter().map(|(at, by)| (*at, by.dot(&ways[*at]))));
+            let most = own.iter().map(|(_, by)| by.abs()).fold(0.0, f64::max);
+            own.retain(|(_, by)| by.abs() > SMALL * most);
+            for (i, a) in &own {
+                entries.extend(own.iter().map(|(j, b)| (*i, *j, 2.0 * weight * a * b)));
+            }
+        });
+        entries
+    }
+}
+
+impl Bend {
+    fn residual(&self, x: &[Vec3], with: &mut impl FnMut(f64, f64, &[Part])) {
+        let ([a, b, c], [p, q]) = (self.points, self.per);
+        let e = (x[c] - x[b]) * q - (x[b] - x[a]) * p;
+        let along = x[self.along[1]] - x[self.along[0]];
+        let up = x[self.up[1]] - x[self.up[0]];
+        let normal = along.cross(&up);
+        let size = normal.norm();
+        if size < 1e-9 {
+            return;
+        }
+        let n = normal / size;
+        let bend = e.dot(&n);
+        let g = (e - n * bend) / size;
+        let (to_along, to_up) = (up.cross(&g), g.cross(&along));
+        let parts = [
+            (a, n * p),
+            (b, n * (-p - q)),
+            (c, n * q),
+            (self.along[1], to_along),
+            (self.along[0], -to_along),
+            (self.up[1], to_up),
+            (self.up[0], -to_up),
+        ];
+        with(bend, self.weight, &parts);
+    }
+}

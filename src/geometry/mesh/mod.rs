@@ -1,0 +1,117 @@
+//! The mesh of stitches in space: what no body of revolution can show, such as corners, ruffles, ovals and flaps.
+//!
+//! A node a stitch, at its head. [`net`](Net) says which hangs on which, `energy` what is minimised, `relax` how;
+//! the search starts from the predicted body of revolution. The same plan gives the same numbers on every machine, and
+//! time and memory are all but linear in the stitches.
+
+mod energy;
+mod net;
+mod order;
+mod relax;
+mod start;
+
+pub use energy::Vec3;
+pub use net::{Crest, Foot, Head, Net};
+
+use super::shape::{Rest, SHOWS};
+use super::{FindingKind, SideShape};
+use crate::design::Kind;
+use crate::plan::{Plan, SizePlan};
+use crate::units::TURN;
+
+/// Most stitches that are relaxed; a larger piece stays the body of revolution.
+pub const MOST: usize = 25_000;
+
+/// Share of chains over gaps above which a mat is lace, which is pinned out flat.
+pub const LACE: f64 = 0.03;
+
+/// Fewer steps for more stitches: so many stitches are moved in all.
+const EFFORT: usize = 1_600_000;
+
+/// What the fabric is like.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Fabric {
+    /// Thickness as a share of the width of a stitch.
+    pub thickness: f64,
+    /// Stiffness against shear, that against stretch being 1.
+    pub shear: f64,
+}
+
+impl Default for Fabric {
+    /// Half as thick as a stitch is wide, and soft against shear: our judgement of common crochet.
+    fn default() -> Self {
+        Self { thickness: 0.5, shear: 0.3 }
+    }
+}
+
+/// A piece in space, mm: the axis is z, downward from where the work starts; seen from above, where the eye looks along
+/// z, the work runs anticlockwise for the right hand.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mesh {
+    /// Which stitch hangs on which.
+    pub net: Net,
+    /// Where the heads lie.
+    pub points: Vec<Vec3>,
+    /// Largest share by which a round is longer or shorter than at rest, on average over the round.
+    pub strain: f64,
+    /// True for lace, pinned out flat.
+    pub pinned: bool,
+    /// True where the piece was too large to be relaxed.
+    pub too_large: bool,
+}
+
+/// Relaxes one size in space from its predicted body of revolution.
+pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> Mesh {
+    let rest = Rest::of(plan, size);
+    let mut net = Net::of(plan, size, &rest);
+    let pinned = plan.design.kind == Kind::Mat && net.hangs() > LACE;
+    let start = start::lay(size, &net, &rest, body, pinned);
+    if !body.findings.iter().any(|finding| finding.kind == FindingKind::Ruffles) {
+        settle(&mut net, body);
+    }
+    let mut points = start.points;
+    let count = net.heads.len();
+    let too_large = count > MOST;
+    if count > 3 && !too_large {
+        let energy = energy::Energy::of(&net, &rest, fabric, pinned);
+        let width = net.heads.iter().map(|head| head.width).sum::<f64>() / count as f64;
+        let steps = (EFFORT / count).clamp(60, 600);
+        let order = order::dissect(&spots(&net, &start.angles));
+        relax::relax(&energy, &net, &mut points, &order, width, steps);
+    }
+    let strain = strain(&net, &points);
+    Mesh { net, points, strain, pinned, too_large }
+}
+
+/// Where nothing ruffles, the strains of the body of revolution are those that don't show: they stay in the yarn, and the
+/// net has the measures of the body.
+fn settle(net: &mut Net, body: &SideShape) {
+    for head in &mut net.heads {
+        let Some(round) = head.round.and_then(|round| body.rounds.get(round)) else { continue };
+        head.width *= 1.0 + round.hoop_strain.clamp(-SHOWS, SHOWS);
+        head.height *= 1.0 + round.slant_strain.clamp(-SHOWS, SHOWS);
+    }
+}
+
+fn spots(net: &Net, angles: &[f64]) -> Vec<order::Spot> {
+    let one = |(index, head): (usize, &Head)| {
+        let own = head.round.map_or(&net.ring, |round| &net.rounds[round]);
+        let turn = (angles[index] / TURN).rem_euclid(1.0);
+        order::Spot { index, row: head.round.map_or(0.0, |round| (round + 1) as f64), turn, count: own.len() as f64 }
+    };
+    net.heads.iter().enumerate().map(one).collect()
+}
+
+/// Largest strain along a round, on average over the round.
+fn strain(net: &Net, points: &[Vec3]) -> f64 {
+    let one = |own: &std::ops::Range<usize>| {
+        let (mut long, mut rest) = (0.0, 0.0);
+        for at in own.clone() {
+            let Some(after) = net.heads[at].after else { continue };
+            long += (points[after] - points[at]).norm();
+            rest += (net.heads[at].width + net.heads[after].width) / 2.0;
+        }
+        if rest > 0.0 { (long / rest - 1.0).abs() } else { 0.0 }
+    };
+    net.rounds.iter().skip(3).map(one).fold(0.0, f64::max)
+}

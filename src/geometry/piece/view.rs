@@ -1,0 +1,56 @@
+//! From space to the page: an eye far away, or mildly near.
+
+use kurbo::Point;
+
+use crate::geometry::mesh::Vec3;
+use crate::units::Angle;
+
+/// Where a piece is seen from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Eye {
+    /// Height of the eye over the horizon: 0° from the front, 90° from above.
+    pub from: Angle,
+    /// Turn of the piece about its axis, to the right.
+    pub turn: Angle,
+    /// Distance of the eye in reaches of the piece; nothing for parallel rays, which keep lengths.
+    pub distance: Option<f64>,
+}
+
+impl Default for Eye {
+    fn default() -> Self {
+        Self { from: Angle::from_degrees(20.0), turn: Angle::ZERO, distance: None }
+    }
+}
+
+/// The eye at work.
+#[derive(Clone, Copy, Debug)]
+pub struct View {
+    right: Vec3,
+    up: Vec3,
+    /// Direction to the eye.
+    pub to_eye: Vec3,
+    distance: Option<f64>,
+}
+
+impl View {
+    /// Looks at a piece of this reach about the origin.
+    pub fn new(eye: &Eye, reach: f64) -> Self {
+        let (sin, cos) = (eye.turn.sin(), eye.turn.cos());
+        let (high, level) = (eye.from.sin(), eye.from.cos());
+        let right = Vec3::new(cos, -sin, 0.0);
+        let to_eye = Vec3::new(-sin * level, -cos * level, high);
+        Self { right, up: to_eye.cross(&right), to_eye, distance: eye.distance.map(|d| d * reach.max(1e-6)) }
+    }
+
+    /// Where a point is seen, x to the right and y down, and how near it is.
+    pub fn project(&self, p: &Vec3) -> (Point, f64) {
+        let near = p.dot(&self.to_eye);
+        let scale = self.distance.map_or(1.0, |distance| distance / (distance - near).max(distance * 0.1));
+        (Point::new(p.dot(&self.right) * scale, -p.dot(&self.up) * scale), near)
+    }
+
+    /// A direction in the view: to the right, up, to the eye.
+    pub fn turned(&self, way: &Vec3) -> Vec3 {
+        Vec3::new(way.dot(&self.right), way.dot(&self.up), way.dot(&self.to_eye))
+    }
+}
