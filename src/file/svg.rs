@@ -244,8 +244,15 @@ fn transform(place: Affine, turn_decimals: u32) -> String {
     said
 }
 
-/// Path data with absolute coordinates.
+/// Pieces of a path from which on it is written in steps from point to point, which are shorter numbers.
+const MANY: usize = 12;
+
+/// Path data with absolute coordinates, or in steps where the path has many pieces.
 fn path_data(path: &BezPath, decimals: u32) -> String {
+    let pieces = path.elements().iter().filter(|element| matches!(element, PathEl::MoveTo(_))).count();
+    if pieces >= MANY {
+        return steps(path, decimals);
+    }
     let mut data = String::new();
     for element in path.elements() {
         let (letter, points): (char, &[Point]) = match element {
@@ -258,6 +265,41 @@ fn path_data(path: &BezPath, decimals: u32) -> String {
         data.push(letter);
         let flat: Vec<f64> = points.iter().flat_map(|point| [point.x, point.y]).collect();
         data.push_str(&numbers(&flat, decimals));
+    }
+    data
+}
+
+/// Path data in steps. Every point is rounded before its step is taken, so that nothing drifts; a letter that is the
+/// same as the one before is left out, and so is the one of a line after a move.
+fn steps(path: &BezPath, decimals: u32) -> String {
+    let round = |p: &Point| Point::new(tidy(p.x, decimals), tidy(p.y, decimals));
+    let (mut data, mut at, mut start, mut last) = (String::new(), Point::ORIGIN, Point::ORIGIN, ' ');
+    for element in path.elements() {
+        let (letter, points): (char, &[Point]) = match element {
+            PathEl::MoveTo(p) => ('m', &[*p]),
+            PathEl::LineTo(p) => ('l', &[*p]),
+            PathEl::QuadTo(p, q) => ('q', &[*p, *q]),
+            PathEl::CurveTo(p, q, r) => ('c', &[*p, *q, *r]),
+            PathEl::ClosePath => ('z', &[]),
+        };
+        let flat: Vec<f64> = points.iter().map(|p| round(p) - at).flat_map(|by| [by.x, by.y]).collect();
+        let said = numbers(&flat, decimals);
+        let goes_on = letter == last && letter != 'm' && letter != 'z' || (last, letter) == ('m', 'l');
+        if !goes_on {
+            data.push(letter);
+        } else if !said.starts_with('-') {
+            data.push(' ');
+        }
+        data.push_str(&said);
+        match element {
+            PathEl::MoveTo(p) => {
+                at = round(p);
+                start = at;
+            }
+            PathEl::LineTo(p) | PathEl::QuadTo(_, p) | PathEl::CurveTo(_, _, p) => at = round(p),
+            PathEl::ClosePath => at = start,
+        }
+        last = letter;
     }
     data
 }

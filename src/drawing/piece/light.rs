@@ -8,10 +8,10 @@ const AMBIENT: f64 = 0.46;
 const LAMP: f64 = 0.66;
 
 /// Steps of brightness that are told apart.
-const STEPS: f64 = 16.0;
+const STEPS: f64 = 11.0;
 
 /// Least luminance of a yarn as drawn: black yarn shows its stitches too.
-const DARKEST: f64 = 0.02;
+const DARKEST: f64 = 0.045;
 
 /// The brightness of a surface whose normal, in the view, is `normal`.
 pub(super) fn lambert(normal: &Vec3) -> f64 {
@@ -52,7 +52,7 @@ pub(super) fn ink(yarn: Ink, light: f64, depth: Depth) -> Ink {
         Depth::Gap => (0.26 + 0.3 * bright, 0.0),
         Depth::Shade => (0.5 + 0.2 * bright, 0.0),
         Depth::Body => (1.0, 0.0),
-        Depth::Shine => (1.2, 0.05),
+        Depth::Shine => (1.22, 0.06),
     };
     let lift = (DARKEST - bright).max(0.0);
     Ink(yarn.0.map(|value| encoded((linear(value) + lift) * light * share + white * light)))

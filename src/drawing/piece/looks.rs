@@ -73,7 +73,7 @@ fn right_side(patch: &Patch) -> Vec<Strand> {
     match row.build {
         Build::Chain => chain(patch),
         Build::Slip => braid(0.5).into(),
-        Build::Cross => vee(patch, -0.02, 0.95, 0.43),
+        Build::Cross => vee(patch, -0.04, 0.93, 0.42),
         Build::Stem if row.overs == 1 => half(patch),
         Build::Stem => stem(patch, row.overs.saturating_sub(1)),
         Build::Post(Side::Front) => raised(),
@@ -88,11 +88,11 @@ fn right_side(patch: &Patch) -> Vec<Strand> {
 
 /// The v of a single crochet: two plump legs that meet at the foot. Those of a decrease stand on two feet.
 fn vee(patch: &Patch, low: f64, high: f64, width: f64) -> Vec<Strand> {
-    let (foot, head) = if patch.feet > 1 { (0.26, 0.2) } else { (0.09, 0.29) };
+    let (foot, head) = if patch.feet > 1 { (0.27, 0.2) } else { (0.07, 0.32) };
     // The legs lean a little the way the work runs, as they do in the round.
     let leg = |side: f64, tone: f64| {
         let lean = 0.05;
-        let bow = (foot + head) / 2.0 + 0.05;
+        let bow = (foot + head) / 2.0 + 0.03;
         up(
             &[[side * foot - lean, low, 0.0], [side * bow, (low + high) / 2.0, 0.1], [side * head + lean, high, 0.0]],
             width,
@@ -247,8 +247,8 @@ fn wrong_side(patch: &Patch) -> Vec<Strand> {
         Build::Chain => chain(patch),
         Build::Slip => vec![bump(0.5, 0.4, 0.95)],
         Build::Cross => vec![
-            up(&[[-0.2, 0.0, 0.0], [-0.16, 0.45, 0.0]], 0.2, 0.72, BEHIND),
-            up(&[[0.2, 0.0, 0.0], [0.16, 0.45, 0.0]], 0.2, 0.66, BEHIND),
+            up(&[[-0.2, 0.0, 0.0], [-0.16, 0.45, 0.0]], 0.3, 0.78, BEHIND),
+            up(&[[0.2, 0.0, 0.0], [0.16, 0.45, 0.0]], 0.3, 0.7, BEHIND),
             bump(0.66, 0.4, 0.96),
         ],
         Build::Post(Side::Back) => raised(),

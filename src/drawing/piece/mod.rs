@@ -17,7 +17,7 @@ use crate::geometry::mesh::{Fabric, Vec3, mesh};
 use crate::geometry::piece::{Eye, Patch, Piece, Seen, View, piece as in_space, seen};
 use crate::geometry::SideShape;
 use crate::plan::{Plan, SizePlan};
-use crate::units::{Mm, TURN};
+use crate::units::{Mm, TURN, tidy};
 
 use light::{Depth, ink, lambert};
 use looks::{Strand, strands};
@@ -45,17 +45,24 @@ const UNDYED: Ink = Ink([0xe6, 0xdc, 0xc8]);
 /// The dark ground on which lace is pinned.
 const SLATE: Ink = Ink([0x36, 0x3d, 0x45]);
 
+/// How far away the eye is, in reaches of the piece: as one looks at a piece on a table.
+const DISTANCE: f64 = 7.0;
+
 /// Clear room about the piece, as a share of its picture.
 const ROOM: f64 = 0.03;
 
-/// Width on the page, mm, below which a stitch has no shine, and below which it has no shade.
-const FINE: (f64, f64) = (1.5, 0.8);
+/// Most stitches that are seen of a piece whose strands have a shade and run in curves, and most of one whose strands
+/// have a shine; of more, each is too small to show them.
+const FINE: (usize, usize) = (700, 4000);
 
 /// Seen at a flatter angle than this (its cosine), a patch is drawn without strands.
 const GRAZING: f64 = 0.07;
 
+/// A patch of which less than this share is seen is drawn without strands.
+const CLEAR: f64 = 0.15;
+
 /// Strands of one thickness differ by less than this share.
-const ALIKE: f64 = 1.16;
+const ALIKE: f64 = 1.26;
 
 /// Order in which paths are drawn, then what they share.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -77,7 +84,7 @@ pub fn piece(plan: &Plan, size: &SizePlan, body: &SideShape, options: &PieceOpti
 /// Draws a piece that lies in space.
 pub fn draw(plan: &Plan, size: &SizePlan, space: &Piece, options: &PieceOptions) -> Drawing {
     let flat = space.tall < 0.25 * space.reach;
-    let usual = Eye { from: crate::units::Angle::from_degrees(if flat { 62.0 } else { 24.0 }), ..Eye::default() };
+    let usual = Eye { from: crate::units::Angle::from_degrees(if flat { 62.0 } else { 24.0 }), distance: Some(DISTANCE), ..Eye::default() };
     let eye = options.eye.unwrap_or(usual);
     let view = View::new(&eye, space.reach);
     let seen = seen(space, &view);
@@ -172,11 +179,15 @@ impl<'a> Sheet<'a> {
     /// Everything that is seen, back to front.
     fn stitches(&self, seen: &Seen) -> Vec<Item> {
         let mut paths: BTreeMap<Key, BezPath> = BTreeMap::new();
-        for (patch, layer) in self.space.patches.iter().zip(&seen.layers) {
-            if let Some(layer) = *layer {
-                self.stitch(patch, layer, &mut paths);
+        let mut strip = Strip::default();
+        let count = seen.layers.iter().flatten().count();
+        for (i, patch) in self.space.patches.iter().enumerate() {
+            if let Some(layer) = seen.layers.get(i).copied().flatten() {
+                let clear = seen.shares.get(i).is_some_and(|share| *share >= CLEAR);
+                self.stitch(patch, (layer, clear, count), &mut strip, &mut paths);
             }
         }
+        strip.close(&mut paths);
         let item = |(key, path): (Key, BezPath)| {
             let stroke = |width: f64, ends| Some(Stroke { width, ink: key.ink, ends, dashes: Vec::new() });
             Item::Path(match key.rank {
@@ -188,7 +199,7 @@ impl<'a> Sheet<'a> {
         paths.into_iter().map(item).collect()
     }
 
-    fn stitch(&self, patch: &Patch, layer: usize, paths: &mut BTreeMap<Key, BezPath>) {
+    fn stitch(&self, patch: &Patch, (layer, clear, count): (usize, bool, usize), strip: &mut Strip, paths: &mut BTreeMap<Key, BezPath>) {
         let normal = self.view.turned(&patch.normal());
         let normal = if self.space.mirrored { -normal } else { normal };
         let right = normal.z >= 0.0;
@@ -197,15 +208,12 @@ impl<'a> Sheet<'a> {
         if !patch.hangs {
             let inset = if self.space.lace { 0.4 } else { 0.5 };
             let corner = |u: f64, v: f64| self.place(&patch.at(u, v, 0.0));
+            let top = if patch.edge { 1.08 } else { 1.0 };
             let key = Key { layer, rank: 0, ink: ink(yarn, lit, Depth::Gap), width: 0 };
-            let path = paths.entry(key).or_default();
-            path.move_to(corner(-inset, 0.0));
-            path.line_to(corner(inset, 0.0));
-            path.line_to(corner(inset, 1.0));
-            path.line_to(corner(-inset, 1.0));
-            path.close_path();
+            let corners = [corner(-inset, 0.0), corner(inset, 0.0), corner(inset, top), corner(-inset, top)];
+            strip.add(key, corners, paths);
         }
-        if normal.z.abs() < GRAZING {
+        if !clear || normal.z.abs() < GRAZING {
             return;
         }
         let page_width = patch.width() * self.scale;
@@ -217,7 +225,7 @@ impl<'a> Sheet<'a> {
             let squeezed = if strand.level { low } else { narrow };
             let width = strand.width * page_width * squeezed.max(0.3);
             let yarn = if strand.below { self.yarn(patch.below) } else { yarn };
-            self.strand(patch, &strand, (layer, yarn, lit * strand.tone, width), right, paths);
+            self.strand(patch, &strand, (layer, yarn, lit * strand.tone, width), (right, count), paths);
         }
     }
 
@@ -226,39 +234,79 @@ impl<'a> Sheet<'a> {
         patch: &Patch,
         strand: &Strand,
         (layer, yarn, light, width): (usize, Ink, f64, f64),
-        right: bool,
+        (right, seen): (bool, usize),
         paths: &mut BTreeMap<Key, BezPath>,
     ) {
         let out = if right != self.space.mirrored { 1.0 } else { -1.0 } * patch.width() * 0.6;
         let points: Vec<Point> =
             strand.points.iter().map(|[u, v, lift]| self.place(&patch.at(*u, *v, lift * out))).collect();
-        let size = patch.width() * self.scale;
+        let (fine, shines) = (seen < FINE.0, seen < FINE.1);
         let mut draw = |rank: u8, depth: Depth, share: f64, shift: f64, from: f64, to: f64| {
             let class = (libm::log(width * share) / libm::log(ALIKE)).round() as i32;
             let key = Key { layer, rank: 1 + 3 * strand.rank + rank, ink: ink(yarn, light, depth), width: class };
             // Towards the lamp.
             let aside = Vec2::new(-0.55, -0.83) * (shift * width);
-            trace(paths.entry(key).or_default(), &points, aside, (from, to));
+            trace(paths.entry(key).or_default(), &points, aside, (from, to), fine);
         };
         if strand.tone < 0.5 {
             draw(0, Depth::Body, 1.0, 0.0, 0.0, 1.0);
             return;
         }
-        if size < FINE.1 {
-            draw(1, Depth::Body, 0.9, 0.0, 0.0, 1.0);
-            return;
-        }
-        draw(0, Depth::Shade, 1.0, 0.0, 0.0, 1.0);
-        draw(1, Depth::Body, 0.72, 0.1, 0.02, 0.98);
-        if size >= FINE.0 {
+        if !shines {
+            draw(1, Depth::Body, 0.92, 0.0, 0.0, 1.0);
+        } else if !fine {
+            draw(1, Depth::Body, 0.92, 0.0, 0.0, 1.0);
+            draw(2, Depth::Shine, 0.3, 0.16, 0.15, 0.8);
+        } else {
+            draw(0, Depth::Shade, 1.0, 0.0, 0.0, 1.0);
+            draw(1, Depth::Body, 0.72, 0.1, 0.02, 0.98);
             draw(2, Depth::Shine, 0.24, 0.2, 0.22, 0.8);
         }
     }
 }
 
+/// Patches side by side in one ink, which are drawn as one.
+#[derive(Default)]
+struct Strip {
+    key: Option<Key>,
+    feet: Vec<Point>,
+    heads: Vec<Point>,
+}
+
+impl Strip {
+    fn add(&mut self, key: Key, [a, b, c, d]: [Point; 4], paths: &mut BTreeMap<Key, BezPath>) {
+        let meets = |last: Option<&Point>, next: Point| last.is_some_and(|last| last.distance(next) < 0.02);
+        if self.key != Some(key) || !meets(self.feet.last(), a) || !meets(self.heads.last(), d) {
+            self.close(paths);
+            self.key = Some(key);
+            self.feet.push(a);
+            self.heads.push(d);
+        }
+        self.feet.push(b);
+        self.heads.push(c);
+    }
+
+    fn close(&mut self, paths: &mut BTreeMap<Key, BezPath>) {
+        if let Some(key) = self.key.take() {
+            let path = paths.entry(key).or_default();
+            let corners = self.feet.drain(..).chain(self.heads.drain(..).rev());
+            for (i, corner) in corners.enumerate() {
+                if i == 0 { path.move_to(corner) } else { path.line_to(corner) }
+            }
+            path.close_path();
+        }
+    }
+}
+
 /// Adds a stretch of a smooth line through the points.
-fn trace(path: &mut BezPath, points: &[Point], aside: Vec2, (from, to): (f64, f64)) {
+fn trace(path: &mut BezPath, points: &[Point], aside: Vec2, (from, to): (f64, f64), bent: bool) {
     match points {
+        [a, .., b] if !bent => {
+            // Small stitches stand on a grid of tenths, which are shorter to write.
+            let near = |p: Point| Point::new(tidy(p.x, 1), tidy(p.y, 1));
+            path.move_to(near(a.lerp(*b, from) + aside));
+            path.line_to(near(a.lerp(*b, to) + aside));
+        }
         [a, b] => {
             path.move_to(a.lerp(*b, from) + aside);
             path.line_to(a.lerp(*b, to) + aside);

@@ -61,6 +61,8 @@ pub struct Net {
     pub ring: Range<usize>,
     /// The heads of every round.
     pub rounds: Vec<Range<usize>>,
+    /// The heads of the shorter stitches that bring a spiral down at its end.
+    pub step: Range<usize>,
     /// Picots.
     pub crests: Vec<Crest>,
 }
@@ -75,7 +77,7 @@ impl Net {
             Foundation::Ring | Foundation::Chain(_) => 0.0,
         };
         let share = chains * plan.gauge(Stitch::CH).width.mm() / places as f64;
-        let mut net = Self { heads: Vec::new(), ring: 0..places, rounds: Vec::new(), crests: Vec::new() };
+        let mut net = Self { heads: Vec::new(), ring: 0..places, rounds: Vec::new(), step: 0..0, crests: Vec::new() };
         for place in 0..places {
             let (before, after) = around(0, places, place);
             net.heads.push(Head {
@@ -95,7 +97,9 @@ impl Net {
         for (index, round) in size.rounds.iter().enumerate() {
             net.work(plan, index, round);
         }
+        net.step_down(plan, size);
         net.join(size);
+        net.climb(size);
         net
     }
 
@@ -161,6 +165,39 @@ impl Net {
         self.rounds.push(from..self.heads.len());
     }
 
+    /// The stitches that step down, on the first of the last round.
+    fn step_down(&mut self, plan: &Plan, size: &SizePlan) {
+        let Some(own) = self.rounds.last().cloned().filter(|own| own.len() > size.step_down.len()) else { return };
+        let from = self.heads.len();
+        for (on, stitch) in own.zip(&size.step_down) {
+            let below = &self.heads[on];
+            let foot = Foot { on: on..on + 1, lean: 0.0 };
+            let head = Head {
+                stitch: *stitch,
+                nth: 0,
+                turning: false,
+                feet: vec![foot],
+                height: measure(plan.gauge(*stitch).height),
+                ..below.clone()
+            };
+            self.heads.push(head);
+        }
+        self.step = from..self.heads.len();
+    }
+
+    /// The first round of a spiral climbs by a whole round while it goes round once, so that the second can run on from
+    /// its last stitch: makers grade its stitches from low to tall.
+    fn climb(&mut self, size: &SizePlan) {
+        let Some(own) = self.rounds.first().cloned() else { return };
+        if size.rounds.len() < 2 || size.rounds.first().is_none_or(|round| round.close != Close::Spiral) {
+            return;
+        }
+        let count = own.len().max(1) as f64;
+        for (i, at) in own.enumerate() {
+            self.heads[at].height *= 0.5 + (i as f64 + 0.5) / count;
+        }
+    }
+
     /// Joins every head to its neighbours along the work: a spiral runs on into the next round.
     fn join(&mut self, size: &SizePlan) {
         for (index, own) in self.rounds.clone().into_iter().enumerate() {
@@ -169,13 +206,27 @@ impl Net {
                 let after = match (at + 1 < own.end, spiral) {
                     (true, _) => Some(at + 1),
                     (false, false) => Some(own.start),
-                    (false, true) => self.rounds.get(index + 1).map(|next| next.start),
+                    (false, true) => match self.rounds.get(index + 1) {
+                        Some(next) => Some(next.start),
+                        None => Some(self.step.start).filter(|_| !self.step.is_empty()),
+                    },
                 };
                 if let Some(after) = after.filter(|after| *after != at) {
                     self.heads[at].after = Some(after);
                     self.heads[after].before = Some(at);
                 }
             }
+        }
+        for at in self.step.clone() {
+            self.heads[at].after = Some(at + 1).filter(|next| *next < self.step.end);
+            if at > self.step.start {
+                self.heads[at].before = Some(at - 1);
+            }
+        }
+        // The first stitch of a spiral has the last of its round beside it.
+        if let Some(own) = self.rounds.first().filter(|own| own.len() > 2) {
+            let first = &mut self.heads[own.start];
+            first.before = first.before.or(Some(own.end - 1));
         }
     }
 }

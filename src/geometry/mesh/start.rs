@@ -53,6 +53,12 @@ pub(super) fn lay(size: &SizePlan, net: &Net, rest: &Rest, body: &SideShape, pin
             points[at] = Vec3::new(r * angle.cos(), r * angle.sin(), z);
         }
     }
+    for at in net.step.clone() {
+        let Some(on) = net.heads[at].feet.first().map(|foot| foot.on.start) else { continue };
+        let below = net.heads[on].feet.first().map_or(on, |foot| foot.on.start);
+        let up = (points[on] - points[below]).try_normalize(1e-9).unwrap_or_else(Vec3::zeros);
+        points[at] = points[on] + up * net.heads[at].height;
+    }
     Start { points, angles }
 }
 
@@ -104,6 +110,9 @@ fn angles(net: &Net) -> Vec<f64> {
         }
         let ahead = if sin == 0.0 && cos == 0.0 { 0.0 } else { Angle::of_vector(cos, sin).radians() };
         own.clone().for_each(|at| angles[at] += ahead);
+    }
+    for at in net.step.clone() {
+        angles[at] = net.heads[at].feet.first().map_or(0.0, |foot| angles[foot.on.start]);
     }
     angles
 }

@@ -76,9 +76,10 @@ pub struct Piece {
 pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let mirrored = plan.design.hand == Hand::Left;
     let over = plan.design.kind == Kind::Basket;
+    // Rounds start at the back, where makers keep the seam.
     let upright = |p: &Vec3| {
-        let y = if mirrored { -p.y } else { p.y };
-        if over { Vec3::new(p.x, -y, p.z) } else { Vec3::new(p.x, y, -p.z) }
+        let y = if mirrored != over { -p.y } else { p.y };
+        Vec3::new(-y, p.x, if over { p.z } else { -p.z })
     };
     let points: Vec<Vec3> = mesh.points.iter().map(upright).collect();
     let net = &mesh.net;
@@ -123,7 +124,9 @@ fn patches(size: &SizePlan, net: &Net, points: &[Vec3]) -> Vec<Patch> {
     }
     let crests: BTreeMap<usize, Stitch> = net.crests.iter().map(|crest| (crest.on, crest.stitch)).collect();
     let mut patches = Vec::with_capacity(net.heads.len());
-    for (round, own) in net.rounds.iter().enumerate() {
+    let last = net.rounds.len().saturating_sub(1);
+    let step = (!net.step.is_empty()).then_some((last, &net.step));
+    for (round, own) in net.rounds.iter().enumerate().chain(step) {
         let feet = feet_of(net, points, own);
         let info = size.rounds.get(round);
         let colour = info.and_then(|round| round.colour);

@@ -11,7 +11,7 @@ const DOTS: (f64, f64) = (500.0, 1600.0);
 const PER_STITCH: f64 = 9.0;
 
 /// Share of a patch that must be seen for it to be drawn.
-const SHOWS: f64 = 0.12;
+const SHOWS: f64 = 0.02;
 
 /// Most layers; deeper folds are drawn in the last.
 const LAYERS: usize = 24;
