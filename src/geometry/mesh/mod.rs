@@ -15,15 +15,17 @@ pub use net::{Crest, Foot, Head, Net};
 
 use super::shape::{Rest, SHOWS};
 use super::{FindingKind, SideShape};
-use crate::design::Kind;
 use crate::plan::{Plan, SizePlan};
 use crate::units::TURN;
 
 /// Most stitches that are relaxed; a larger piece stays the body of revolution.
 pub const MOST: usize = 25_000;
 
-/// Share of chains over gaps above which a mat is lace, which is pinned out flat.
+/// Share of chains over gaps above which a flat piece is lace, which is pinned out.
 pub const LACE: f64 = 0.03;
+
+/// A body lower than this share of its reach is flat work.
+const FLAT: f64 = 0.25;
 
 /// Fewer steps for more stitches: so many stitches are moved in all.
 const EFFORT: usize = 1_600_000;
@@ -54,6 +56,8 @@ pub struct Mesh {
     pub points: Vec<Vec3>,
     /// Largest share by which a round is longer or shorter than at rest, on average over the round.
     pub strain: f64,
+    /// True for flat work.
+    pub flat: bool,
     /// True for lace, pinned out flat.
     pub pinned: bool,
     /// True where the piece was too large to be relaxed.
@@ -64,7 +68,7 @@ pub struct Mesh {
 pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> Mesh {
     let rest = Rest::of(plan, size);
     let mut net = Net::of(plan, size, &rest);
-    let pinned = plan.design.kind == Kind::Mat && net.hangs() > LACE;
+    let pinned = lies_flat(body) && net.hangs() > LACE;
     let start = start::lay(size, &net, &rest, body, pinned);
     if !body.findings.iter().any(|finding| finding.kind == FindingKind::Ruffles) {
         settle(&mut net, body);
@@ -80,7 +84,17 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
         relax::relax(&energy, &net, &mut points, &order, width, steps);
     }
     let strain = strain(&net, &points);
-    Mesh { net, points, strain, pinned, too_large }
+    Mesh { net, points, strain, flat: lies_flat(body), pinned, too_large }
+}
+
+/// True for a body so low that it is flat work.
+pub fn lies_flat(body: &SideShape) -> bool {
+    let (mut low, mut high, mut reach) = (0.0_f64, 0.0_f64, 0.0_f64);
+    for round in &body.rounds {
+        (low, high) = (low.min(round.height.mm()), high.max(round.height.mm()));
+        reach = reach.max(round.radius.mm());
+    }
+    high - low < FLAT * reach
 }
 
 /// Where nothing ruffles, the strains of the body of revolution are those that don't show: they stay in the yarn, and the

@@ -1,7 +1,7 @@
 //! The piece in space, stitch by stitch: every stitch a patch of the relaxed mesh, seen from somewhere.
 //!
 //! The mesh has the axis downward; a piece stands right way up: hats and balls as worked from the top, baskets turned
-//! over onto their base, and mats flat.
+//! over onto their base, and flat work with its right side up.
 
 mod seen;
 mod view;
@@ -75,7 +75,7 @@ pub struct Piece {
 /// Makes patches of a mesh.
 pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let mirrored = plan.design.hand == Hand::Left;
-    let over = plan.design.kind == Kind::Basket;
+    let over = plan.design.kind == Kind::Basket && !mesh.flat;
     // Rounds start at the back, where makers keep the seam.
     let upright = |p: &Vec3| {
         let y = if mirrored != over { -p.y } else { p.y };
