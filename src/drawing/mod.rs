@@ -8,6 +8,7 @@ pub mod chart;
 mod item;
 mod key;
 mod palette;
+pub mod piece;
 mod rowtable;
 pub mod schematic;
 pub mod symbols;
@@ -19,6 +20,7 @@ pub use chart::{
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
+pub use piece::{PieceOptions, piece};
 pub use rowtable::{RowTableOptions, row_table};
 pub use schematic::{SchematicOptions, schematic};
 pub use symbols::Sign;

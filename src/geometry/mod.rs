@@ -4,6 +4,7 @@
 //! places of dimension lines. Promises finite numbers for every plan. Never fails; what looks doubtful is a finding.
 
 pub mod mesh;
+pub mod piece;
 pub mod rings;
 
 mod shape;

@@ -299,6 +299,11 @@ key-band = Runden { $from } bis { $to }, alle gleich: je { $count } Maschen
 key-parting = ein neuer Teil beginnt
 key-fold = hier knickt die Häkelarbeit
 key-fasten-off = Faden abschneiden und sichern
+piece-title = Das fertige Stück: { $title }, Größe { $size }
+piece-from-front = Nach der Anleitung gezeichnet, von vorn und etwas von oben gesehen.
+piece-from-above = Nach der Anleitung gezeichnet, von oben gesehen.
+piece-worked = Gehäkelt in: { $stitches }.
+piece-colours = Farben: { $colours }.
 schematic-title = Form: { $title }, { $count ->
         [one] Größe { $sizes }
        *[other] Größen { $sizes }

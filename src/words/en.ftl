@@ -403,6 +403,11 @@ key-band = rounds { $from } to { $to }, alike: { $count } stitches each
 key-parting = a new part begins
 key-fold = the fabric folds here
 key-fasten-off = fasten off
+piece-title = The finished piece: { $title }, size { $size }
+piece-from-front = Drawn from the pattern, seen from in front and a little above.
+piece-from-above = Drawn from the pattern, seen from above.
+piece-worked = Worked in { $stitches }.
+piece-colours = Colours: { $colours }.
 schematic-title = Shape: { $title }, { $count ->
         [one] size { $sizes }
        *[other] sizes { $sizes }

@@ -285,6 +285,11 @@ key-band = vueltas { $from } a { $to }, todas iguales: { $count } puntos cada un
 key-parting = empieza otra parte
 key-fold = aquí se dobla el tejido
 key-fasten-off = cortar y rematar
+piece-title = La pieza terminada: { $title }, talla { $size }
+piece-from-front = Dibujada según el patrón, vista de frente y un poco desde arriba.
+piece-from-above = Dibujada según el patrón, vista desde arriba.
+piece-worked = Tejida en: { $stitches }.
+piece-colours = Colores: { $colours }.
 schematic-title = Forma: { $title }, { $count ->
         [one] talla { $sizes }
        *[other] tallas { $sizes }

@@ -285,6 +285,11 @@ key-band = tours { $from } à { $to }, tous pareils : { $count } mailles chacun
 key-parting = une nouvelle partie commence
 key-fold = l’ouvrage se plie ici
 key-fasten-off = arrêter le fil
+piece-title = L’ouvrage terminé : { $title }, taille { $size }
+piece-from-front = Dessiné d’après le patron, vu de face et d’un peu au-dessus.
+piece-from-above = Dessiné d’après le patron, vu de dessus.
+piece-worked = Crocheté en : { $stitches }.
+piece-colours = Couleurs : { $colours }.
 schematic-title = Forme : { $title }, { $count ->
         [one] taille { $sizes }
        *[other] tailles { $sizes }

@@ -299,6 +299,11 @@ key-band = toeren { $from } tot en met { $to }, alle gelijk: elk { $count } stek
 key-parting = een nieuw deel begint
 key-fold = hier vouwt het werk
 key-fasten-off = afhechten
+piece-title = Het werk af: { $title }, maat { $size }
+piece-from-front = Getekend naar het patroon, van voren en iets van boven gezien.
+piece-from-above = Getekend naar het patroon, van boven gezien.
+piece-worked = Gehaakt in: { $stitches }.
+piece-colours = Kleuren: { $colours }.
 schematic-title = Vorm: { $title }, { $count ->
         [one] maat { $sizes }
        *[other] maten { $sizes }

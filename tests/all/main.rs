@@ -22,6 +22,8 @@ mod guide;
 
 mod laws;
 
+mod mesh;
+
 mod notation;
 
 mod notation_fuzz;
@@ -29,6 +31,8 @@ mod notation_fuzz;
 mod outside_counts;
 
 mod pages;
+
+mod piece;
 
 mod published;
 

@@ -30,6 +30,8 @@ pub(super) enum Depth {
     Body,
     /// The side of a strand towards the lamp.
     Shine,
+    /// The groove between two plies of a strand.
+    Ply,
 }
 
 fn linear(value: u8) -> f64 {
@@ -53,6 +55,7 @@ pub(super) fn ink(yarn: Ink, light: f64, depth: Depth) -> Ink {
         Depth::Shade => (0.5 + 0.2 * bright, 0.0),
         Depth::Body => (1.0, 0.0),
         Depth::Shine => (1.22, 0.06),
+        Depth::Ply => (0.78, 0.0),
     };
     let lift = (DARKEST - bright).max(0.0);
     Ink(yarn.0.map(|value| encoded((linear(value) + lift) * light * share + white * light)))

@@ -113,18 +113,18 @@ fn half(patch: &Patch) -> Vec<Strand> {
 
 /// A tall stitch: a post of two strands, with a wrap across it for every yarn over but the first, under a braid.
 fn stem(patch: &Patch, wraps: u8) -> Vec<Strand> {
-    let foot = if patch.feet > 1 { 0.3 } else { 0.12 };
+    let foot = if patch.feet > 1 { 0.3 } else { 0.17 };
     let mut strands = vec![
-        up(&[[-foot, -0.02, 0.0], [-0.17, 0.4, 0.08], [-0.13, 0.82, 0.0]], 0.36, 1.0, FACE),
-        up(&[[foot, -0.02, 0.0], [0.13, 0.4, 0.08], [0.17, 0.82, 0.0]], 0.36, 0.84, FACE),
+        up(&[[-foot, -0.02, 0.0], [-0.19, 0.4, 0.08], [-0.17, 0.84, 0.0]], 0.42, 1.0, FACE),
+        up(&[[foot, -0.02, 0.0], [0.17, 0.4, 0.08], [0.2, 0.84, 0.0]], 0.42, 0.86, FACE),
     ];
     for wrap in 0..wraps {
         let middle = 0.78 * (f64::from(wrap) + 0.75) / (f64::from(wraps) + 0.5);
         let half = 0.085;
-        let points = [[-0.29, middle - half, 0.1], [0.0, middle + 0.01, 0.2], [0.29, middle + half, 0.1]];
-        strands.push(across(&points, 0.24, 1.04, OVER));
+        let points = [[-0.32, middle - half, 0.1], [0.0, middle + 0.015, 0.2], [0.32, middle + half, 0.1]];
+        strands.push(across(&points, 0.22, 1.03, OVER));
     }
-    strands.push(across(&[[-0.5, 0.86, 0.08], [0.0, 0.94, 0.16], [0.48, 0.95, 0.08]], 0.32, 0.98, OVER));
+    strands.push(across(&[[-0.5, 0.86, 0.08], [0.0, 0.94, 0.16], [0.48, 0.95, 0.08]], 0.36, 0.98, OVER));
     strands
 }
 
@@ -220,7 +220,12 @@ fn turning() -> Vec<Strand> {
     let link = |i: u8| {
         let low = f64::from(i) * 0.31 - 0.02;
         let leg = |side: f64, tone: f64| {
-            up(&[[side * 0.04, low, 0.1], [side * 0.2, low + 0.16, 0.15], [side * 0.1, low + 0.33, 0.1]], 0.22, tone, FACE)
+            up(
+                &[[side * 0.04, low, 0.1], [side * 0.2, low + 0.16, 0.15], [side * 0.1, low + 0.33, 0.1]],
+                0.22,
+                tone,
+                FACE,
+            )
         };
         [leg(-1.0, 1.0), leg(1.0, 0.86)]
     };

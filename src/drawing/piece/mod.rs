@@ -7,15 +7,16 @@
 mod ground;
 mod light;
 mod looks;
+mod telling;
 
 use std::collections::BTreeMap;
 
-use kurbo::{BezPath, Point, Rect, Vec2};
+use kurbo::{BezPath, ParamCurve, Point, QuadBez, Rect, Vec2};
 
 use crate::drawing::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
+use crate::geometry::SideShape;
 use crate::geometry::mesh::{Fabric, Vec3, mesh};
 use crate::geometry::piece::{Eye, Patch, Piece, Seen, View, piece as in_space, seen};
-use crate::geometry::SideShape;
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TURN, tidy};
 
@@ -45,15 +46,15 @@ const UNDYED: Ink = Ink([0xe6, 0xdc, 0xc8]);
 /// The dark ground on which lace is pinned.
 const SLATE: Ink = Ink([0x36, 0x3d, 0x45]);
 
-/// How far away the eye is, in reaches of the piece: as one looks at a piece on a table.
-const DISTANCE: f64 = 7.0;
-
 /// Clear room about the piece, as a share of its picture.
 const ROOM: f64 = 0.03;
 
 /// Most stitches that are seen of a piece whose strands have a shade and run in curves, and most of one whose strands
 /// have a shine; of more, each is too small to show them.
 const FINE: (usize, usize) = (700, 4000);
+
+/// Most stitches that are seen of a piece whose strands show their plies.
+const PLIES: usize = 260;
 
 /// Seen at a flatter angle than this (its cosine), a patch is drawn without strands.
 const GRAZING: f64 = 0.07;
@@ -78,14 +79,12 @@ struct Key {
 pub fn piece(plan: &Plan, size: &SizePlan, body: &SideShape, options: &PieceOptions) -> Drawing {
     let mesh = mesh(plan, size, body, &Fabric::default());
     let space = in_space(plan, size, &mesh);
-    draw(plan, size, &space, options)
+    draw(plan, size, body, &space, options)
 }
 
 /// Draws a piece that lies in space.
-pub fn draw(plan: &Plan, size: &SizePlan, space: &Piece, options: &PieceOptions) -> Drawing {
-    let flat = space.tall < 0.25 * space.reach;
-    let usual = Eye { from: crate::units::Angle::from_degrees(if flat { 62.0 } else { 24.0 }), distance: Some(DISTANCE), ..Eye::default() };
-    let eye = options.eye.unwrap_or(usual);
+pub fn draw(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Drawing {
+    let eye = options.eye.unwrap_or_else(|| Eye::usual(body));
     let view = View::new(&eye, space.reach);
     let seen = seen(space, &view);
     let sheet = Sheet::of(plan, space, view, options);
@@ -93,7 +92,7 @@ pub fn draw(plan: &Plan, size: &SizePlan, space: &Piece, options: &PieceOptions)
     let page = |p: Point| sheet.on_page(p);
     if space.lace {
         items.push(Item::Path(PathItem {
-            path: sheet.bounds.to_rounded_rect(2.0).to_path_of(0.1),
+            path: kurbo::Shape::to_path(&sheet.bounds.to_rounded_rect(2.0), 0.1),
             fill: Some(SLATE),
             stroke: None,
         }));
@@ -101,11 +100,10 @@ pub fn draw(plan: &Plan, size: &SizePlan, space: &Piece, options: &PieceOptions)
         items.extend(ground::shadow(space, &view, &page));
     }
     items.extend(sheet.stitches(&seen));
-    let title = plan.design.title.value.clone();
-    let description = String::new();
+    let title = telling::title(plan, size);
+    let description = telling::description(plan, size, body, &eye);
     let role = Role::Object { name: title.clone(), description: description.clone() };
     let group = Group { id: "piece".to_owned(), role, origin: Origin::None, items };
-    let _ = size;
     Drawing {
         bounds: sheet.bounds,
         title,
@@ -113,17 +111,6 @@ pub fn draw(plan: &Plan, size: &SizePlan, space: &Piece, options: &PieceOptions)
         language: plan.design.language,
         symbols: BTreeMap::new(),
         items: vec![Item::Group(group)],
-    }
-}
-
-/// A shape as a path.
-trait ToPath {
-    fn to_path_of(&self, tolerance: f64) -> BezPath;
-}
-
-impl<S: kurbo::Shape> ToPath for S {
-    fn to_path_of(&self, tolerance: f64) -> BezPath {
-        self.to_path(tolerance)
     }
 }
 
@@ -199,7 +186,13 @@ impl<'a> Sheet<'a> {
         paths.into_iter().map(item).collect()
     }
 
-    fn stitch(&self, patch: &Patch, (layer, clear, count): (usize, bool, usize), strip: &mut Strip, paths: &mut BTreeMap<Key, BezPath>) {
+    fn stitch(
+        &self,
+        patch: &Patch,
+        (layer, clear, count): (usize, bool, usize),
+        strip: &mut Strip,
+        paths: &mut BTreeMap<Key, BezPath>,
+    ) {
         let normal = self.view.turned(&patch.normal());
         let normal = if self.space.mirrored { -normal } else { normal };
         let right = normal.z >= 0.0;
@@ -241,9 +234,12 @@ impl<'a> Sheet<'a> {
         let points: Vec<Point> =
             strand.points.iter().map(|[u, v, lift]| self.place(&patch.at(*u, *v, lift * out))).collect();
         let (fine, shines) = (seen < FINE.0, seen < FINE.1);
-        let mut draw = |rank: u8, depth: Depth, share: f64, shift: f64, from: f64, to: f64| {
+        let key = |rank: u8, depth: Depth, share: f64| {
             let class = (libm::log(width * share) / libm::log(ALIKE)).round() as i32;
-            let key = Key { layer, rank: 1 + 3 * strand.rank + rank, ink: ink(yarn, light, depth), width: class };
+            Key { layer, rank: 1 + 3 * strand.rank + rank, ink: ink(yarn, light, depth), width: class }
+        };
+        let mut draw = |rank: u8, depth: Depth, share: f64, shift: f64, from: f64, to: f64| {
+            let key = key(rank, depth, share);
             // Towards the lamp.
             let aside = Vec2::new(-0.55, -0.83) * (shift * width);
             trace(paths.entry(key).or_default(), &points, aside, (from, to), fine);
@@ -261,6 +257,10 @@ impl<'a> Sheet<'a> {
             draw(0, Depth::Shade, 1.0, 0.0, 0.0, 1.0);
             draw(1, Depth::Body, 0.72, 0.1, 0.02, 0.98);
             draw(2, Depth::Shine, 0.24, 0.2, 0.22, 0.8);
+        }
+        if seen < PLIES {
+            let key = key(2, Depth::Ply, 0.07);
+            twist(paths.entry(key).or_default(), &points, width);
         }
     }
 }
@@ -298,6 +298,31 @@ impl Strip {
     }
 }
 
+/// The smooth line through three points.
+fn curve([a, b, c]: [Point; 3]) -> QuadBez {
+    QuadBez::new(a, (b.to_vec2() * 2.0 - (a.to_vec2() + c.to_vec2()) * 0.5).to_point(), c)
+}
+
+/// Adds the grooves between the plies of a strand: short strokes across it, aslant as yarn is spun.
+fn twist(path: &mut BezPath, points: &[Point], width: f64) {
+    let [a, b, c] = match points {
+        [a, b] => [*a, a.midpoint(*b), *b],
+        [a, b, c] => [*a, *b, *c],
+        _ => return,
+    };
+    let line = curve([a, b, c]);
+    let length = a.distance(b) + b.distance(c);
+    let count = (length / (0.42 * width)).floor().clamp(1.0, 12.0);
+    for i in 0..count as u32 {
+        let share = (f64::from(i) + 0.5) / count;
+        let (at, way) = (line.eval(share), (line.eval((share + 0.05).min(1.0)) - line.eval((share - 0.05).max(0.0))));
+        let way = way / way.hypot().max(1e-9);
+        let out = (Vec2::new(-way.y, way.x) * 0.3 + way * 0.2) * width;
+        path.move_to(at - out);
+        path.line_to(at + out);
+    }
+}
+
 /// Adds a stretch of a smooth line through the points.
 fn trace(path: &mut BezPath, points: &[Point], aside: Vec2, (from, to): (f64, f64), bent: bool) {
     match points {
@@ -312,9 +337,7 @@ fn trace(path: &mut BezPath, points: &[Point], aside: Vec2, (from, to): (f64, f6
             path.line_to(a.lerp(*b, to) + aside);
         }
         [a, b, c] => {
-            let control = (b.to_vec2() * 2.0 - (a.to_vec2() + c.to_vec2()) * 0.5).to_point();
-            let curve = kurbo::QuadBez::new(*a, control, *c);
-            let part = kurbo::ParamCurve::subsegment(&curve, from..to);
+            let part = curve([*a, *b, *c]).subsegment(from..to);
             path.move_to(part.p0 + aside);
             path.quad_to(part.p1 + aside, part.p2 + aside);
         }

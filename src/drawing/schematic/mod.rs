@@ -19,7 +19,7 @@ use kurbo::{Rect, Size};
 
 use crate::drawing::{Drawing, Group, Item, Origin, Role};
 use crate::geometry::{SideShape, SideView, side_view};
-use crate::plan::Plan;
+use crate::plan::{Plan, SizePlan};
 use crate::units::Mm;
 use crate::words::numbers::{self, decimal};
 use crate::words::{Arg, Words};
@@ -120,6 +120,12 @@ pub fn schematic(plan: &Plan, sizes: &[usize], shapes: &[SideShape], options: &S
     let group = Group { id: "schematic".to_owned(), role, origin: Origin::None, items: sheet.items };
     drawing.items = vec![Item::Group(group)];
     drawing
+}
+
+/// The shape and the dimensions of one size in words.
+pub(super) fn told(plan: &Plan, size: &SizePlan, shape: &SideShape) -> String {
+    let sized = Sized { name: &size.name, head: size.head, view: side_view(plan, size, shape) };
+    telling::shape(plan, &[sized], &Words::of(plan.design.language)).join(" ")
 }
 
 impl Scene<'_> {

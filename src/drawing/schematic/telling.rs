@@ -17,9 +17,17 @@ pub(super) fn title(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> String {
 /// Shape of every part from the start on, then the dimensions of every size.
 pub(super) fn description(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> String {
     let Some(first) = sizes.first() else { return String::new() };
-    let view = &first.view;
-    let how = words.say(if view.turned { "schematic-from-base" } else { "schematic-from-top" });
+    let how = words.say(if first.view.turned { "schematic-from-base" } else { "schematic-from-top" });
     let mut sentences = vec![format!("{}.", title(plan, sizes, words)), how];
+    sentences.extend(shape(plan, sizes, words));
+    sentences.join(" ")
+}
+
+/// Shape of every part from the start on, then the dimensions of every size: a sentence each.
+pub(super) fn shape(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> Vec<String> {
+    let Some(first) = sizes.first() else { return Vec::new() };
+    let view = &first.view;
+    let mut sentences = Vec::new();
     for part in &view.parts {
         let runs = words.say(run(view, part));
         sentences
@@ -31,7 +39,7 @@ pub(super) fn description(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> St
         sentences
             .push(words.with("schematic-size-says", &[("size", Arg::Text(size.name)), ("what", Arg::Text(&told))]));
     }
-    sentences.join(" ")
+    sentences
 }
 
 fn measure(plan: &Plan, size: &Sized<'_>, measure: &Measure, words: &Words) -> String {

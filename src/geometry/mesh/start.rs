@@ -82,7 +82,11 @@ fn waves(squeeze: f64, angle: Angle, radius: f64, width: f64) -> f64 {
     }
     // A wave of m crests and height A makes the round longer by the share (mA/2r)².
     let room = 2.0 * radius / width * squeeze.sqrt();
-    WAVES.iter().enumerate().map(|(i, m)| 0.15 * room / m * (angle * *m + Angle::from_radians(i as f64 * 2.4)).cos()).sum()
+    WAVES
+        .iter()
+        .enumerate()
+        .map(|(i, m)| 0.15 * room / m * (angle * *m + Angle::from_radians(i as f64 * 2.4)).cos())
+        .sum()
 }
 
 /// A number from −1 to 1 that looks like chance and is the same for the same index.

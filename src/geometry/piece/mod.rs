@@ -66,7 +66,9 @@ pub struct Piece {
     pub reach: f64,
     /// Width of a stitch, on average.
     pub stitch: f64,
-    /// True for pieces with holes that are pinned out flat.
+    /// True for flat work.
+    pub flat: bool,
+    /// True for flat work with holes, pinned out.
     pub lace: bool,
     /// True where the outside of the fabric is on the left of the work, as it is of all but mirrored pieces.
     pub mirrored: bool,
@@ -84,14 +86,13 @@ pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let points: Vec<Vec3> = mesh.points.iter().map(upright).collect();
     let net = &mesh.net;
     let patches = patches(size, net, &points);
-    let (ground, top) = points.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), p| {
-        (low.min(p.z), high.max(p.z))
-    });
+    let (ground, top) =
+        points.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), p| (low.min(p.z), high.max(p.z)));
     let reach = points.iter().map(|p| libm::hypot(p.x, p.y)).fold(0.0, f64::max);
     let count = patches.len().max(1) as f64;
     let stitch = net.heads.iter().skip(net.ring.end).map(|head| head.width).sum::<f64>() / count;
     let (ground, tall) = if ground.is_finite() { (ground, top - ground) } else { (0.0, 0.0) };
-    Piece { patches, points, ground, tall, reach, stitch, lace: mesh.pinned, mirrored }
+    Piece { patches, points, ground, tall, reach, stitch, flat: mesh.flat, lace: mesh.pinned, mirrored }
 }
 
 /// Half way between two heads, or half a stitch beyond the last.

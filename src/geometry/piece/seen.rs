@@ -38,7 +38,8 @@ type Quad = [(Point, f64); 4];
 impl Buffer {
     fn of(quads: &[Quad], stitch: f64) -> Self {
         let points = quads.iter().flatten().map(|(point, _)| *point);
-        let (mut low, mut high) = (Point::new(f64::INFINITY, f64::INFINITY), Point::new(-f64::INFINITY, -f64::INFINITY));
+        let (mut low, mut high) =
+            (Point::new(f64::INFINITY, f64::INFINITY), Point::new(-f64::INFINITY, -f64::INFINITY));
         for p in points {
             low = Point::new(low.x.min(p.x), low.y.min(p.y));
             high = Point::new(high.x.max(p.x), high.y.max(p.y));
@@ -95,7 +96,8 @@ pub fn seen(piece: &Piece, view: &View) -> Seen {
     }
     let mut own = vec![0_u32; quads.len()];
     owner.iter().filter(|owner| **owner != u32::MAX).for_each(|owner| own[*owner as usize] += 1);
-    let shares: Vec<f64> = own.iter().zip(&dots).map(|(own, dots)| f64::from(*own) / f64::from((*dots).max(1))).collect();
+    let shares: Vec<f64> =
+        own.iter().zip(&dots).map(|(own, dots)| f64::from(*own) / f64::from((*dots).max(1))).collect();
     let shown: Vec<bool> = shares.iter().zip(&own).map(|(share, own)| *share >= SHOWS && *own > 0).collect();
     // Neighbours touch; only what lies a good deal nearer lies over something.
     let apart = 1.5 * piece.stitch;

@@ -2,7 +2,8 @@
 
 use kurbo::Point;
 
-use crate::geometry::mesh::Vec3;
+use crate::geometry::SideShape;
+use crate::geometry::mesh::{Vec3, lies_flat};
 use crate::units::Angle;
 
 /// Where a piece is seen from.
@@ -16,9 +17,17 @@ pub struct Eye {
     pub distance: Option<f64>,
 }
 
-impl Default for Eye {
-    fn default() -> Self {
-        Self { from: Angle::from_degrees(20.0), turn: Angle::ZERO, distance: None }
+/// Height of the eye over the horizon, degrees: for what stands, and for flat work.
+const FROM: (f64, f64) = (24.0, 62.0);
+
+/// How far away the eye is, in reaches of the piece: as one looks at a piece on a table.
+const DISTANCE: f64 = 7.0;
+
+impl Eye {
+    /// What suits a piece of this body: from in front and a little above; flat work from above.
+    pub fn usual(body: &SideShape) -> Self {
+        let from = if lies_flat(body) { FROM.1 } else { FROM.0 };
+        Self { from: Angle::from_degrees(from), turn: Angle::ZERO, distance: Some(DISTANCE) }
     }
 }
 

@@ -1,14 +1,13 @@
 //! The mesh of stitches in space: it agrees with the body of revolution where that is stable, and with geometry where
 //! nothing of revolution can.
 
-mod fabric;
-
-use fabric::{H, SIX, W, along, at_width, flat, piece, plan, straight};
 use roundelay::craft::{Foundation, Op, Stitch};
 use roundelay::design::Kind;
 use roundelay::geometry::mesh::{Fabric, Mesh, mesh};
 use roundelay::geometry::predict;
 use roundelay::plan::{Plan, spread};
+
+use crate::fabric::{H, SIX, W, along, at_width, flat, piece, plan, straight};
 
 const TURN: f64 = core::f64::consts::TAU;
 

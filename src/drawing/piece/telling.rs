@@ -1,0 +1,48 @@
+//! The piece in words: where it is seen from, its colours, its stitches, its shape and its size.
+
+use crate::craft::Stitch;
+use crate::drawing::schematic;
+use crate::geometry::SideShape;
+use crate::geometry::piece::Eye;
+use crate::notation::write::Writer;
+use crate::plan::{Plan, SizePlan};
+use crate::words::{Arg, Words};
+
+/// Higher than this over the horizon, degrees, a piece is seen from above.
+const ABOVE: f64 = 50.0;
+
+/// Most stitches that are named.
+const NAMED: usize = 4;
+
+pub(super) fn title(plan: &Plan, size: &SizePlan) -> String {
+    let args = [("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(&size.name))];
+    Words::of(plan.design.language).with("piece-title", &args)
+}
+
+pub(super) fn description(plan: &Plan, size: &SizePlan, body: &SideShape, eye: &Eye) -> String {
+    let words = Words::of(plan.design.language);
+    let from = if eye.from.degrees() > ABOVE { "piece-from-above" } else { "piece-from-front" };
+    let mut sentences = vec![words.say(from)];
+    let writer = Writer { words: &words, terms: plan.design.terms };
+    let worked = stitches(size).into_iter().map(|stitch| writer.name(stitch)).collect::<Vec<_>>().join(", ");
+    sentences.push(words.with("piece-worked", &[("stitches", Arg::Text(&worked))]));
+    let colours: Vec<&str> = plan.design.yarn.colours.iter().map(|colour| colour.name.as_str()).collect();
+    if !colours.is_empty() {
+        sentences.push(words.with("piece-colours", &[("colours", Arg::Text(&colours.join(", ")))]));
+    }
+    sentences.push(schematic::told(plan, size, body));
+    sentences.join(" ")
+}
+
+/// The stitches that rounds are worked in, those of most rounds first.
+fn stitches(size: &SizePlan) -> Vec<Stitch> {
+    let mut counts: Vec<(Stitch, usize)> = Vec::new();
+    for round in &size.rounds {
+        match counts.iter_mut().find(|(stitch, _)| *stitch == round.stitch) {
+            Some((_, count)) => *count += 1,
+            None => counts.push((round.stitch, 1)),
+        }
+    }
+    counts.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
+    counts.into_iter().take(NAMED).map(|(stitch, _)| stitch).collect()
+}

@@ -1,0 +1,119 @@
+//! The finished piece as it is drawn: every stitch once, nothing hidden, true widths, both hands.
+
+use roundelay::design::Hand;
+use roundelay::drawing::{PieceOptions, piece as drawn};
+use roundelay::file::png::{self, PngOptions};
+use roundelay::file::svg;
+use roundelay::geometry::mesh::{Fabric, Vec3, mesh};
+use roundelay::geometry::piece::{Eye, Patch, Piece, View, piece, seen};
+use roundelay::geometry::predict;
+use roundelay::plan::Plan;
+use roundelay::report::Report;
+use roundelay::units::Angle;
+
+use crate::common::{ball, dc_beanie, hdc_basket, solved, sun_hat};
+
+fn plans() -> [Plan; 4] {
+    [sun_hat(), dc_beanie(), hdc_basket(), ball()].map(|design| solved(&design))
+}
+
+fn space(plan: &Plan) -> Piece {
+    let size = &plan.sizes[0];
+    piece(plan, size, &mesh(plan, size, &predict(plan, size), &Fabric::default()))
+}
+
+fn front() -> Eye {
+    Eye { from: Angle::ZERO, turn: Angle::ZERO, distance: None }
+}
+
+#[test]
+fn every_stitch_is_a_patch_once() {
+    for plan in plans() {
+        let (size, space) = (&plan.sizes[0], space(&plan));
+        assert_eq!(space.patches.len() as u64, size.stitches() + size.step_down.len() as u64);
+        let mut heads: Vec<usize> = space.patches.iter().map(|patch| patch.head).collect();
+        heads.dedup();
+        assert_eq!(heads.len(), space.patches.len());
+    }
+}
+
+/// How near to the eye a ray through `p` meets a patch, where it does: by the areas of the triangles about the point.
+fn meets(patch: &Patch, view: &View, p: &Vec3) -> Option<f64> {
+    let at = view.project(p).0;
+    let corners = patch.corners.map(|corner| view.project(&corner));
+    [[0, 1, 2], [0, 2, 3]].into_iter().find_map(|triangle| {
+        let [a, b, c] = triangle.map(|i| corners[i]);
+        let area = |p: kurbo::Point, q: kurbo::Point, r: kurbo::Point| (q - p).cross(r - p);
+        let whole = area(a.0, b.0, c.0);
+        let shares = [area(at, b.0, c.0), area(a.0, at, c.0), area(a.0, b.0, at)].map(|part| part / whole);
+        let within = whole.abs() > 1e-9 && shares.iter().all(|share| *share >= 0.0);
+        within.then(|| shares[0] * a.1 + shares[1] * b.1 + shares[2] * c.1)
+    })
+}
+
+#[test]
+fn what_is_drawn_is_what_rays_find() {
+    for plan in plans().iter().skip(1) {
+        let space = space(plan);
+        let view = View::new(&Eye { from: Angle::from_degrees(24.0), ..front() }, space.reach);
+        let shares = seen(&space, &view).shares;
+        let clear = |patch: &Patch| {
+            let middle = patch.at(0.0, 0.5, 0.0);
+            let near = view.project(&middle).1 + 0.3 * space.stitch;
+            !space.patches.iter().any(|other| meets(other, &view, &middle).is_some_and(|other| other > near))
+        };
+        let rays = space.patches.iter().filter(|patch| clear(patch)).count() as f64;
+        let drawn = shares.iter().filter(|share| **share > 0.5).count() as f64;
+        assert!((drawn / rays - 1.0).abs() < 0.02, "{}: {drawn} drawn, {rays} by rays", plan.design.title.value);
+        assert!(drawn < 0.75 * space.patches.len() as f64, "the back is hidden");
+    }
+}
+
+#[test]
+fn the_left_hand_makes_the_mirror_image() {
+    let right = dc_beanie();
+    let left = roundelay::design::Design { hand: Hand::Left, ..right.clone() };
+    let (right, left) = (space(&solved(&right)), space(&solved(&left)));
+    assert_eq!(right.patches.len(), left.patches.len());
+    for (right, left) in right.patches.iter().zip(&left.patches) {
+        for (r, l) in right.corners.iter().zip(&left.corners) {
+            assert!((r.x + l.x).abs() < 1e-9 && (r.y - l.y).abs() < 1e-9 && (r.z - l.z).abs() < 1e-9);
+        }
+    }
+}
+
+/// Columns and rows of a picture that have ink.
+fn inked(svg: &str) -> (f64, f64) {
+    let bytes = png::render(svg, &PngOptions { dpi: 300.0, grey: true }, &mut Report::new()).expect("a picture");
+    let mut reader = ::png::Decoder::new(std::io::Cursor::new(bytes)).read_info().expect("a PNG");
+    let mut dots = vec![0; reader.output_buffer_size().expect("a size")];
+    let info = reader.next_frame(&mut dots).expect("dots");
+    let (wide, high) = (info.width as usize, info.height as usize);
+    let dark = |x: usize, y: usize| dots[y * wide + x] < 235;
+    let columns = (0..wide).filter(|x| (0..high).any(|y| dark(*x, y))).count();
+    let rows = (0..high).filter(|y| (0..wide).any(|x| dark(x, *y))).count();
+    (columns as f64, rows as f64)
+}
+
+#[test]
+fn a_basket_is_as_wide_for_its_height_as_predicted() {
+    let plan = solved(&hdc_basket());
+    let body = predict(&plan, &plan.sizes[0]);
+    let options = PieceOptions { eye: Some(front()), ..PieceOptions::default() };
+    let (wide, high) = inked(&svg::write(&drawn(&plan, &plan.sizes[0], &body, &options)));
+    let reach = body.rounds.iter().map(|round| round.radius.mm()).fold(0.0, f64::max);
+    let tall = body.rounds.iter().map(|round| round.height.mm()).fold(0.0, f64::max);
+    let (got, wanted) = (wide / high, 2.0 * reach / tall);
+    assert!((got / wanted - 1.0).abs() < 0.03, "{got:.4} against {wanted:.4}");
+}
+
+#[test]
+fn a_sun_hat_is_a_small_file_and_the_same_one_twice() {
+    let plan = solved(&sun_hat());
+    let body = predict(&plan, &plan.sizes[0]);
+    let one = || svg::write(&drawn(&plan, &plan.sizes[0], &body, &PieceOptions::default()));
+    let picture = one();
+    assert!(plan.sizes[0].stitches() > 2000);
+    assert!(picture.len() < 250_000, "{} bytes", picture.len());
+    assert_eq!(picture, one());
+}
