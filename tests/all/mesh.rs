@@ -7,7 +7,7 @@ use roundelay::geometry::mesh::{Fabric, Mesh, mesh};
 use roundelay::geometry::predict;
 use roundelay::plan::{Plan, spread};
 
-use crate::fabric::{H, SIX, W, along, at_width, flat, piece, plan, straight};
+use crate::fabric::{H, SIX, along, at_width, flat, piece, plan, straight};
 
 const TURN: f64 = core::f64::consts::TAU;
 
