@@ -22,6 +22,9 @@ pub const STITCHES: u32 = 4000;
 /// Longest length that is solved for, in millimetres.
 pub const LENGTH_MM: f64 = 1e5;
 
+/// Most stitches of a piece whose mesh is relaxed in space.
+pub const MESH: usize = 25_000;
+
 /// Most words and signs of a written round.
 pub const ROUND_WORDS: usize = 4000;
 /// Most operations of a written round, its repeats worked out.

@@ -10,6 +10,7 @@ use roundelay::page::{Options, Paper, Print};
 use roundelay::publish::{
     DrawOptions, FORMATS, Format, Named, PICTURES, PRINTS, Picture, VIEWS, by_name, draw, misplaced,
 };
+use roundelay::units::Angle;
 
 use super::output::{complaint, failure, files};
 use super::plan::unreadable;
@@ -72,11 +73,27 @@ pub(super) struct Draw {
     /// Schematic with all sizes nested
     #[arg(long)]
     all_sizes: bool,
+    /// Piece seen from this height over the horizon, from 0° (in front) to 90° (above)
+    #[arg(long, value_name = "ANGLE", value_parser = |text: &str| angle(text, 90.0))]
+    from: Option<Angle>,
+    /// Piece turned to the right by this angle, up to 360°; its rounds start at the back
+    #[arg(long, value_name = "ANGLE", value_parser = |text: &str| angle(text, 360.0))]
+    turn: Option<Angle>,
+    /// Piece without perspective, so that lengths can be measured
+    #[arg(long)]
+    parallel: bool,
 }
 
 fn dpi(text: &str) -> Result<f64, String> {
     let dpi = text.parse().ok().filter(|dpi: &f64| (10.0..=1200.0).contains(dpi));
     dpi.ok_or_else(|| "write a number from 10 to 1200, such as 150 for a screen or 300 for print".to_owned())
+}
+
+/// Degrees, with or without their sign, from 0 to `most`.
+fn angle(text: &str, most: f64) -> Result<Angle, String> {
+    let degrees = text.trim_end_matches('°').trim_end().parse().ok();
+    let degrees = degrees.filter(|degrees: &f64| (0.0..=most).contains(degrees));
+    degrees.map(Angle::from_degrees).ok_or_else(|| format!("write an angle from 0° to {most}°, such as 20°"))
 }
 
 impl Draw {
@@ -93,6 +110,9 @@ impl Draw {
             tiles: self.tiles.clone(),
             all_symbols: self.all_symbols,
             all_sizes: self.all_sizes,
+            from: self.from,
+            turn: self.turn,
+            parallel: self.parallel,
             pixels: PngOptions { dpi: self.dpi, grey: self.grey },
         }
     }

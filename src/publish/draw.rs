@@ -3,11 +3,13 @@
 use super::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, untold, wall_picture};
 use super::rows::{Named, Row};
 use super::view::view;
-use crate::drawing::{ChartOptions, ChartView, Drawing, SchematicOptions, chart, schematic};
+use crate::drawing::{ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, chart, piece, schematic};
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
 use crate::geometry::SideShape;
+use crate::geometry::piece::Eye;
 use crate::geometry::rings::repeats;
+use crate::limits;
 use crate::page::{Document, Options, Paper, wall};
 use crate::pattern::Pattern;
 use crate::plan::Plan;
@@ -36,11 +38,12 @@ impl Row for Picture {
 }
 
 /// The pictures there are.
-pub static PICTURES: [Picture; 4] = [
+pub static PICTURES: [Picture; 5] = [
     Picture { name: "chart", about: "The round chart with its key", draw: the_chart, pages: Some(wall_chart) },
     Picture { name: "schematic", about: "The side view with dimensions", draw: the_schematic, pages: None },
     Picture { name: "table", about: "The rows round by round", draw: the_table, pages: None },
     Picture { name: "key", about: "The symbols and what they mean", draw: the_key, pages: None },
+    Picture { name: "piece", about: "The finished piece as it will look", draw: the_piece, pages: None },
 ];
 
 /// How a picture is written.
@@ -86,6 +89,12 @@ pub struct DrawOptions {
     pub all_symbols: bool,
     /// True for a schematic with all sizes nested.
     pub all_sizes: bool,
+    /// Height over the horizon from which a piece is seen; what suits it where none is said.
+    pub from: Option<Angle>,
+    /// Turn of a piece about its axis, to the right.
+    pub turn: Option<Angle>,
+    /// True for a piece without perspective.
+    pub parallel: bool,
     /// How pixels are made.
     pub pixels: PngOptions,
 }
@@ -105,6 +114,9 @@ impl DrawOptions {
             tiles: None,
             all_symbols: false,
             all_sizes: false,
+            from: None,
+            turn: None,
+            parallel: false,
             pixels: PngOptions::default(),
         }
     }
@@ -225,6 +237,23 @@ fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
     let message = format!("the schematic finds no room for {what} on {} paper", paper.name);
     Diagnostic::error("schematic-too-large", message)
         .help("draw one size at a time with --size, or choose larger paper with --paper")
+}
+
+fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
+    let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
+    if size.stitches() > limits::MESH as u64 {
+        let message = format!("a piece of {} stitches is drawn as a plain body of revolution", size.stitches());
+        let help = format!("up to {} stitches, corners and waves are drawn as well", limits::MESH);
+        report.add(Diagnostic::note("piece-not-relaxed", message).help(help));
+    }
+    let (usual, asked) = (Eye::usual(shape), job.asked);
+    let (width, height) = asked.options.paper.printable();
+    let eye = Eye {
+        from: asked.from.unwrap_or(usual.from),
+        turn: asked.turn.unwrap_or(usual.turn),
+        distance: usual.distance.filter(|_| !asked.parallel),
+    };
+    Some(piece(job.plan, size, shape, &PieceOptions { width, height, eye: Some(eye), scale: None }))
 }
 
 fn the_table(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {

@@ -50,7 +50,7 @@ const fn extra(
     Extra { name, asked, picture, format: None, does }
 }
 
-const EXTRAS: [Extra; 9] = [
+const EXTRAS: [Extra; 12] = [
     extra("view", |asked| asked.view.is_some(), "chart", "it says what a chart shows"),
     extra("part", |asked| asked.part.is_some(), "chart", "it says what a chart shows"),
     extra("up-to", |asked| asked.up_to.is_some(), "chart", "it says what a chart shows"),
@@ -63,6 +63,9 @@ const EXTRAS: [Extra; 9] = [
     },
     extra("all-sizes", |asked| asked.all_sizes, "schematic", "it nests the sizes of a schematic"),
     extra("all-symbols", |asked| asked.all_symbols, "key", "it adds to a key"),
+    extra("from", |asked| asked.from.is_some(), "piece", "it says where a piece is seen from"),
+    extra("turn", |asked| asked.turn.is_some(), "piece", "it turns a piece"),
+    extra("parallel", |asked| asked.parallel, "piece", "it draws a piece without perspective"),
 ];
 
 /// The complaint about the first option that the picture has no use for in this format, with where it has its place.

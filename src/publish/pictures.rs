@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use crate::drawing::{
-    ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, RowTableOptions, SchematicOptions, chart, choose_view,
-    key, least_cell, row_table, schematic, symbol_sheet,
+    ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions, SchematicOptions, chart,
+    choose_view, key, least_cell, piece, row_table, schematic, symbol_sheet,
 };
 use crate::geometry::SideShape;
 use crate::page::wall::{self, Wall};
@@ -48,8 +48,14 @@ pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
         None => ((0..plan.sizes.len()).map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![]),
     };
     let charts: Vec<(Arc<Drawing>, String)> = charts;
-    // A part of a round piece is no picture of it: the cover shows it whole, however small.
-    let cover = if choose_view(plan, middle, width, height).0 == ChartView::Sector {
+    // Nobody buys a piece by its working chart: the cover shows the piece itself, where there is ink for it.
+    let finished = plan.sizes.get(middle).zip(shapes.get(middle)).filter(|_| options.print == Print::Colour);
+    let room = PieceOptions { width, height: width, ..PieceOptions::default() };
+    let finished = finished.map(|(size, shape)| Arc::new(piece(plan, size, shape, &room)));
+    // A part of a round piece is no picture of it: its chart is shown whole, however small.
+    let cover = if finished.is_some() {
+        finished
+    } else if choose_view(plan, middle, width, height).0 == ChartView::Sector {
         Some(Arc::new(chart(plan, middle, &chart_options(ChartView::Whole, width, height, options))))
     } else {
         charts.get(middle).map(|(drawing, _)| drawing.clone())

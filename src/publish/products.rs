@@ -6,7 +6,7 @@ use std::sync::Arc;
 use super::names::size_names;
 use super::pictures::{self, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet};
 use super::rows::Row;
-use crate::drawing::{ChartOptions, Drawing, SchematicOptions, schematic};
+use crate::drawing::{ChartOptions, Drawing, PieceOptions, SchematicOptions, piece, schematic};
 use crate::file::png::{self, PngOptions};
 use crate::file::{Output, csv, html, pdf, svg, text};
 use crate::page::{Document, Options, Pictures, booklet, wall};
@@ -16,6 +16,9 @@ use crate::story::Story;
 
 /// Pixels an inch of the pictures that are published beside the SVG.
 const DPI: f64 = 150.0;
+
+/// Pixels an inch of the finished piece: 1,200 pixels across, as shops ask for.
+const PIECE_DPI: f64 = 190.5;
 
 /// Something that is published of a pattern: one file or several.
 #[derive(Clone, Copy, Debug)]
@@ -39,7 +42,7 @@ impl Row for Product {
 }
 
 /// All of them, in the order in which they are made.
-pub static PRODUCTS: [Product; 6] = [
+pub static PRODUCTS: [Product; 7] = [
     Product { name: "booklet", about: "The booklet", endings: &["-booklet.pdf"], make: booklet },
     Product { name: "web", about: "The web page", endings: &[".html"], make: web },
     Product { name: "text", about: "The pattern as plain text", endings: &[".txt"], make: plain_text },
@@ -50,6 +53,7 @@ pub static PRODUCTS: [Product; 6] = [
         endings: &[".svg", ".png"],
         make: separate_pictures,
     },
+    Product { name: "piece", about: "The finished piece", endings: &["-piece.svg", "-piece.png"], make: pieces },
     Product { name: "wall", about: "Wall charts in tiles", endings: &["-wall-chart.pdf"], make: wall_charts },
 ];
 
@@ -128,6 +132,21 @@ fn separate_pictures(job: &Job<'_>, _: &Product, report: &mut Report) -> Option<
         let pixels = png::render(&vectors, &PngOptions { dpi: DPI, ..PngOptions::default() }, report)?;
         outputs.push(job.file(&format!("-{name}.svg"), vectors.into_bytes()));
         outputs.push(job.file(&format!("-{name}.png"), pixels));
+    }
+    Some(outputs)
+}
+
+/// The finished piece in every size.
+fn pieces(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<Output>> {
+    let Pattern { plan, shapes, .. } = job.pattern;
+    let mut outputs = Vec::new();
+    for ((size, shape), name) in plan.sizes.iter().zip(shapes).zip(&job.sizes) {
+        let vectors = svg::write(&piece(plan, size, shape, &PieceOptions::default()));
+        let pixels = png::render(&vectors, &PngOptions { dpi: PIECE_DPI, ..PngOptions::default() }, report)?;
+        let files = [vectors.into_bytes(), pixels];
+        outputs.extend(
+            product.endings.iter().zip(files).map(|(ending, bytes)| job.file(&format!("-{name}{ending}"), bytes)),
+        );
     }
     Some(outputs)
 }

@@ -56,20 +56,14 @@ fn apart(plan: &Plan, mesh: &Mesh) -> f64 {
     let off = |(i, round): (usize, &roundelay::geometry::RoundShape)| {
         let (r, z) = mean(mesh, i);
         let off = (r - round.radius.mm()).abs().max((z - top - round.height.mm()).abs()) / reach;
-        if std::env::var("SHOW").is_ok() {
-            println!("{i}: r {r:.2} {:.2}  z {:.2} {:.2}", round.radius.mm(), z - top, round.height.mm());
-        }
         off
     };
     body.rounds.iter().enumerate().map(off).fold(0.0, f64::max)
 }
 
 fn agrees(what: &str, plan: &Plan) {
-    let start = std::time::Instant::now();
     let mesh = relaxed(plan);
-    let took = start.elapsed();
     let off = apart(plan, &mesh);
-    println!("{what}: {} heads, off {off:.4}, strain {:.4}, {took:?}", mesh.points.len(), mesh.strain);
     assert!(off < 0.01, "{what}: the mesh is {off:.4} of the piece off its body");
 }
 
@@ -96,4 +90,46 @@ fn a_ball_agrees() {
     let counts = along(|s| radius * (s / radius).sin(), SIX, 47);
     let ball = at_width(plan(Kind::Ball, Foundation::Ring, &[piece("ball", straight(), counts)]), SIX);
     agrees("ball", &scattered(ball));
+}
+
+/// Largest and smallest distance from the axis in a round.
+fn reaches(mesh: &Mesh, round: usize) -> (f64, f64) {
+    let reach = mesh.points[mesh.net.rounds[round].clone()].iter().map(|p| p.x.hypot(p.y));
+    reach.fold((0.0, f64::INFINITY), |(most, least), reach| (most.max(reach), least.min(reach)))
+}
+
+#[test]
+fn stacked_increases_make_a_hexagon() {
+    let mut mat = at_width(plan(Kind::Mat, Foundation::Ring, &[piece("mat", flat(), (1..=24).map(|k| 6 * k))]), SIX);
+    for round in mat.sizes[0].rounds.iter_mut().skip(1) {
+        let plain = (round.before / 6 - 1) as usize;
+        let side = || std::iter::repeat_n(Op::plain(Stitch::SC), plain).chain([Op::increase(Stitch::SC, 2)]);
+        round.ops = (0..6).flat_map(|_| side()).collect();
+    }
+    let mesh = relaxed(&mat);
+    let (corners, flats) = reaches(&mesh, 23);
+    // A regular hexagon is 2/√3 = 1.155 times as wide across its corners as across its flats.
+    assert!((corners / flats / (2.0 / 3.0_f64.sqrt()) - 1.0).abs() < 0.04, "{corners:.1} and {flats:.1} mm");
+}
+
+#[test]
+fn growth_by_a_constant_ratio_makes_the_hyperbolic_plane() {
+    // Henderson & Taimina, Crocheting the hyperbolic plane (Mathematical Intelligencer 23, 2001): where the number of
+    // stitches grows by the ratio q a round, R = h/ln q; a circle of radius r in it is 2πR sinh(r/R) around.
+    let ratio: f64 = 1.12;
+    let radius = H / ratio.ln();
+    let around = |r: f64| TURN * radius * (r / radius).sinh();
+    let counts = (1..=16).map(|k| (around(f64::from(k) * H) / SIX).round() as u32);
+    let wavy = scattered(at_width(plan(Kind::Mat, Foundation::Ring, &[piece("mat", flat(), counts)]), SIX));
+    let mesh = relaxed(&wavy);
+    for round in [9, 15] {
+        let own = mesh.net.rounds[round].clone();
+        let next = |at: usize| mesh.net.heads[at].after.unwrap_or(own.start);
+        let long: f64 = own.clone().map(|at| (mesh.points[next(at)] - mesh.points[at]).norm()).sum();
+        let wanted = around((round as f64 + 1.0) * H);
+        assert!((long / wanted - 1.0).abs() < 0.02, "round {}: {long:.1} for {wanted:.1} mm", round + 1);
+    }
+    let depth = mesh.points.iter().map(|p| p.z);
+    let waves = depth.clone().fold(0.0, f64::max) - depth.fold(0.0, f64::min);
+    assert!(waves > 2.0 * H, "it ruffles, by {waves:.1} mm");
 }

@@ -2,6 +2,7 @@
 
 use crate::drawing::{Ink, luminance};
 use crate::geometry::mesh::Vec3;
+use crate::units::power;
 
 /// Light that comes from everywhere, and from the lamp: over the left shoulder of who looks.
 const AMBIENT: f64 = 0.46;
@@ -36,12 +37,12 @@ pub(super) enum Depth {
 
 fn linear(value: u8) -> f64 {
     let share = f64::from(value) / 255.0;
-    if share <= 0.040_45 { share / 12.92 } else { libm::pow((share + 0.055) / 1.055, 2.4) }
+    if share <= 0.040_45 { share / 12.92 } else { power((share + 0.055) / 1.055, 2.4) }
 }
 
 fn encoded(light: f64) -> u8 {
     let light = light.clamp(0.0, 1.0);
-    let share = if light <= 0.003_130_8 { light * 12.92 } else { 1.055 * libm::pow(light, 1.0 / 2.4) - 0.055 };
+    let share = if light <= 0.003_130_8 { light * 12.92 } else { 1.055 * power(light, 1.0 / 2.4) - 0.055 };
     (share * 255.0).round() as u8
 }
 
@@ -51,7 +52,7 @@ pub(super) fn ink(yarn: Ink, light: f64, depth: Depth) -> Ink {
     let bright = luminance(yarn);
     // Pale yarn lights its own gaps.
     let (share, white) = match depth {
-        Depth::Gap => (0.26 + 0.3 * bright, 0.0),
+        Depth::Gap => (0.3 + 0.28 * bright, 0.0),
         Depth::Shade => (0.5 + 0.2 * bright, 0.0),
         Depth::Body => (1.0, 0.0),
         Depth::Shine => (1.22, 0.06),

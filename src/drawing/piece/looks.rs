@@ -74,8 +74,8 @@ fn right_side(patch: &Patch) -> Vec<Strand> {
         Build::Chain => chain(patch),
         Build::Slip => braid(0.5).into(),
         Build::Cross => vee(patch, -0.04, 0.93, 0.42),
-        Build::Stem if row.overs == 1 => half(patch),
-        Build::Stem => stem(patch, row.overs.saturating_sub(1)),
+        Build::Stem if row.steps == 1 => half(patch),
+        Build::Stem => stem(patch, row.steps.saturating_sub(1)),
         Build::Post(Side::Front) => raised(),
         Build::Post(Side::Back) => sunk(),
         Build::Cluster => fan(row.stems, 0.30, 0.24),
@@ -258,7 +258,7 @@ fn wrong_side(patch: &Patch) -> Vec<Strand> {
         ],
         Build::Post(Side::Back) => raised(),
         Build::Post(Side::Front) => sunk(),
-        Build::Stem if row.overs == 1 => vec![
+        Build::Stem if row.steps == 1 => vec![
             up(&[[-0.16, 0.0, 0.0], [-0.16, 0.5, 0.0]], 0.24, 0.78, BEHIND),
             up(&[[0.16, 0.0, 0.0], [0.16, 0.5, 0.0]], 0.24, 0.7, BEHIND),
             bump(0.58, 0.3, 0.92),

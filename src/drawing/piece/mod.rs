@@ -18,7 +18,7 @@ use crate::geometry::SideShape;
 use crate::geometry::mesh::{Fabric, Vec3, mesh};
 use crate::geometry::piece::{Eye, Patch, Piece, Seen, View, piece as in_space, seen};
 use crate::plan::{Plan, SizePlan};
-use crate::units::{Mm, TURN, tidy};
+use crate::units::{Angle, Mm, TURN, hypot, tidy};
 
 use light::{Depth, ink, lambert};
 use looks::{Strand, strands};
@@ -32,11 +32,13 @@ pub struct PieceOptions {
     pub height: Mm,
     /// Where it is seen from; nothing for what suits the piece: from a little above, mats from high above.
     pub eye: Option<Eye>,
+    /// Millimetres on the page of one millimetre, so that pictures can be compared; nothing for the largest that fits.
+    pub scale: Option<f64>,
 }
 
 impl Default for PieceOptions {
     fn default() -> Self {
-        Self { width: Mm::new(160.0), height: Mm::new(160.0), eye: None }
+        Self { width: Mm::new(160.0), height: Mm::new(160.0), eye: None, scale: None }
     }
 }
 
@@ -62,8 +64,11 @@ const GRAZING: f64 = 0.07;
 /// A patch of which less than this share is seen is drawn without strands.
 const CLEAR: f64 = 0.15;
 
-/// Strands of one thickness differ by less than this share.
-const ALIKE: f64 = 1.26;
+/// Thicknesses of strands on the page, mm: the series R10 of preferred numbers (ISO 3).
+const WIDTHS: [f64; 24] = [
+    0.05, 0.063, 0.08, 0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8, 1.0, 1.25, 1.6, 2.0, 2.5, 3.15, 4.0,
+    5.0, 6.3, 8.0, 10.0,
+];
 
 /// Order in which paths are drawn, then what they share.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -71,14 +76,13 @@ struct Key {
     layer: usize,
     rank: u8,
     ink: Ink,
-    /// Exponent of [`ALIKE`], for a stroke.
-    width: i32,
+    /// Index into [`WIDTHS`], for a stroke.
+    width: usize,
 }
 
 /// Draws one size of a plan; `body` is its predicted shape.
 pub fn piece(plan: &Plan, size: &SizePlan, body: &SideShape, options: &PieceOptions) -> Drawing {
-    let mesh = mesh(plan, size, body, &Fabric::default());
-    let space = in_space(plan, size, &mesh);
+    let space = in_space(plan, size, &mesh(plan, size, body, &Fabric::default()));
     draw(plan, size, body, &space, options)
 }
 
@@ -136,14 +140,15 @@ impl<'a> Sheet<'a> {
         space.patches.iter().flat_map(|patch| patch.corners).for_each(|p| grow(view.project(&p).0));
         // The shadow about the foot.
         for i in 0..24 {
-            let angle = crate::units::Angle::from_radians(TURN * f64::from(i) / 24.0);
+            let angle = Angle::from_radians(TURN * f64::from(i) / 24.0);
             let foot = space.points.iter().filter(|p| p.z <= space.ground + space.tall / 3.0 + space.stitch);
-            let reach = foot.map(|p| libm::hypot(p.x, p.y)).fold(0.0, f64::max) * 1.1;
+            let reach = foot.map(|p| hypot(p.x, p.y)).fold(0.0, f64::max) * 1.1;
             grow(view.project(&Vec3::new(reach * angle.cos(), reach * angle.sin(), space.ground)).0);
         }
         let extent = extent.unwrap_or(Rect::new(0.0, 0.0, 1.0, 1.0));
         let (wide, high) = (extent.width().max(1e-3), extent.height().max(1e-3));
-        let scale = (options.width.mm() / wide).min(options.height.mm() / high) / (1.0 + 2.0 * ROOM);
+        let fits = (options.width.mm() / wide).min(options.height.mm() / high) / (1.0 + 2.0 * ROOM);
+        let scale = options.scale.filter(|scale| scale.is_finite() && *scale > 0.0).unwrap_or(fits);
         let room = ROOM * wide.max(high) * scale;
         let origin = Vec2::new(room - extent.x0 * scale, room - extent.y0 * scale);
         let bounds = Rect::new(0.0, 0.0, wide * scale + 2.0 * room, high * scale + 2.0 * room);
@@ -180,7 +185,11 @@ impl<'a> Sheet<'a> {
             Item::Path(match key.rank {
                 // A hair of its own colour closes the seam between two patches.
                 0 => PathItem { path, fill: Some(key.ink), stroke: stroke(0.15, Ends::Round) },
-                _ => PathItem { path, fill: None, stroke: stroke(libm::pow(ALIKE, f64::from(key.width)), Ends::Round) },
+                _ => PathItem {
+                    path,
+                    fill: None,
+                    stroke: stroke(WIDTHS.get(key.width).copied().unwrap_or(WIDTHS[0]), Ends::Round),
+                },
             })
         };
         paths.into_iter().map(item).collect()
@@ -204,6 +213,7 @@ impl<'a> Sheet<'a> {
             let top = if patch.edge { 1.08 } else { 1.0 };
             let key = Key { layer, rank: 0, ink: ink(yarn, lit, Depth::Gap), width: 0 };
             let corners = [corner(-inset, 0.0), corner(inset, 0.0), corner(inset, top), corner(-inset, top)];
+            let corners = if count < FINE.0 { corners } else { corners.map(on_grid) };
             strip.add(key, corners, paths);
         }
         if !clear || normal.z.abs() < GRAZING {
@@ -235,7 +245,10 @@ impl<'a> Sheet<'a> {
             strand.points.iter().map(|[u, v, lift]| self.place(&patch.at(*u, *v, lift * out))).collect();
         let (fine, shines) = (seen < FINE.0, seen < FINE.1);
         let key = |rank: u8, depth: Depth, share: f64| {
-            let class = (libm::log(width * share) / libm::log(ALIKE)).round() as i32;
+            let wanted = width * share;
+            // The nearest by ratio: the first whose middle to the next lies above.
+            let class = WIDTHS.windows(2).position(|pair| wanted * wanted < pair[0] * pair[1]);
+            let class = class.unwrap_or(WIDTHS.len() - 1);
             Key { layer, rank: 1 + 3 * strand.rank + rank, ink: ink(yarn, light, depth), width: class }
         };
         let mut draw = |rank: u8, depth: Depth, share: f64, shift: f64, from: f64, to: f64| {
@@ -298,6 +311,11 @@ impl Strip {
     }
 }
 
+/// The nearest point of the grid of tenths on which small stitches stand, which are shorter to write.
+fn on_grid(p: Point) -> Point {
+    Point::new(tidy(p.x, 1), tidy(p.y, 1))
+}
+
 /// The smooth line through three points.
 fn curve([a, b, c]: [Point; 3]) -> QuadBez {
     QuadBez::new(a, (b.to_vec2() * 2.0 - (a.to_vec2() + c.to_vec2()) * 0.5).to_point(), c)
@@ -327,10 +345,8 @@ fn twist(path: &mut BezPath, points: &[Point], width: f64) {
 fn trace(path: &mut BezPath, points: &[Point], aside: Vec2, (from, to): (f64, f64), bent: bool) {
     match points {
         [a, .., b] if !bent => {
-            // Small stitches stand on a grid of tenths, which are shorter to write.
-            let near = |p: Point| Point::new(tidy(p.x, 1), tidy(p.y, 1));
-            path.move_to(near(a.lerp(*b, from) + aside));
-            path.line_to(near(a.lerp(*b, to) + aside));
+            path.move_to(on_grid(a.lerp(*b, from) + aside));
+            path.line_to(on_grid(a.lerp(*b, to) + aside));
         }
         [a, b] => {
             path.move_to(a.lerp(*b, from) + aside);

@@ -8,7 +8,8 @@
 //! What a post leans doesn't lower the round: its height is measured square to the work, as a swatch is, and the lean
 //! is shear; the direction of the work is taken on both sides of a post, half each, since the mean of the two would not
 //! see a round that zigzags. κ are second differences along the round and up a column, in stitch widths, taken along the normal of the
-//! fabric alone, since a fabric curves freely in its own plane. B = t²/12w² is that of a sheet of thickness t. Rounds
+//! fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of
+//! thickness t. Rounds
 //! that can be blocked flat are held level as in the shape of revolution.
 
 use nalgebra_sparse::na::Vector3;
@@ -82,7 +83,10 @@ impl Energy {
         let own = net.ring.end..net.heads.len();
         let mean = own.clone().map(area).sum::<f64>() / own.len().max(1) as f64;
         let share = |at: usize| area(at) / mean;
-        let bending = fabric.thickness * fabric.thickness / 12.0;
+        let bending = |at: usize| {
+            let thickness = net.heads[at].stitch.row().thickness;
+            fabric.bending * thickness * thickness / 12.0
+        };
         let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new(), shear: fabric.shear };
         for (at, head) in net.heads.iter().enumerate() {
             // Of a small ring the chords are shorter than the arcs.
@@ -123,7 +127,7 @@ impl Energy {
                     });
                 }
             }
-            energy.bend(net, rest, (at, round), share(at) * bending);
+            energy.bend(net, rest, (at, round), share(at) * bending(at));
         }
         energy
     }

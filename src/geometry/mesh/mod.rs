@@ -15,14 +15,15 @@ pub use net::{Crest, Foot, Head, Net};
 
 use super::shape::{Rest, SHOWS};
 use super::{FindingKind, SideShape};
+use crate::limits;
 use crate::plan::{Plan, SizePlan};
 use crate::units::TURN;
 
-/// Most stitches that are relaxed; a larger piece stays the body of revolution.
-pub const MOST: usize = 25_000;
-
 /// Share of chains over gaps above which a flat piece is lace, which is pinned out.
 pub const LACE: f64 = 0.03;
+
+/// A round of fewer stitches gives way to what its neighbours want.
+const FEW: usize = 30;
 
 /// A body lower than this share of its reach is flat work.
 const FLAT: f64 = 0.25;
@@ -33,16 +34,16 @@ const EFFORT: usize = 1_600_000;
 /// What the fabric is like.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fabric {
-    /// Thickness as a share of the width of a stitch.
-    pub thickness: f64,
+    /// Stiffness against bending, that of a sheet as thick as the stitch table says being 1.
+    pub bending: f64,
     /// Stiffness against shear, that against stretch being 1.
     pub shear: f64,
 }
 
 impl Default for Fabric {
-    /// Half as thick as a stitch is wide, and soft against shear: our judgement of common crochet.
+    /// Twice as stiff as the sheet, since the yarn doesn't slip back by itself, and soft against shear: our judgement.
     fn default() -> Self {
-        Self { thickness: 0.5, shear: 0.3 }
+        Self { bending: 2.0, shear: 0.1 }
     }
 }
 
@@ -75,7 +76,7 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
     }
     let mut points = start.points;
     let count = net.heads.len();
-    let too_large = count > MOST;
+    let too_large = count > limits::MESH;
     if count > 3 && !too_large {
         let energy = energy::Energy::of(&net, &rest, fabric, pinned);
         let width = net.heads.iter().map(|head| head.width).sum::<f64>() / count as f64;
@@ -98,12 +99,15 @@ pub fn lies_flat(body: &SideShape) -> bool {
 }
 
 /// Where nothing ruffles, the strains of the body of revolution are those that don't show: they stay in the yarn, and the
-/// net has the measures of the body.
+/// net has the measures of the body. The few stitches in the middle of a disc give way altogether.
 fn settle(net: &mut Net, body: &SideShape) {
+    let counts: Vec<usize> = net.rounds.iter().map(ExactSizeIterator::len).collect();
     for head in &mut net.heads {
         let Some(round) = head.round.and_then(|round| body.rounds.get(round)) else { continue };
-        head.width *= 1.0 + round.hoop_strain.clamp(-SHOWS, SHOWS);
-        head.height *= 1.0 + round.slant_strain.clamp(-SHOWS, SHOWS);
+        let few = head.round.and_then(|round| counts.get(round)).is_some_and(|count| *count < FEW);
+        let most = if few { 1.0 } else { SHOWS };
+        head.width *= 1.0 + round.hoop_strain.clamp(-most, most);
+        head.height *= 1.0 + round.slant_strain.clamp(-most, most);
     }
 }
 

@@ -26,7 +26,7 @@ const STILL: f64 = 2e-3;
 
 /// So is one whose energy falls by less than this share in so many steps: what still moves then are single stitches that
 /// slide past one another.
-const EVEN: (f64, usize) = (2e-4, 6);
+const EVEN: (f64, usize) = (1e-3, 5);
 
 /// A stiffness so small that it only holds the net in its place.
 const HOLD: f64 = 1e-4;

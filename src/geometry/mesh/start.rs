@@ -6,7 +6,7 @@ use crate::craft::Close;
 use crate::geometry::SideShape;
 use crate::geometry::shape::{Rest, SHOWS};
 use crate::plan::SizePlan;
-use crate::units::{Angle, TURN};
+use crate::units::{Angle, TURN, hypot};
 
 /// Share of a stitch width by which the start strays from the body, so that a fabric that wants to buckle can.
 const STRAY: f64 = 0.01;
@@ -71,7 +71,7 @@ fn on_outline(edges: &[[f64; 2]], at: f64) -> ([f64; 2], [f64; 2]) {
     };
     let share = at - low as f64;
     let way = [b[0] - a[0], b[1] - a[1]];
-    let length = libm::hypot(way[0], way[1]).max(1e-9);
+    let length = hypot(way[0], way[1]).max(1e-9);
     ([(a[0] + way[0] * share).max(0.0), a[1] + way[1] * share], [-way[1] / length, way[0] / length])
 }
 

@@ -16,6 +16,7 @@ use super::mesh::{Mesh, Net, Vec3};
 use crate::craft::{Loops, Stitch};
 use crate::design::{Hand, Kind};
 use crate::plan::{Plan, SizePlan};
+use crate::units::hypot;
 
 /// A stitch in space.
 #[derive(Clone, Debug, PartialEq)]
@@ -88,7 +89,7 @@ pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let patches = patches(size, net, &points);
     let (ground, top) =
         points.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), p| (low.min(p.z), high.max(p.z)));
-    let reach = points.iter().map(|p| libm::hypot(p.x, p.y)).fold(0.0, f64::max);
+    let reach = points.iter().map(|p| hypot(p.x, p.y)).fold(0.0, f64::max);
     let count = patches.len().max(1) as f64;
     let stitch = net.heads.iter().skip(net.ring.end).map(|head| head.width).sum::<f64>() / count;
     let (ground, tall) = if ground.is_finite() { (ground, top - ground) } else { (0.0, 0.0) };
