@@ -55,11 +55,14 @@ const ROOM: f64 = 0.03;
 /// have a shine; of more, each is too small to show them.
 const FINE: (usize, usize) = (700, 4000);
 
+/// Strands of less tone lie on the far side of their stitch.
+const LIT: f64 = 0.93;
+
 /// Most stitches that are seen of a piece whose strands show their plies.
 const PLIES: usize = 260;
 
 /// Seen at a flatter angle than this (its cosine), a patch is drawn without strands.
-const GRAZING: f64 = 0.07;
+const GRAZING: f64 = 0.12;
 
 /// A patch of which less than this share is seen is drawn without strands.
 const CLEAR: f64 = 0.15;
@@ -207,16 +210,18 @@ impl<'a> Sheet<'a> {
         let right = normal.z >= 0.0;
         let lit = if right { lambert(&normal) } else { 0.72 * lambert(&-normal) };
         let yarn = self.yarn(patch.colour);
+        let bare = !clear || normal.z.abs() < GRAZING;
         if !patch.hangs {
             let inset = if self.space.lace { 0.4 } else { 0.5 };
             let corner = |u: f64, v: f64| self.place(&patch.at(u, v, 0.0));
             let top = if patch.edge { 1.08 } else { 1.0 };
-            let key = Key { layer, rank: 0, ink: ink(yarn, lit, Depth::Gap), width: 0 };
+            let key =
+                Key { layer, rank: 0, ink: ink(yarn, lit, if bare { Depth::Shade } else { Depth::Gap }), width: 0 };
             let corners = [corner(-inset, 0.0), corner(inset, 0.0), corner(inset, top), corner(-inset, top)];
             let corners = if count < FINE.0 { corners } else { corners.map(on_grid) };
             strip.add(key, corners, paths);
         }
-        if !clear || normal.z.abs() < GRAZING {
+        if bare {
             return;
         }
         let page_width = patch.width() * self.scale;
@@ -226,9 +231,11 @@ impl<'a> Sheet<'a> {
         let low = seen(patch.at(0.0, 0.0, 0.0), patch.at(0.0, 1.0, 0.0)).min(1.0);
         for strand in strands(patch, right) {
             let squeezed = if strand.level { low } else { narrow };
-            let width = strand.width * page_width * squeezed.max(0.3);
+            // At the edge of what is seen, strands don't stand out over the fabric.
+            let round = 0.4 + 0.6 * normal.z.abs();
+            let width = strand.width * page_width * squeezed.max(0.3) * round;
             let yarn = if strand.below { self.yarn(patch.below) } else { yarn };
-            self.strand(patch, &strand, (layer, yarn, lit * strand.tone, width), (right, count), paths);
+            self.strand(patch, &strand, (layer, yarn, lit * strand.tone, width), (right, normal.z.abs(), count), paths);
         }
     }
 
@@ -237,10 +244,10 @@ impl<'a> Sheet<'a> {
         patch: &Patch,
         strand: &Strand,
         (layer, yarn, light, width): (usize, Ink, f64, f64),
-        (right, seen): (bool, usize),
+        (right, facing, seen): (bool, f64, usize),
         paths: &mut BTreeMap<Key, BezPath>,
     ) {
-        let out = if right != self.space.mirrored { 1.0 } else { -1.0 } * patch.width() * 0.6;
+        let out = if right != self.space.mirrored { 1.0 } else { -1.0 } * patch.width() * 0.6 * facing;
         let points: Vec<Point> =
             strand.points.iter().map(|[u, v, lift]| self.place(&patch.at(*u, *v, lift * out))).collect();
         let (fine, shines) = (seen < FINE.0, seen < FINE.1);
@@ -265,7 +272,10 @@ impl<'a> Sheet<'a> {
             draw(1, Depth::Body, 0.92, 0.0, 0.0, 1.0);
         } else if !fine {
             draw(1, Depth::Body, 0.92, 0.0, 0.0, 1.0);
-            draw(2, Depth::Shine, 0.3, 0.16, 0.15, 0.8);
+            // Of small strands only those that face the lamp shine.
+            if strand.tone > LIT {
+                draw(2, Depth::Shine, 0.3, 0.16, 0.15, 0.8);
+            }
         } else {
             draw(0, Depth::Shade, 1.0, 0.0, 0.0, 1.0);
             draw(1, Depth::Body, 0.72, 0.1, 0.02, 0.98);

@@ -6,8 +6,9 @@
 //! E = Σ a (|cᵢ₊₁ − cᵢ|/w − 1)² + Σ a [ (H/h − 1)² + S ((l − l₀)/w)² ] + Σ a B [ (κ_round)² + (w/h)² (κ_column)² ]
 //!
 //! What a post leans doesn't lower the round: its height is measured square to the work, as a swatch is, and the lean
-//! is shear; the direction of the work is taken on both sides of a post, half each, since the mean of the two would not
-//! see a round that zigzags. κ are second differences along the round and up a column, in stitch widths, taken along the normal of the
+//! is shear. Height is measured against the direction of the work on both sides of a post together; lean on either side by
+//! itself, half each, since the mean of the two would not see a round that zigzags. On a disc the work turns by π/n on
+//! either side, and a post that stands straight seems to lean by that: l₀ allows for it. κ are second differences along the round and up a column, in stitch widths, taken along the normal of the
 //! fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of
 //! thickness t. Rounds
 //! that can be blocked flat are held level as in the shape of revolution.
@@ -17,6 +18,7 @@ use nalgebra_sparse::na::Vector3;
 use super::Fabric;
 use super::net::Net;
 use crate::geometry::shape::{BLOCKING, Rest};
+use crate::geometry::{RoundShape, SideShape};
 use crate::units::{Angle, TURN};
 
 /// A place or a way in space, mm.
@@ -28,7 +30,6 @@ pub(super) struct Energy {
     hoops: Vec<Hoop>,
     posts: Vec<Post>,
     bends: Vec<Bend>,
-    shear: f64,
 }
 
 #[derive(Clone, Copy, Debug)]
@@ -47,7 +48,9 @@ struct Post {
     height: f64,
     width: f64,
     lean: f64,
+    /// Weights of its height and of its lean.
     weight: f64,
+    shear: f64,
     /// Weight with which it is held level, against that of its height.
     level: f64,
 }
@@ -71,14 +74,15 @@ const PINNED: f64 = 4.0;
 /// An entry of a symmetric matrix.
 pub(super) type Entry = (usize, usize, f64);
 
-/// Parts of a residual smaller than this share of the largest are left out of the stiffness.
-const SMALL: f64 = 0.02;
+/// Parts of a residual that change it by less than this share of what its largest can are left out of the stiffness: most
+/// of them stand square to the moves in question.
+const SMALL: f64 = 0.12;
 
 /// What a residual changes by when a point moves.
 type Part = (usize, Vec3);
 
 impl Energy {
-    pub(super) fn of(net: &Net, rest: &Rest, fabric: &Fabric, pinned: bool) -> Self {
+    pub(super) fn of(net: &Net, rest: &Rest, body: &SideShape, fabric: &Fabric, pinned: bool) -> Self {
         let area = |at: usize| (net.heads[at].width * net.heads[at].height).max(1e-6);
         let own = net.ring.end..net.heads.len();
         let mean = own.clone().map(area).sum::<f64>() / own.len().max(1) as f64;
@@ -87,7 +91,8 @@ impl Energy {
             let thickness = net.heads[at].stitch.row().thickness;
             fabric.bending * thickness * thickness / 12.0
         };
-        let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new(), shear: fabric.shear };
+        let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new() };
+        let turns = turns(net, body);
         for (at, head) in net.heads.iter().enumerate() {
             // Of a small ring the chords are shorter than the arcs.
             let count = head.round.map_or(net.ring.len(), |round| net.rounds[round].len()).max(3) as f64;
@@ -107,16 +112,29 @@ impl Energy {
                     [head.before.unwrap_or(at), head.after.unwrap_or(at)]
                 };
                 let ([a, b], [c, d]) = (side(at), side(middle));
-                let weight = share(at) / head.feet.len() as f64 / 2.0;
-                for along in [[a, at, c, middle], [at, b, middle, d]] {
+                let weight = share(at) / head.feet.len() as f64;
+                let half = weight * fabric.shear / 2.0;
+                let turn = turns.get(round).copied().unwrap_or(0.0);
+                // A post that leans on a disc is longer than the round is high, by the bend of the round along its lean;
+                // by shaping nearby every post leans up to half a stitch.
+                let bent = 2.0 * turn / (head.height * head.width).max(1e-9);
+                let lean = foot.lean * foot.lean + head.width * head.width / 12.0;
+                let height = head.height * (1.0 - bent * bent * lean / 8.0).max(0.5);
+                let sides = [
+                    ([a, b, c, d], (weight, 0.0), 0.0),
+                    ([a, at, c, middle], (0.0, half), turn),
+                    ([at, b, middle, d], (0.0, half), -turn),
+                ];
+                for (along, (weight, shear), turn) in sides {
                     energy.posts.push(Post {
                         head: at,
                         on: foot.on.clone(),
                         along,
-                        height: head.height,
+                        height,
                         width: head.width,
-                        lean: foot.lean,
+                        lean: foot.lean + turn,
                         weight,
+                        shear,
                         level: if pinned {
                             PINNED
                         } else if blocked {
@@ -169,38 +187,10 @@ impl Energy {
         }
         let mut parts = Vec::new();
         for post in &self.posts {
-            self.post(post, x, &mut parts, with);
+            post.residuals(x, &mut parts, with);
         }
         for bend in &self.bends {
             bend.residual(x, with);
-        }
-    }
-
-    fn post(&self, post: &Post, x: &[Vec3], parts: &mut Vec<Part>, with: &mut impl FnMut(f64, f64, &[Part])) {
-        let per = 1.0 / post.on.len().max(1) as f64;
-        let d = x[post.head] - x[post.on.clone()].iter().sum::<Vec3>() * per;
-        let [a, b, p, q] = post.along;
-        let along = x[b] - x[a] + x[q] - x[p];
-        let length = along.norm();
-        let (t, inverse) = if length > 1e-6 { (along / length, 1.0 / length) } else { (Vec3::zeros(), 0.0) };
-        let lean = d.dot(&t);
-        let square = d - t * lean;
-        let height = square.norm().max(1e-9);
-        let up = square / height;
-        let mut tell = |value: f64, weight: f64, to_d: Vec3, to_t: Vec3| {
-            parts.clear();
-            parts.push((post.head, to_d));
-            parts.extend(post.on.clone().map(|at| (at, -to_d * per)));
-            parts.extend([(a, -to_t), (b, to_t), (p, -to_t), (q, to_t)]);
-            with(value, weight, parts);
-        };
-        let strain = height / post.height - 1.0;
-        tell(strain, post.weight, up / post.height, up * (-lean * inverse / post.height));
-        let shear = (lean - post.lean) / post.width;
-        tell(shear, post.weight * self.shear, t / post.width, square * (inverse / post.width));
-        if post.level > 0.0 {
-            let rise = Vec3::new(0.0, 0.0, 1.0 / post.height);
-            tell(d.z / post.height, post.weight * post.level, rise, Vec3::zeros());
         }
     }
 
@@ -221,13 +211,61 @@ impl Energy {
         self.residuals(x, &mut |_, weight, parts| {
             own.clear();
             own.extend(parts.iter().map(|(at, by)| (*at, by.dot(&ways[*at]))));
-            let most = own.iter().map(|(_, by)| by.abs()).fold(0.0, f64::max);
+            let most = parts.iter().map(|(_, by)| by.norm_squared()).fold(0.0, f64::max).sqrt();
             own.retain(|(_, by)| by.abs() > SMALL * most);
             for (i, a) in &own {
                 entries.extend(own.iter().map(|(j, b)| (*i, *j, 2.0 * weight * a * b)));
             }
         });
         entries
+    }
+}
+
+/// By how much a straight post of each round seems to lean against the work on one side of it, mm: the turn of the work,
+/// half a stitch of the round and half a stitch of the one below, times what the round adds to the radius.
+fn turns(net: &Net, body: &SideShape) -> Vec<f64> {
+    let per = |count: usize| if count > 2 { TURN / 4.0 / count as f64 } else { 0.0 };
+    let (mut reach, mut below) = (body.start.mm(), net.ring.len());
+    let one = |(own, round): (&std::ops::Range<usize>, &RoundShape)| {
+        let grown = round.radius.mm() - reach;
+        let turn = if below > 2 { per(own.len()) + per(below) } else { 2.0 * per(own.len()) };
+        (reach, below) = (round.radius.mm(), own.len());
+        turn * grown
+    };
+    net.rounds.iter().zip(&body.rounds).map(one).collect()
+}
+
+impl Post {
+    fn residuals(&self, x: &[Vec3], parts: &mut Vec<Part>, with: &mut impl FnMut(f64, f64, &[Part])) {
+        let per = 1.0 / self.on.len().max(1) as f64;
+        let d = x[self.head] - x[self.on.clone()].iter().sum::<Vec3>() * per;
+        let [a, b, p, q] = self.along;
+        let along = x[b] - x[a] + x[q] - x[p];
+        let length = along.norm();
+        let (t, inverse) = if length > 1e-6 { (along / length, 1.0 / length) } else { (Vec3::zeros(), 0.0) };
+        let lean = d.dot(&t);
+        let square = d - t * lean;
+        let height = square.norm().max(1e-9);
+        let up = square / height;
+        let mut tell = |value: f64, weight: f64, to_d: Vec3, to_t: Vec3| {
+            parts.clear();
+            parts.push((self.head, to_d));
+            parts.extend(self.on.clone().map(|at| (at, -to_d * per)));
+            parts.extend([(a, -to_t), (b, to_t), (p, -to_t), (q, to_t)]);
+            with(value, weight, parts);
+        };
+        if self.weight > 0.0 {
+            let strain = height / self.height - 1.0;
+            tell(strain, self.weight, up / self.height, up * (-lean * inverse / self.height));
+        }
+        if self.shear > 0.0 {
+            let shear = (lean - self.lean) / self.width;
+            tell(shear, self.shear, t / self.width, square * (inverse / self.width));
+        }
+        if self.level > 0.0 {
+            let rise = Vec3::new(0.0, 0.0, 1.0 / self.height);
+            tell(d.z / self.height, self.weight * self.level, rise, Vec3::zeros());
+        }
     }
 }
 

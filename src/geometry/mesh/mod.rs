@@ -19,6 +19,9 @@ use crate::limits;
 use crate::plan::{Plan, SizePlan};
 use crate::units::TURN;
 
+/// Fall of the energy, as a share, that ends the search: of a piece that stands as its body does, and of one that waves.
+const EVEN: (f64, f64) = (1e-3, 1e-4);
+
 /// Share of chains over gaps above which a flat piece is lace, which is pinned out.
 pub const LACE: f64 = 0.03;
 
@@ -41,9 +44,10 @@ pub struct Fabric {
 }
 
 impl Default for Fabric {
-    /// Twice as stiff as the sheet, since the yarn doesn't slip back by itself, and soft against shear: our judgement.
+    /// A little stiffer than the sheet, since yarn holds on to yarn, and softer against shear than against stretch: our
+    /// judgement, by how hats, hexagons and ruffles come out.
     fn default() -> Self {
-        Self { bending: 2.0, shear: 0.1 }
+        Self { bending: 1.5, shear: 0.3 }
     }
 }
 
@@ -71,18 +75,19 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
     let mut net = Net::of(plan, size, &rest);
     let pinned = lies_flat(body) && net.hangs() > LACE;
     let start = start::lay(size, &net, &rest, body, pinned);
-    if !body.findings.iter().any(|finding| finding.kind == FindingKind::Ruffles) {
+    let ruffles = body.findings.iter().any(|finding| finding.kind == FindingKind::Ruffles);
+    if !ruffles {
         settle(&mut net, body);
     }
     let mut points = start.points;
     let count = net.heads.len();
     let too_large = count > limits::MESH;
     if count > 3 && !too_large {
-        let energy = energy::Energy::of(&net, &rest, fabric, pinned);
+        let energy = energy::Energy::of(&net, &rest, body, fabric, pinned);
         let width = net.heads.iter().map(|head| head.width).sum::<f64>() / count as f64;
         let steps = (EFFORT / count).clamp(60, 600);
         let order = order::dissect(&spots(&net, &start.angles));
-        relax::relax(&energy, &net, &mut points, &order, width, steps);
+        relax::relax(&energy, &net, &mut points, &order, width, (steps, if ruffles { EVEN.1 } else { EVEN.0 }));
     }
     let strain = strain(&net, &points);
     Mesh { net, points, strain, flat: lies_flat(body), pinned, too_large }

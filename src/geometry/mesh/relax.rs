@@ -19,14 +19,14 @@ use super::net::Net;
 const MEMORY: usize = 10;
 
 /// Steps with one guess at the curvature.
-const KEPT: usize = 40;
+const KEPT: usize = 60;
 
 /// A net whose heads move less than this share of a stitch in a step is at rest.
 const STILL: f64 = 2e-3;
 
-/// So is one whose energy falls by less than this share in so many steps: what still moves then are single stitches that
-/// slide past one another.
-const EVEN: (f64, usize) = (1e-3, 5);
+/// So is one whose energy falls by less than a given share in so many steps: what still moves then are single stitches
+/// that slide past one another.
+const EVEN: usize = 5;
 
 /// A stiffness so small that it only holds the net in its place.
 const HOLD: f64 = 1e-4;
@@ -108,8 +108,15 @@ struct Step {
     per: f64,
 }
 
-/// Lets the net go from `x`, at most `steps` steps; `width` is that of a stitch.
-pub(super) fn relax(energy: &Energy, net: &Net, x: &mut Vec<Vec3>, order: &[usize], width: f64, steps: usize) {
+/// Lets the net go from `x`, at most so many steps, until the energy is even to a share; `width` is that of a stitch.
+pub(super) fn relax(
+    energy: &Energy,
+    net: &Net,
+    x: &mut Vec<Vec3>,
+    order: &[usize],
+    width: f64,
+    (steps, even): (usize, f64),
+) {
     let (mut value, mut slope) = energy.at(x);
     let mut taken = 0;
     let mut fallen = VecDeque::from([value]);
@@ -136,8 +143,8 @@ pub(super) fn relax(energy: &Energy, net: &Net, x: &mut Vec<Vec3>, order: &[usiz
             }
             (*x, slope, value) = (next, to, lower);
             fallen.push_back(value);
-            let before = if fallen.len() > EVEN.1 { fallen.pop_front() } else { None };
-            if farthest < STILL * width || before.is_some_and(|before| before - value < EVEN.0 * value) {
+            let before = if fallen.len() > EVEN { fallen.pop_front() } else { None };
+            if farthest < STILL * width || before.is_some_and(|before| before - value < even * value) {
                 return;
             }
         }
