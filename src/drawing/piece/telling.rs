@@ -22,7 +22,7 @@ pub(super) fn title(plan: &Plan, size: &SizePlan) -> String {
 pub(super) fn description(plan: &Plan, size: &SizePlan, body: &SideShape, eye: &Eye) -> String {
     let words = Words::of(plan.design.language);
     let from = if eye.from.degrees() > ABOVE { "piece-from-above" } else { "piece-from-front" };
-    let mut sentences = vec![words.say(from)];
+    let mut sentences = vec![format!("{}.", title(plan, size)), words.say(from)];
     let writer = Writer { words: &words, terms: plan.design.terms };
     let worked = stitches(size).into_iter().map(|stitch| writer.name(stitch)).collect::<Vec<_>>().join(", ");
     sentences.push(words.with("piece-worked", &[("stitches", Arg::Text(&worked))]));

@@ -3,13 +3,14 @@
 //! With w and h the width and height of a stitch at rest, a its share of the area against the mean, T the direction of
 //! the work at a post, d the way from foot to head, l = d·T its lean and H its length square to the work:
 //!
-//! E = Σ a (|cᵢ₊₁ − cᵢ|/w − 1)² + Σ a [ (H/h − 1)² + S ((l − l₀)/w)² ] + Σ a B [ (κ_round)² + (w/h)² (κ_column)² ]
+//! E = Σ a (|cᵢ₊₁ − cᵢ|/w − 1)² + Σ a [ (H/h − 1)² + S ((l − l₀)/w)² ] + Σ a B [ κ² + θ² ]
 //!
 //! What a post leans doesn't lower the round: its height is measured square to the work, as a swatch is, and the lean
 //! is shear. Height is measured against the direction of the work on both sides of a post together; lean on either side by
 //! itself, half each, since the mean of the two would not see a round that zigzags. On a disc the work turns by π/n on
-//! either side, and a post that stands straight seems to lean by that: l₀ allows for it. κ are second differences along the round and up a column, in stitch widths, taken along the normal of the
-//! fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of
+//! either side, and a post that stands straight seems to lean by that: l₀ allows for it. κ are second
+//! differences along the round in stitch widths, θ angles between the posts of a column, each a stiff rod: both along the
+//! normal of the fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of
 //! thickness t. Rounds
 //! that can be blocked flat are held level as in the shape of revolution.
 
@@ -170,10 +171,9 @@ impl Energy {
             return;
         };
         let (upper, lower) = (head.height, net.heads[middle].height);
-        let lean = 2.0 * head.width / (upper + lower);
         let along = [before, after];
         let (points, up) = ([foot, middle, at], [foot, at]);
-        self.bends.push(Bend { points, per: [1.0 / lower, 1.0 / upper], along, up, weight: weight * lean * lean });
+        self.bends.push(Bend { points, per: [1.0 / lower, 1.0 / upper], along, up, weight });
     }
 
     /// Calls `with` with every residual: its value, its weight, and what it changes by when points move.
