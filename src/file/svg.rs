@@ -245,7 +245,7 @@ fn transform(place: Affine, turn_decimals: u32) -> String {
 }
 
 /// Pieces of a path from which on it is written in steps from point to point, which are shorter numbers.
-const MANY: usize = 12;
+const MANY: usize = 25;
 
 /// Path data with absolute coordinates, or in steps where the path has many pieces.
 fn path_data(path: &BezPath, decimals: u32) -> String {

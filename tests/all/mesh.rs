@@ -6,6 +6,7 @@ use roundelay::design::Kind;
 use roundelay::geometry::mesh::{Fabric, Mesh, mesh};
 use roundelay::geometry::predict;
 use roundelay::plan::{Plan, spread};
+use roundelay::units::{Angle, hypot, power};
 
 use crate::fabric::{H, SIX, along, at_width, flat, piece, plan, straight};
 
@@ -44,7 +45,7 @@ fn mean(mesh: &Mesh, round: usize) -> (f64, f64) {
     let own = &mesh.points[mesh.net.rounds[round].clone()];
     let count = own.len() as f64;
     let (x, y) = (own.iter().map(|p| p.x).sum::<f64>() / count, own.iter().map(|p| p.y).sum::<f64>() / count);
-    let radius = own.iter().map(|p| (p.x - x).hypot(p.y - y)).sum::<f64>() / count;
+    let radius = own.iter().map(|p| hypot(p.x - x, p.y - y)).sum::<f64>() / count;
     (radius, own.iter().map(|p| p.z).sum::<f64>() / count)
 }
 
@@ -57,8 +58,7 @@ fn apart(plan: &Plan, mesh: &Mesh) -> f64 {
     let top = lifts.sum::<f64>() / body.rounds.len() as f64;
     let off = |(i, round): (usize, &roundelay::geometry::RoundShape)| {
         let (r, z) = mean(mesh, i);
-        let off = (r - round.radius.mm()).abs().max((z - top - round.height.mm()).abs()) / reach;
-        off
+        (r - round.radius.mm()).abs().max((z - top - round.height.mm()).abs()) / reach
     };
     body.rounds.iter().enumerate().map(off).fold(0.0, f64::max)
 }
@@ -89,14 +89,14 @@ fn a_cone_agrees() {
 #[test]
 fn a_ball_agrees() {
     let radius = 24.0 * H * 4.0 / TURN;
-    let counts = along(|s| radius * (s / radius).sin(), SIX, 47);
+    let counts = along(|s| radius * Angle::from_radians(s / radius).sin(), SIX, 47);
     let ball = at_width(plan(Kind::Ball, Foundation::Ring, &[piece("ball", straight(), counts)]), SIX);
     agrees("ball", &scattered(ball));
 }
 
 /// Largest and smallest distance from the axis in a round.
 fn reaches(mesh: &Mesh, round: usize) -> (f64, f64) {
-    let reach = mesh.points[mesh.net.rounds[round].clone()].iter().map(|p| p.x.hypot(p.y));
+    let reach = mesh.points[mesh.net.rounds[round].clone()].iter().map(|p| hypot(p.x, p.y));
     reach.fold((0.0, f64::INFINITY), |(most, least), reach| (most.max(reach), least.min(reach)))
 }
 
@@ -120,10 +120,11 @@ fn stacked_increases_make_a_hexagon() {
 #[test]
 fn growth_by_a_constant_ratio_makes_the_hyperbolic_plane() {
     // Henderson & Taimina, Crocheting the hyperbolic plane (Mathematical Intelligencer 23, 2001): where the number of
-    // stitches grows by the ratio q a round, R = h/ln q; a circle of radius r in it is 2πR sinh(r/R) around.
-    let ratio: f64 = 1.12;
-    let radius = H / ratio.ln();
-    let around = |r: f64| TURN * radius * (r / radius).sinh();
+    // stitches grows by the ratio q a round, R = h/ln q (here q = e^(1/9)); a circle of radius r in it is
+    // 2πR sinh(r/R) around.
+    let radius = 9.0 * H;
+    let e = |exponent: f64| power(core::f64::consts::E, exponent);
+    let around = |r: f64| TURN * radius * (e(r / radius) - e(-r / radius)) / 2.0;
     let counts = (1..=16).map(|k| (around(f64::from(k) * H) / SIX).round() as u32);
     let wavy = scattered(at_width(plan(Kind::Mat, Foundation::Ring, &[piece("mat", flat(), counts)]), SIX));
     // A limp fabric, which gives up its stretch altogether.

@@ -97,12 +97,15 @@ fn inked(svg: &str) -> f64 {
 }
 
 #[test]
-fn a_basket_is_as_wide_as_predicted() {
+fn a_basket_is_as_wide_as_its_mesh() {
     let plan = solved(&hdc_basket());
     let body = predict(&plan, &plan.sizes[0]);
     let options = PieceOptions { eye: Some(front()), scale: Some(SCALE), ..PieceOptions::default() };
     let got = inked(&svg::write(&drawn(&plan, &plan.sizes[0], &body, &options))) * 25.4 / 300.0;
-    let wanted = 2.0 * SCALE * body.rounds.iter().map(|round| round.radius.mm()).fold(0.0, f64::max);
+    let (space, view) = (space(&plan), View::new(&front(), 1.0));
+    let across = space.points.iter().map(|point| view.project(point).0.x);
+    let (least, most) = across.fold((0.0_f64, 0.0_f64), |(least, most), x| (least.min(x), most.max(x)));
+    let wanted = SCALE * (most - least);
     assert!((got / wanted - 1.0).abs() < 0.005, "{got:.2} mm against {wanted:.2} mm");
 }
 

@@ -55,6 +55,9 @@ const ROOM: f64 = 0.03;
 /// have a shine; of more, each is too small to show them.
 const FINE: (usize, usize) = (700, 4000);
 
+/// Height of a picot's top, in heights of the stitch that it stands on.
+const CREST: f64 = 1.7;
+
 /// Strands of less tone lie on the far side of their stitch.
 const LIT: f64 = 0.93;
 
@@ -62,7 +65,7 @@ const LIT: f64 = 0.93;
 const PLIES: usize = 260;
 
 /// Seen at a flatter angle than this (its cosine), a patch is drawn without strands.
-const GRAZING: f64 = 0.12;
+const GRAZING: f64 = 0.14;
 
 /// A patch of which less than this share is seen is drawn without strands.
 const CLEAR: f64 = 0.15;
@@ -141,6 +144,8 @@ impl<'a> Sheet<'a> {
             extent = Some(extent.map_or(own, |extent| extent.union(own)));
         };
         space.patches.iter().flat_map(|patch| patch.corners).for_each(|p| grow(view.project(&p).0));
+        let crests = space.patches.iter().filter(|patch| patch.picot.is_some());
+        crests.for_each(|patch| grow(view.project(&patch.at(0.0, CREST, 0.0)).0));
         // The shadow about the foot.
         for i in 0..24 {
             let angle = Angle::from_radians(TURN * f64::from(i) / 24.0);
@@ -187,7 +192,7 @@ impl<'a> Sheet<'a> {
             let stroke = |width: f64, ends| Some(Stroke { width, ink: key.ink, ends, dashes: Vec::new() });
             Item::Path(match key.rank {
                 // A hair of its own colour closes the seam between two patches.
-                0 => PathItem { path, fill: Some(key.ink), stroke: stroke(0.15, Ends::Round) },
+                0 => PathItem { path, fill: Some(key.ink), stroke: stroke(0.08, Ends::Round) },
                 _ => PathItem {
                     path,
                     fill: None,
@@ -232,7 +237,7 @@ impl<'a> Sheet<'a> {
         for strand in strands(patch, right) {
             let squeezed = if strand.level { low } else { narrow };
             // At the edge of what is seen, strands don't stand out over the fabric.
-            let round = 0.4 + 0.6 * normal.z.abs();
+            let round = 0.3 + 0.7 * normal.z.abs();
             let width = strand.width * page_width * squeezed.max(0.3) * round;
             let yarn = if strand.below { self.yarn(patch.below) } else { yarn };
             self.strand(patch, &strand, (layer, yarn, lit * strand.tone, width), (right, normal.z.abs(), count), paths);

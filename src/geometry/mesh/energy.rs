@@ -6,13 +6,12 @@
 //! E = Σ a (|cᵢ₊₁ − cᵢ|/w − 1)² + Σ a [ (H/h − 1)² + S ((l − l₀)/w)² ] + Σ a B [ κ² + θ² ]
 //!
 //! What a post leans doesn't lower the round: its height is measured square to the work, as a swatch is, and the lean
-//! is shear. Height is measured against the direction of the work on both sides of a post together; lean on either side by
-//! itself, half each, since the mean of the two would not see a round that zigzags. On a disc the work turns by π/n on
-//! either side, and a post that stands straight seems to lean by that: l₀ allows for it. κ are second
-//! differences along the round in stitch widths, θ angles between the posts of a column, each a stiff rod: both along the
-//! normal of the fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of
-//! thickness t. Rounds
-//! that can be blocked flat are held level as in the shape of revolution.
+//! is shear. Height is measured against the direction of the work on both sides of a post together; lean on either side
+//! by itself, half each, since the mean of the two would not see a round that zigzags. On a disc the work turns by π/n on
+//! either side, and a post that stands straight seems to lean by that: l₀ allows for it. κ are second differences along
+//! the round in stitch widths, θ angles between the posts of a column, each a stiff rod: both along the normal of the
+//! fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of thickness t. Rounds that can
+//! be blocked flat are held level as in the shape of revolution.
 
 use nalgebra_sparse::na::Vector3;
 

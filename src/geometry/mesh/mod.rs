@@ -89,6 +89,7 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
         let order = order::dissect(&spots(&net, &start.angles));
         relax::relax(&energy, &net, &mut points, &order, width, (steps, if ruffles { EVEN.1 } else { EVEN.0 }));
     }
+    centre(&mut points);
     let strain = strain(&net, &points);
     Mesh { net, points, strain, flat: lies_flat(body), pinned, too_large }
 }
@@ -114,6 +115,13 @@ fn settle(net: &mut Net, body: &SideShape) {
         head.width *= 1.0 + round.hoop_strain.clamp(-most, most);
         head.height *= 1.0 + round.slant_strain.clamp(-most, most);
     }
+}
+
+/// Moves a piece so that its middle lies on the axis: a fabric in space drifts.
+fn centre(points: &mut [Vec3]) {
+    let mut middle = points.iter().sum::<Vec3>() / points.len().max(1) as f64;
+    middle.z = 0.0;
+    points.iter_mut().for_each(|point| *point -= middle);
 }
 
 fn spots(net: &Net, angles: &[f64]) -> Vec<order::Spot> {

@@ -1,5 +1,6 @@
 //! Which stitch hangs on which: the heads of all rounds as a net.
 
+use std::iter::once;
 use std::ops::Range;
 
 use crate::craft::{Build, Close, Foundation, Loops, Op, Round, Spot, Stitch};
@@ -252,8 +253,8 @@ fn spots(below: &Range<usize>, next: usize, op: &Op) -> Vec<Range<usize>> {
     match op.into {
         Spot::Together => (0..used).map(|i| place(i)..place(i) + 1).collect(),
         // A space doesn't run across the end of a round.
-        Spot::Space if place(0) + used <= below.end => vec![place(0)..place(0) + used],
-        Spot::Stitch | Spot::Space | Spot::Air | Spot::Skip => vec![place(0)..place(0) + 1],
+        Spot::Space if place(0) + used <= below.end => once(place(0)..place(0) + used).collect(),
+        Spot::Stitch | Spot::Space | Spot::Air | Spot::Skip => once(place(0)..place(0) + 1).collect(),
     }
 }
 
