@@ -80,8 +80,8 @@ fn right_side(patch: &Patch) -> Vec<Strand> {
         Build::Post(Side::Back) => sunk(),
         Build::Cluster => fan(row.stems, 0.30, 0.24),
         Build::Puff => fan(row.stems + 1, 0.42, 0.30),
-        Build::Bobble => ball(row.stems, 0.62),
-        Build::Popcorn => [ball(row.stems, 0.55), vec![lip()]].concat(),
+        Build::Bobble => ball(row.stems, 0.74),
+        Build::Popcorn => [ball(row.stems, 0.68), vec![lip()]].concat(),
         Build::Picot => picot().into(),
     }
 }
@@ -131,17 +131,17 @@ fn stem(patch: &Patch, wraps: u8) -> Vec<Strand> {
 /// A post stitch from the front: a thick post in front of the fabric, with shade on both sides.
 fn raised() -> Vec<Strand> {
     vec![
-        up(&[[0.0, -0.32, 0.1], [0.0, 0.9, 0.1]], 0.86, 0.3, OVER),
-        up(&[[-0.15, -0.36, 0.4], [-0.2, 0.3, 0.5], [-0.15, 0.9, 0.4]], 0.36, 1.08, OUT),
-        up(&[[0.15, -0.36, 0.4], [0.2, 0.3, 0.5], [0.15, 0.9, 0.4]], 0.36, 0.9, OUT),
+        up(&[[0.04, -0.3, 0.1], [0.04, 0.88, 0.1]], 1.12, 0.42, OVER),
+        up(&[[-0.2, -0.36, 0.4], [-0.26, 0.3, 0.5], [-0.2, 0.92, 0.4]], 0.52, 1.08, OUT),
+        up(&[[0.2, -0.36, 0.4], [0.26, 0.3, 0.5], [0.2, 0.92, 0.4]], 0.52, 0.92, OUT),
     ]
 }
 
 /// A post stitch from the back: it sinks behind the fabric and pushes the heads below out into a ridge.
 fn sunk() -> Vec<Strand> {
     vec![
-        up(&[[-0.12, 0.0, -0.3], [-0.12, 0.8, -0.3]], 0.24, 0.62, BEHIND),
-        up(&[[0.12, 0.0, -0.3], [0.12, 0.8, -0.3]], 0.24, 0.54, BEHIND),
+        up(&[[-0.16, 0.0, -0.2], [-0.16, 0.86, -0.2]], 0.34, 0.78, BEHIND),
+        up(&[[0.16, 0.0, -0.2], [0.16, 0.86, -0.2]], 0.34, 0.68, BEHIND),
         across(&[[-0.48, 0.0, 0.2], [0.0, 0.07, 0.25], [0.48, 0.05, 0.2]], 0.27, 0.95, OVER),
     ]
 }

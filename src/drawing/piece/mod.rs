@@ -55,6 +55,9 @@ const ROOM: f64 = 0.03;
 /// have a shine; of more, each is too small to show them.
 const FINE: (usize, usize) = (700, 4000);
 
+/// Width of the line that closes the seam between two patches, mm.
+const HAIR: f64 = 0.13;
+
 /// Height of a picot's top, in heights of the stitch that it stands on.
 const CREST: f64 = 1.7;
 
@@ -192,7 +195,7 @@ impl<'a> Sheet<'a> {
             let stroke = |width: f64, ends| Some(Stroke { width, ink: key.ink, ends, dashes: Vec::new() });
             Item::Path(match key.rank {
                 // A hair of its own colour closes the seam between two patches.
-                0 => PathItem { path, fill: Some(key.ink), stroke: stroke(0.08, Ends::Round) },
+                0 => PathItem { path, fill: Some(key.ink), stroke: stroke(HAIR, Ends::Round) },
                 _ => PathItem {
                     path,
                     fill: None,
