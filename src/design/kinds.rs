@@ -13,6 +13,29 @@ pub enum Kind {
     Ball,
 }
 
+/// One figure of a size, as its table gives it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SizeFigure {
+    /// Circumference of the head it is made for.
+    Head,
+    /// Circumference that comes out.
+    Around,
+    /// By how much it is wider than the head.
+    Ease,
+    /// From the middle of the crown along the fabric to the edge, or to where a brim begins.
+    Depth,
+    /// Length of the brim along the fabric.
+    Brim,
+    /// Width across.
+    Across,
+    /// Height of the whole piece as it stands.
+    Height,
+    /// The same with its last part folded down.
+    Folded,
+    /// Hat size as labelled.
+    HatSize,
+}
+
 /// All that is known of a kind.
 #[derive(Debug)]
 pub struct KindRow {
@@ -28,6 +51,12 @@ pub struct KindRow {
     pub flat: bool,
     /// True where a last part under the front loops folds down over the one before it.
     pub folds_down: bool,
+    /// What the table of sizes gives of each, in this order.
+    pub sizes: &'static [SizeFigure],
+    /// True where it is closed and filled.
+    pub stuffed: bool,
+    /// Message that says how it is washed and dried into shape.
+    pub dried: &'static str,
     /// Messages of the cautions that hold for every piece of the kind, whatever its size.
     pub cautions: &'static [&'static str],
 }
@@ -39,6 +68,16 @@ static HAT: KindRow = KindRow {
     from_the_foot: false,
     flat: false,
     folds_down: false,
+    sizes: &[
+        SizeFigure::Head,
+        SizeFigure::Around,
+        SizeFigure::Ease,
+        SizeFigure::Depth,
+        SizeFigure::Brim,
+        SizeFigure::HatSize,
+    ],
+    stuffed: false,
+    dried: "page-dry-hat",
     cautions: &[],
 };
 
@@ -50,13 +89,35 @@ const NOT_WORN: KindRow = KindRow {
     from_the_foot: false,
     flat: false,
     folds_down: false,
+    sizes: &[SizeFigure::Across, SizeFigure::Around, SizeFigure::Height],
+    stuffed: false,
+    dried: "page-dry-flat",
     cautions: &[],
 };
 
-static BASKET: KindRow =
-    KindRow { word: "basket", from_the_foot: true, folds_down: true, cautions: &["page-care-heat"], ..NOT_WORN };
-static MAT: KindRow = KindRow { word: "mat", flat: true, cautions: &["page-care-heat"], ..NOT_WORN };
-static BALL: KindRow = KindRow { word: "ball", cautions: &["page-care-toy", "page-care-ends"], ..NOT_WORN };
+static BASKET: KindRow = KindRow {
+    word: "basket",
+    from_the_foot: true,
+    folds_down: true,
+    sizes: &[SizeFigure::Across, SizeFigure::Around, SizeFigure::Height, SizeFigure::Folded],
+    dried: "page-dry-basket",
+    cautions: &["page-care-heat"],
+    ..NOT_WORN
+};
+static MAT: KindRow = KindRow {
+    word: "mat",
+    flat: true,
+    sizes: &[SizeFigure::Across, SizeFigure::Around],
+    cautions: &["page-care-heat"],
+    ..NOT_WORN
+};
+static BALL: KindRow = KindRow {
+    word: "ball",
+    stuffed: true,
+    dried: "page-dry-ball",
+    cautions: &["page-care-toy", "page-care-ends"],
+    ..NOT_WORN
+};
 
 impl Kind {
     /// All of them, in the order in which a maker is told of them.

@@ -28,7 +28,7 @@ mod tree;
 pub mod weights;
 
 pub(crate) use fields::{listed, nearest, shortened};
-pub use kinds::Kind;
+pub use kinds::{Kind, SizeFigure};
 pub use model::*;
 pub use shapes::Shape;
 pub use starter::STARTER;

@@ -193,7 +193,9 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         let way = view.part_outline(part);
         // The length of a flat part is half the difference of its widths: it would be said twice.
         if let (Some(&from), Some(&to), false) = (way.first(), way.last(), part.flat) {
-            found.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value: part.length });
+            // As long as its rounds are high: what the maker measures, and what stands in the table of parts.
+            let value = size.parts.get(index).map_or(part.length, |part| part.length);
+            found.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value });
         }
         // Of edges alike the last is measured, where the first of them is.
         let at = view.measured_edge(part);

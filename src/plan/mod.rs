@@ -13,6 +13,7 @@ mod explain;
 mod finish;
 mod fit;
 mod gauges;
+mod measures;
 mod outcome;
 mod part;
 mod phase;
@@ -26,6 +27,7 @@ mod stacking;
 mod yarn;
 
 pub use audit::audit;
+pub use measures::{OVER_EARS, TO_BROW};
 pub use solve::solve;
 pub use spread::spread;
 pub use stacking::{Polygon, Stacking, share_stacked};

@@ -30,6 +30,7 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
     }
     let mut sizes = sizes.into_iter().collect::<Option<Vec<_>>>()?;
     outcome::alike(design, &mut sizes, report);
+    super::measures::depths(design, &mut sizes, report);
     Some(Plan { design: design.clone(), gauges, sizes })
 }
 

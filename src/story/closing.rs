@@ -1,8 +1,9 @@
 //! Finishing, and the cautions.
 
 use super::Story;
-use crate::craft::{Foundation, Loops, Stitch};
+use crate::craft::{Close, Foundation, Stitch};
 use crate::design::Finish;
+use crate::plan::SizePlan;
 use crate::story::{Block, Run, Section};
 use crate::units::{Mm, Units};
 use crate::words::Arg;
@@ -35,16 +36,18 @@ impl Story<'_> {
                 let count = ("count", Arg::Count(names.len() as u32));
                 self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", "))), count, tail])
             }
+            _ if first.is_some_and(SizePlan::draws_up) => self.words.with("page-finish-draw-up", &[tail]),
             Finish::SlipStitchEdge if !edged => self.words.with("page-finish-edge", &[tail]),
             Finish::SlipStitchEdge | Finish::FastenOff | Finish::StepDown => {
                 self.words.with("page-finish-off", &[tail])
             }
         });
+        items.extend(self.invisible());
         if first.is_some_and(|size| size.foundation == Foundation::Ring) {
             items.push(self.say("page-finish-ring"));
         }
         items.push(self.say("page-finish-ends"));
-        items.push(self.say("page-finish-block"));
+        items.push(self.say(self.plan.design.kind.row().dried));
         items.extend(self.fold());
         let items = items.into_iter().map(|item| vec![Run::new(item)]).collect();
         self.section("finishing", "page-finishing", false, vec![Block::List { numbered: true, items }])
@@ -52,11 +55,15 @@ impl Story<'_> {
 
     /// How the last part of a basket folds over the one before it, where its first round is worked for that.
     fn fold(&self) -> Option<String> {
-        let size = self.plan.sizes.first().filter(|_| self.plan.design.kind.row().folds_down)?;
-        let [_, .., part] = size.parts.as_slice() else { return None };
-        let first = size.rounds.get((part.first as usize).checked_sub(1)?)?;
-        let named = || self.words.with("page-finish-fold", &[("part", Arg::Text(&part.name))]);
-        (first.loops() == Loops::Front).then(named)
+        let part = self.plan.sizes.first().and_then(|size| self.plan.folded(size))?;
+        Some(self.words.with("page-finish-fold", &[("part", Arg::Text(&part.name))]))
+    }
+
+    /// How the end is made invisible, where rounds are joined and the last one stays open.
+    fn invisible(&self) -> Option<String> {
+        let size = self.plan.sizes.first().filter(|size| !size.draws_up())?;
+        let joined = size.rounds.last()?.close == Close::Join;
+        joined.then(|| self.say("page-finish-invisible"))
     }
 
     pub(super) fn cautions(&self) -> Section {
@@ -68,7 +75,7 @@ impl Story<'_> {
         if worn && self.any_younger(BABY_MONTHS, BABY_HEAD) {
             keys.extend(["page-care-parts", "page-care-sleep", "page-care-ends"]);
         }
-        if worn && self.has_brim() {
+        if self.plan.sizes.iter().any(|size| self.plan.brim(size).is_some()) {
             keys.push("page-care-sun");
         }
         if !keys.is_empty() {
@@ -85,14 +92,6 @@ impl Story<'_> {
             (Some((youngest, _)), _) => youngest < months,
             (None, Some(around)) => around < head,
             (None, None) => false,
-        })
-    }
-
-    /// A brim is the last part of a hat that flares: what flares earlier is its shoulder, and shades nobody.
-    fn has_brim(&self) -> bool {
-        self.plan.design.parts.last().is_some_and(|part| match &part.body {
-            crate::design::Body::Profile(profile) => profile.shape.form().brim,
-            crate::design::Body::Written(_) => false,
         })
     }
 }

@@ -8,7 +8,7 @@ use crate::plan::YarnUse;
 use crate::story::{Block, Cell, Column, Section, Table};
 use crate::units::{Gauge, Mm, Units};
 use crate::words::Arg;
-use crate::words::numbers::decimal;
+use crate::words::numbers::{decimal, length};
 
 /// The lengths over which a gauge is told, each for itself: ten centimetres are no four inches.
 const OVER: [(Mm, &str); 2] = [(Mm::from_cm(10.0), "10\u{a0}cm"), (Mm::from_inches(4.0), "4\u{a0}in")];
@@ -18,6 +18,8 @@ const ONE_DECIMAL: f64 = 10.0;
 const FEW_ASSUMED: usize = 2;
 /// Amounts of yarn under this are told to the metre, yard or gram; above it to the next five.
 const BY_ONES: f64 = 50.0;
+/// Rounds after which the height of the rounds is measured on the piece itself (common practice).
+const FIVE: usize = 5;
 /// Metres in a yard, by the international yard and pound agreement of 1959.
 const YARD: f64 = 0.9144;
 
@@ -28,7 +30,8 @@ impl Story<'_> {
             .into_iter()
             .filter_map(|(key, fact)| Some(vec![Cell::bold(self.say(key)), Cell::new(fact?)]))
             .collect();
-        rows.push(vec![Cell::bold(self.say("page-extras")), Cell::new(self.say("page-extras-list"))]);
+        let extras = if self.plan.design.kind.row().stuffed { "page-extras-list-stuffed" } else { "page-extras-list" };
+        rows.push(vec![Cell::bold(self.say("page-extras")), Cell::new(self.say(extras))]);
         let facts = Table {
             summary: self.say("page-need"),
             continued: String::new(),
@@ -63,8 +66,23 @@ impl Story<'_> {
         }
         if !blocks.is_empty() {
             blocks.push(Block::text(self.say("page-gauge-advice")));
+            blocks.extend(self.five_rounds().map(Block::text));
         }
         self.section("swatch", "page-swatch", false, blocks)
+    }
+
+    /// What five rounds measure, and what helps where they don't: the height of the rounds is what a swatch of a few
+    /// rounds tells least surely. Nothing for what is shorter or begins in several stitches.
+    fn five_rounds(&self) -> Option<String> {
+        let rounds = self.plan.sizes.first()?.rounds.get(..FIVE)?;
+        let stitch = rounds.first()?.stitch;
+        let height = self.plan.gauge(stitch).height * FIVE as f64;
+        let even = self.plan.sizes.iter().flat_map(|size| &size.rounds).any(|round| round.change() == 0);
+        let flat = self.plan.design.kind.row().flat;
+        let alike = rounds.iter().all(|round| round.stitch == stitch) && (even || flat);
+        let key = if flat { "page-five-rounds-flat" } else { "page-five-rounds" };
+        let length = length(height, self.plan.design.units, self.words.language);
+        alike.then(|| self.words.with(key, &[("length", Arg::Text(&length))]))
     }
 
     /// Weight, fibre and ball in one line; nothing where none is known.
@@ -93,7 +111,7 @@ impl Story<'_> {
     pub(super) fn hook_fact(&self) -> Option<String> {
         let hook = self.plan.design.hook?;
         let size = decimal(hook.mm(), 2, self.words.language);
-        Some(match us_hook(hook) {
+        Some(match us_hook(hook).filter(|_| !self.british()) {
             Some(letter) => {
                 self.words.with("page-hook-letter", &[("size", Arg::Text(&size)), ("letter", Arg::Text(letter))])
             }

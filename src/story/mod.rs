@@ -26,7 +26,7 @@ use crate::notation::write::Writer;
 use crate::plan::Plan;
 use crate::report::Place;
 use crate::words::numbers::length;
-use crate::words::{Arg, Words};
+use crate::words::{Arg, Language, Words};
 
 pub use block::*;
 pub use rowtable::*;
@@ -200,6 +200,11 @@ impl<'a> Story<'a> {
             Terms::Uk => "UK",
         };
         ("terms", Arg::Text(terms))
+    }
+
+    /// True for an English pattern in UK terms, which holds no US word where it can say it in its own.
+    fn british(&self) -> bool {
+        self.words.language == Language::EN && self.plan.design.terms == Terms::Uk
     }
 
     fn writer(&self) -> Writer<'_> {

@@ -27,6 +27,10 @@ impl Story<'_> {
                     }));
                 }
                 let mut sentences = told.sentences;
+                // Before the round, after its number.
+                let filled =
+                    self.plan.filled_before(size).is_some_and(|round| (told.first..=told.last).contains(&round));
+                sentences.splice(1..1, filled.then(|| self.say("say-stuff")));
                 let change = self.colour_change(colour, told.colour, (told.first, told.last));
                 // After the number of the round.
                 sentences.splice(1..1, change);

@@ -1,8 +1,10 @@
 //! Sizes and what the counts make of them.
 
 use super::Story;
+use crate::design::SizeFigure;
 use crate::design::hats::{uk_hat_size, us_hat_size};
-use crate::plan::{PartPlan, SizePlan};
+use crate::geometry::sideview::{MeasureKind, side_view};
+use crate::plan::{OVER_EARS, PartPlan, SizePlan, TO_BROW};
 use crate::story::{Block, Cell, Column, Illustration, Section, Table};
 use crate::units::Mm;
 use crate::words::Arg;
@@ -10,6 +12,8 @@ use crate::words::numbers::{decimal, length};
 
 /// Most sizes that stand side by side in large print.
 const SIDE_BY_SIDE: usize = 3;
+/// Hats are labelled by size from about this head on: a baby's cap is known by age.
+const LEAST_LABELLED: Mm = Mm::from_cm(48.0);
 
 impl Story<'_> {
     pub(super) fn sizes(&self) -> Section {
@@ -22,6 +26,11 @@ impl Story<'_> {
             let source = sources.join(self.words.semicolon());
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }
+        if let Some(table) = self.depth_asked() {
+            blocks.push(Block::Heading(self.say("page-depth-asked")));
+            blocks.push(Block::text(self.say("page-depth-note")));
+            blocks.push(Block::Table(table));
+        }
         blocks.extend(
             self.figures(&self.illustrations.schematics, Illustration::Schematic).into_iter().map(Block::Figure),
         );
@@ -32,32 +41,25 @@ impl Story<'_> {
     }
 
     fn size_table(&self) -> Table {
-        let heads = self.plan.sizes.iter().any(|size| size.head.is_some());
         let mut columns = vec![Column::words(self.say("page-size"))];
-        if heads {
-            columns.push(Column::words(self.say("page-head")));
-        }
-        columns.push(Column::words(self.say("page-finished")));
-        if heads {
-            columns.push(Column::numbers(self.say("page-ease")));
-            columns.push(Column::words(self.say("page-hat-size")));
+        let mut rows: Vec<Vec<Cell>> = self.plan.sizes.iter().map(|size| vec![Cell::bold(size.name.clone())]).collect();
+        for figure in self.plan.design.kind.row().sizes {
+            let cells: Vec<Option<String>> =
+                (0..self.plan.sizes.len()).map(|size| self.size_figure(*figure, size)).collect();
+            // What no size has is not asked about.
+            if cells.iter().all(Option::is_none) {
+                continue;
+            }
+            let (key, numbers) = title(*figure);
+            columns.push(if numbers { Column::numbers(self.say(key)) } else { Column::words(self.say(key)) });
+            for (row, cell) in rows.iter_mut().zip(cells) {
+                row.push(Cell::new(cell.unwrap_or("–".to_owned())));
+            }
         }
         columns.extend(["page-rounds", "page-stitches-total"].map(|key| Column::numbers(self.say(key))));
-        let row = |size: &SizePlan| {
-            let mut row = vec![Cell::bold(size.name.clone())];
-            if heads {
-                row.push(self.length_cell(size.head));
-            }
-            row.push(self.length_cell(Some(size.finished)));
-            if heads {
-                row.push(Cell::new(size.head.map_or("–".to_owned(), |head| self.ease(size.finished / head - 1.0))));
-                row.push(Cell::new(size.head.map_or("–".to_owned(), hat_size)));
-            }
-            row.push(Cell::new(size.rounds.len().to_string()));
-            row.push(Cell::new(size.stitches().to_string()));
-            row
-        };
-        let rows = self.plan.sizes.iter().map(row).collect();
+        for (row, size) in rows.iter_mut().zip(&self.plan.sizes) {
+            row.extend([size.rounds.len().to_string(), size.stitches().to_string()].map(Cell::new));
+        }
         let table = Table {
             summary: self.say("page-sizes"),
             continued: String::new(),
@@ -68,6 +70,57 @@ impl Story<'_> {
         };
         // In large letters the titles of so many columns would stand in four lines; a few sizes stand side by side.
         if self.telling.large && self.plan.sizes.len() <= SIDE_BY_SIDE { turned(table) } else { table }
+    }
+
+    /// One figure of a size as it is printed; nothing where the size has none.
+    fn size_figure(&self, figure: SizeFigure, index: usize) -> Option<String> {
+        let size = self.plan.sizes.get(index)?;
+        let length = |value: Mm| length(value, self.plan.design.units, self.words.language);
+        match figure {
+            SizeFigure::Head => size.head.map(length),
+            SizeFigure::Around => Some(length(size.finished)),
+            SizeFigure::Across => Some(length(size.finished / core::f64::consts::PI)),
+            SizeFigure::Ease => size.head.map(|head| self.ease(size.finished / head - 1.0)),
+            SizeFigure::Depth => self.plan.depth(size).map(length),
+            SizeFigure::Brim => self.plan.brim(size).map(length),
+            SizeFigure::Height => self.height(index).map(length),
+            SizeFigure::Folded => {
+                let folded = self.plan.folded(size)?;
+                self.height(index).map(|height| length(height - folded.length))
+            }
+            SizeFigure::HatSize => size.head.filter(|head| *head >= LEAST_LABELLED).map(|head| self.hat_size(head)),
+        }
+    }
+
+    /// Height of a size as it stands; nothing for what lies flat or where the shape isn't known.
+    fn height(&self, index: usize) -> Option<Mm> {
+        let (size, shape) = self.plan.sizes.get(index).zip(self.shapes.get(index))?;
+        let view = side_view(self.plan, size, shape);
+        view.measures.iter().find(|measure| measure.kind == MeasureKind::Height).map(|measure| measure.value)
+    }
+
+    /// How deep a head of each size asks a hat to be; nothing for what has no depth of its own.
+    fn depth_asked(&self) -> Option<Table> {
+        let heads: Vec<(&SizePlan, Mm)> = self
+            .plan
+            .sizes
+            .iter()
+            .filter_map(|size| self.plan.depth(size).and(size.head).map(|head| (size, head)))
+            .collect();
+        let keys = ["page-size", "page-to-brow", "page-over-ears"];
+        let row = |(size, head): &(&SizePlan, Mm)| {
+            let asked = [TO_BROW, OVER_EARS].map(|share| self.length_cell(Some(*head * share)));
+            std::iter::once(Cell::bold(size.name.clone())).chain(asked).collect()
+        };
+        let table = Table {
+            summary: self.say("page-depth-asked"),
+            continued: String::new(),
+            columns: keys.map(|key| Column::words(self.say(key))).to_vec(),
+            head: true,
+            row_heads: true,
+            rows: heads.iter().map(row).collect(),
+        };
+        (!heads.is_empty()).then_some(table)
     }
 
     fn part_table(&self) -> Table {
@@ -102,6 +155,12 @@ impl Story<'_> {
         format!("{sign}{percent}\u{a0}%")
     }
 
+    /// Hat size as labelled: US (UK), in an English pattern in UK terms the UK's alone.
+    fn hat_size(&self, head: Mm) -> String {
+        let [us, uk] = [us_hat_size(head), uk_hat_size(head)].map(|size| size.replace(' ', "\u{a0}"));
+        if self.british() { uk } else { format!("{us} ({uk})") }
+    }
+
     fn length_cell(&self, value: Option<Mm>) -> Cell {
         Cell::new(value.map_or("–".to_owned(), |value| length(value, self.plan.design.units, self.words.language)))
     }
@@ -121,7 +180,17 @@ fn turned(table: Table) -> Table {
     Table { summary, continued, columns: std::iter::once(first).chain(sizes).collect(), head, row_heads, rows: turned }
 }
 
-/// Hat size labels, US (UK).
-fn hat_size(head: Mm) -> String {
-    format!("{} ({})", us_hat_size(head).replace(' ', "\u{a0}"), uk_hat_size(head).replace(' ', "\u{a0}"))
+/// Message of a column's title, and whether its cells are numbers.
+const fn title(figure: SizeFigure) -> (&'static str, bool) {
+    match figure {
+        SizeFigure::Head => ("page-head", false),
+        SizeFigure::Around => ("page-finished", false),
+        SizeFigure::Ease => ("page-ease", true),
+        SizeFigure::Depth => ("page-depth", false),
+        SizeFigure::Brim => ("page-brim-width", false),
+        SizeFigure::Across => ("page-wide", false),
+        SizeFigure::Height => ("page-height", false),
+        SizeFigure::Folded => ("page-height-folded", false),
+        SizeFigure::HatSize => ("page-hat-size", false),
+    }
 }

@@ -1,8 +1,10 @@
 //! How the piece is worked, and the abbreviations.
 
 use super::Story;
-use crate::craft::{Begin, Build, Close, Loops, Op, Round, Spot, Stitch, Terms, abbreviation};
+use crate::craft::{Begin, Build, Close, Foundation, Loops, Op, Round, Spot, Stitch, Terms, abbreviation};
 use crate::design::{Hand, Work};
+use crate::notation::{Gaps, across};
+use crate::plan::SizePlan;
 use crate::story::{Block, Cell, Column, Run, Section, Table};
 use crate::words::{Arg, Language};
 use std::collections::BTreeMap;
@@ -14,12 +16,18 @@ impl Story<'_> {
     pub(super) fn working(&self) -> Section {
         let design = &self.plan.design;
         let mut keys = vec!["page-terms"];
+        if self.plan.sizes.iter().any(|size| size.foundation == Foundation::Ring) {
+            keys.push("page-ring-start");
+        }
         match design.work {
             Work::Joined { .. } => keys.push("page-joined"),
             Work::Spiral => keys.push("page-spiral"),
         }
         keys.extend(self.turning_chains());
         keys.extend(self.first_places());
+        if matches!(design.work, Work::Joined { .. }) {
+            keys.push("page-seam");
+        }
         keys.push("page-turned-never");
         keys.push("page-repeats");
         keys.push("page-counts");
@@ -27,6 +35,9 @@ impl Story<'_> {
             keys.push("page-chains-counted");
         }
         keys.extend(self.colour_changes());
+        if self.plan.sizes.iter().filter_map(|size| size.rounds.last()).any(|last| last.stitch == Stitch::SL_ST) {
+            keys.push("page-edge-loosely");
+        }
         if !self.illustrations.charts.is_empty() {
             keys.push(match design.hand {
                 Hand::Right => "page-hand-right",
@@ -34,6 +45,7 @@ impl Story<'_> {
             });
         }
         let mut items: Vec<Vec<Run>> = keys.into_iter().map(|key| vec![Run::new(self.say(key))]).collect();
+        items.extend(self.of_one_part().into_iter().map(|said| vec![Run::new(said)]));
         if self.in_brackets() && self.plan.sizes.len() > 1 {
             let names: Vec<&str> = self.plan.sizes.iter().map(|size| size.name.as_str()).collect();
             let shown =
@@ -41,6 +53,26 @@ impl Story<'_> {
             items.push(vec![Run::new(self.words.with("page-brackets", &[("sizes", Arg::Text(&shown))]))]);
         }
         self.section("working", "page-working", false, vec![Block::List { numbered: false, items }])
+    }
+
+    /// What has to be known before one part or round is begun: on which side a folded part is worked, and when a closed
+    /// piece is filled.
+    fn of_one_part(&self) -> Vec<String> {
+        let rounds = |number: &dyn Fn(&SizePlan) -> Option<u32>| {
+            let numbers: Vec<Option<u32>> = self.plan.sizes.iter().map(number).collect();
+            across(&numbers, u32::to_string, Gaps::OPEN)
+        };
+        let mut said = Vec::new();
+        if let Some(part) = self.plan.sizes.first().and_then(|size| self.plan.folded(size)) {
+            let first = rounds(&|size| self.plan.folded(size).map(|part| part.first));
+            let args = [("part", Arg::Text(&part.name)), ("round", Arg::Text(&first))];
+            said.extend([self.words.with("page-fold-side", &args), self.say("page-fold-loose")]);
+        }
+        if self.plan.sizes.iter().any(|size| self.plan.filled_before(size).is_some()) {
+            let round = rounds(&|size| self.plan.filled_before(size));
+            said.push(self.words.with("page-stuff", &[("round", Arg::Text(&round))]));
+        }
+        said
     }
 
     /// What is said of the chains that rounds begin with; nothing where none does.

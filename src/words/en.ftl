@@ -294,6 +294,7 @@ say-rounds = Rounds { $first } to { $last }, each the same.
 say-colour-first = Begin with { $colour }.
 say-colour = Change to { $colour }.
 say-colour-before = Change to { $colour } before round { $number }.
+say-stuff = Stuff the piece firmly now.
 say-start-ring = make an adjustable ring
 say-start-chain-ring = make { $made } and join the last to the first with a slip stitch to form a ring
 say-make = make { $made-last }
@@ -423,6 +424,7 @@ schematic-around = { $part }: around
 schematic-flat = { $part }: lying flat
 schematic-from-top = Seen from the side, worked from the top down.
 schematic-from-base = Seen from the side, standing on its base, worked from the base up.
+schematic-from-middle = Worked flat, from the middle outward.
 schematic-part-says = { $part }: { $runs }.
 schematic-runs-flat = flat
 schematic-runs-straight = straight
@@ -451,12 +453,30 @@ page-need = What you need
 page-yarn = Yarn
 page-yarn-weight = weight { $number } ({ $name })
 page-weight-0 = lace
-page-weight-1 = super fine
-page-weight-2 = fine
-page-weight-3 = light
-page-weight-4 = medium
-page-weight-5 = bulky
-page-weight-6 = super bulky
+page-weight-1 = { $terms ->
+        [UK] 4 ply
+       *[US] super fine
+    }
+page-weight-2 = { $terms ->
+        [UK] 5 ply
+       *[US] fine
+    }
+page-weight-3 = { $terms ->
+        [UK] DK
+       *[US] light
+    }
+page-weight-4 = { $terms ->
+        [UK] aran
+       *[US] medium
+    }
+page-weight-5 = { $terms ->
+        [UK] chunky
+       *[US] bulky
+    }
+page-weight-6 = { $terms ->
+        [UK] super chunky
+       *[US] super bulky
+    }
 page-weight-7 = jumbo
 page-ball = { $grams } g = { $metres } m a ball
 page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) a ball
@@ -465,6 +485,7 @@ page-hook = Hook
 page-hook-letter = { $size } mm (US { $letter })
 page-extras = Also
 page-extras-list = a stitch marker, a yarn needle, a tape measure, scissors
+page-extras-list-stuffed = a stitch marker, a yarn needle, a tape measure, scissors, clean stuffing made for toys
 page-yarn-amounts = Yarn for each size
 page-grams = Grams
 page-metres = Metres
@@ -481,9 +502,19 @@ page-gauge-worked = The swatch: { $stitches } { $stitch } and { $rounds } rounds
 page-gauge-assumed = (assumed from the usual height ratios: work a swatch of it too)
 page-gauges-assumed = Over { $length }, assumed from the usual height ratios: work a swatch of each of these too.
 page-gauge-advice = Work the swatch in the round, wash and dry it as the piece will be, then measure. More stitches than this: take a larger hook. Fewer: a smaller one.
+page-five-rounds = After five rounds, lay a tape along the fabric: they should measure { $length }. If yours differ, work more or fewer of the rounds that keep their count, until the part has its length.
+page-five-rounds-flat = After five rounds, lay a tape from the middle to the edge: they should measure { $length }. Taller rounds make the piece cup, shorter ones make it ruffle: change the hook.
 page-head = Head
 page-finished = Finished around
-page-hat-size = Hat size US (UK)
+page-wide = Width across
+page-depth = Depth
+page-brim-width = Brim width
+page-height = Height
+page-height-folded = Height folded
+page-hat-size = { $terms ->
+        [UK] Hat size (UK)
+       *[US] Hat size US (UK)
+    }
 page-stitches-total = Stitches in all
 page-part = Part
 page-ease = Ease
@@ -494,6 +525,10 @@ page-measures-note = Around is measured at the end of the part, length along the
     [UK] tension
    *[US] gauge
 } above.
+page-depth-asked = How deep a head asks for
+page-to-brow = To the brow
+page-over-ears = Over the ears
+page-depth-note = Depth runs from the middle of the crown along the fabric to the edge, or to where a brim begins. By common practice a third of the head’s circumference reaches the brow and four tenths cover the ears. Heads differ by 2 to 3 cm (about an inch): try it on before the last rounds.
 page-size-source = Head measurements: { $source }
 page-source-who = WHO Child Growth Standards 2006
 page-source-uk90 = UK 1990 growth reference
@@ -527,15 +562,22 @@ page-terms = { $terms ->
         [UK] Stitch names are UK terms.
        *[US] Stitch names are US terms.
     }
-page-joined = Every round ends with a slip stitch into its first stitch. That slip stitch never counts as a stitch.
+page-ring-start = For the adjustable ring, cross the yarn into a loop, draw up a loop through it and work the first round into it, round both strands. Pull the tail to close the ring after round 1 or 2; secure it when finishing.
+page-joined = To join, insert the hook under both loops of the first stitch of the round (of a chain that counts, into its top chain), yarn over and draw through everything: a slip stitch. It closes the round and never counts as a stitch.
 page-chain-counts = The chains at the start of a round count as its first stitch.
 page-chain-counts-not = The chains at the start of a round do not count as a stitch.
 page-chain-counts-mixed = The chains at the start of a round count as its first stitch only where the round says so.
 page-chain-foot-counts = A chain that counts stands on the stitch that was joined to; the next stitch goes into the one after it, unless the round says “in same st”.
 page-chain-foot-counts-not = After a chain that does not count, the first stitch goes into the stitch at the foot of the chain, the one that was joined to.
 page-chain-foot-led = Where slip stitches lead to the start of a round, the chain stands where the last of them went.
+page-seam = The joins wander a little to one side from round to round, because stitches do not stand exactly above each other. That is no mistake: a round begins at its first stitch, wherever that comes to lie.
 page-spiral = The rounds run on in a spiral, without a join. Put a marker into the first stitch of each round and move it up.
 page-turned-never = The work is never turned: the right side faces you throughout.
+page-fold-side = Folded outward, the part “{ $part }” shows its wrong side. If its right side is to show, turn the work before round { $round }, work that round into the back loops instead of the front loops, and go on in that direction.
+page-fold-loose = To lie smoothly over a thick fabric, the folded part needs a larger hook, or three to four stitches more, added evenly in its first round.
+page-stuff = Stuff firmly before round { $round }, and once more before the last round.
+page-edge-loosely = Work the edge of slip stitches loosely, or with a larger hook, so that it does not draw in.
+page-spiral-rise = The first round begins with shorter stitches, so that the spiral rises without a step.
 page-hand-right = Charts are read from the middle outward, anticlockwise.
 page-hand-left = Charts are drawn for the left hand: read them from the middle outward, clockwise.
 page-repeats = Square brackets [ ] hold what is repeated; the number after them is how often it is worked in all.
@@ -639,10 +681,15 @@ page-finish-step-down = { $count ->
         [one] Bring the spiral down with a single { $stitches } into the next stitch, so that the edge lies level.
        *[other] Bring the spiral down over the next { $count } stitches with one each of { $stitches }, in this order, one into each stitch, so that the edge lies level.
     } Then cut the yarn, leaving a tail of { $tail }, and draw it through.
-page-finish-ring = Pull the tail of the ring until the hole is closed and secure it well.
-page-finish-fold = The part “{ $part }” can be folded outward along its first round, which was worked in the front loop only.
+page-finish-invisible = For an edge without a step, leave out the last slip stitch: cut the yarn, draw its end out of the last stitch, pass it with a needle under both loops of the second stitch of the round and back down into the last stitch, between its loops. The strand lies as a stitch on top of the first one; the count stays.
+page-finish-draw-up = Cut the yarn, leaving a tail of { $tail }. With a needle, pass it through the front loop of each stitch of the last round, from the middle outward, and pull until the opening is closed. Run the tail through the inside of the piece and cut it off.
+page-finish-ring = Draw the tail of the ring tight once more, run it twice round the ring and weave it in, so that the middle cannot open.
+page-finish-fold = Fold the part “{ $part }” outward along its first round, which was worked into the front loops only.
 page-finish-ends = Weave the tails in on the wrong side, there and back.
-page-finish-block = Wash as the yarn’s band says, shape to the measures above and let dry flat or over a form.
+page-dry-hat = Wash as the yarn’s band says, shape to the measures above and let dry over a form as wide as the head, such as a bowl or a balloon.
+page-dry-flat = Wash as the yarn’s band says, pin out flat to the measures above and let dry.
+page-dry-basket = Wash as the yarn’s band says, pull to the measures above and let dry standing, over a box or bowl that fits.
+page-dry-ball = Wash as the yarn’s band and the stuffing allow, pull into shape and let dry through.
 page-cautions = Take care
 page-care-cords = No cords, ties or loops round the neck or head of a child under seven: they can catch and strangle.
 page-care-parts = No buttons, beads, loose bobbles or other small parts for a child under three: they can come off and be swallowed.

@@ -12,6 +12,8 @@ mod any_design;
 
 mod bad_wishes;
 
+mod by_kind;
+
 mod chart;
 
 mod commands;

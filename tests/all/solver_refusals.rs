@@ -145,7 +145,7 @@ fn what_is_only_doubtful_is_warned_about() {
     hat.parts[2].stitch = Stitch::HDC;
     assert_eq!(warned(&hat), (vec!["gauge-assumed"], 0));
     let steep = Shape::taper(vec![Mm::new(50.0)], vec![Mm::new(900.0)]);
-    assert_eq!(warned(&crowned(steep, 0)), (vec!["ruffles"], 1));
+    assert_eq!(warned(&crowned(steep, 0)), (vec!["ruffles", "depth-unusual"], 2));
     let mut striped = sun_hat();
     striped.sizes.truncate(1);
     striped.parts[1].stripes = vec![Stripe { colour: 0, rounds: Some(40) }];

@@ -17,7 +17,13 @@ pub(super) fn title(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> String {
 /// Shape of every part from the start on, then the dimensions of every size.
 pub(super) fn description(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> String {
     let Some(first) = sizes.first() else { return String::new() };
-    let how = words.say(if first.view.turned { "schematic-from-base" } else { "schematic-from-top" });
+    let flat = plan.design.kind.row().flat || sizes.iter().all(|size| size.view.lies_flat());
+    let how = match () {
+        () if flat => "schematic-from-middle",
+        () if first.view.turned => "schematic-from-base",
+        () => "schematic-from-top",
+    };
+    let how = words.say(how);
     let mut sentences = vec![format!("{}.", title(plan, sizes, words)), how];
     sentences.extend(shape(plan, sizes, words));
     sentences.join(" ")

@@ -1,0 +1,124 @@
+//! What is measured on a piece by its parts: depth, brim, folded rim, and when a closed piece is filled.
+
+use super::{PartPlan, Plan, SizePlan};
+use crate::craft::{Foundation, Loops};
+use crate::design::{Body, Design};
+use crate::report::{Diagnostic, Report};
+use crate::units::{Mm, tidy};
+
+/// Share of a head's circumference from the middle of the crown to the brow (common practice: a third).
+pub const TO_BROW: f64 = 1.0 / 3.0;
+/// The same to the bottom of the ears (common practice: four tenths).
+pub const OVER_EARS: f64 = 0.4;
+/// Depths outside these shares of the head are told: size guides go from three tenths, a shallow cap, to 0.44, and a
+/// hat with a brim sits higher (common practice; the guides disagree by 2 to 3 cm).
+const LEAST_DEPTH: f64 = 0.3;
+const LEAST_DEPTH_BRIMMED: f64 = 0.25;
+const MOST_DEPTH: f64 = 0.44;
+
+/// A piece is filled while its opening still takes a hand or two fingers: before it is under this share of its width
+/// (common practice).
+const FILLED_AT: f64 = 0.45;
+/// A piece whose last round has less than this share of its widest one's stitches is drawn together.
+const DRAWN_UP: f64 = 1.0 / 3.0;
+/// Most chains of a ring that the middle of a crown is worked round.
+const SMALL_RING: u32 = 12;
+
+impl Plan {
+    /// The last part of a hat where it is a brim: what flares earlier is its shoulder, and shades nobody.
+    fn brim_part<'a>(&self, size: &'a SizePlan) -> Option<&'a PartPlan> {
+        brim_part(&self.design, size)
+    }
+
+    /// Length of the brim along the fabric; nothing without one.
+    pub fn brim(&self, size: &SizePlan) -> Option<Mm> {
+        self.brim_part(size).map(|part| part.length)
+    }
+
+    /// Depth of a hat: from the middle of the crown along the fabric to the edge, or to where a brim begins. Nothing for
+    /// what isn't worn or has no crown.
+    pub fn depth(&self, size: &SizePlan) -> Option<Mm> {
+        depth(&self.design, size)
+    }
+
+    /// The part that folds down over the one before it: the last of a basket, where its first round is worked into the
+    /// front loops.
+    pub fn folded<'a>(&self, size: &'a SizePlan) -> Option<&'a PartPlan> {
+        let [_, .., part] = size.parts.as_slice() else { return None };
+        let first = size.rounds.get((part.first as usize).checked_sub(1)?)?;
+        (self.design.kind.row().folds_down && first.loops() == Loops::Front).then_some(part)
+    }
+
+    /// Number of the round before which a closed piece is filled; nothing for what stays open or isn't filled.
+    pub fn filled_before(&self, size: &SizePlan) -> Option<u32> {
+        let closes = self.design.kind.row().stuffed && size.draws_up();
+        let widest = size.rounds.iter().map(|round| round.after).max().filter(|_| closes)?;
+        let from = size.rounds.iter().rposition(|round| round.after == widest)? + 1;
+        let narrowing = size.rounds.get(from..)?;
+        let narrow = |after: u32| f64::from(after) <= FILLED_AT * f64::from(widest);
+        let first = narrowing.iter().position(|round| narrow(round.after))?;
+        // The last round closes what is left: filling comes before the one before it at the latest.
+        let last = narrowing.len().saturating_sub(2);
+        narrowing.get(first.min(last)).map(|round| round.number)
+    }
+}
+
+impl SizePlan {
+    /// True where the last stitches are drawn together into a closed end.
+    pub fn draws_up(&self) -> bool {
+        let widest = self.rounds.iter().map(|round| round.after).max().unwrap_or(0);
+        self.rounds.last().is_some_and(|last| f64::from(last.after) < DRAWN_UP * f64::from(widest))
+    }
+}
+
+fn brim_part<'a>(design: &Design, size: &'a SizePlan) -> Option<&'a PartPlan> {
+    let brim = design.parts.last().is_some_and(|part| match &part.body {
+        Body::Profile(profile) => profile.shape.form().brim,
+        Body::Written(_) => false,
+    });
+    size.parts.last().filter(|_| brim && design.kind.row().worn)
+}
+
+fn depth(design: &Design, size: &SizePlan) -> Option<Mm> {
+    // A ring of many chains goes round the head: what is measured from it is no depth.
+    let middle = match size.foundation {
+        Foundation::Ring => true,
+        Foundation::ChainRing(chains) => chains <= SMALL_RING,
+        Foundation::Chain(_) => false,
+    };
+    let crowned = design.kind.row().worn && middle;
+    let brim = usize::from(brim_part(design, size).is_some());
+    let own = size.parts.get(..size.parts.len().checked_sub(brim)?)?;
+    let length = own.iter().fold(Mm::ZERO, |sum, part| sum + part.length);
+    (crowned && length > Mm::ZERO).then_some(length)
+}
+
+/// Warns of hats that are far shallower or deeper than their heads ask for.
+pub(super) fn depths(design: &Design, sizes: &mut [SizePlan], report: &mut Report) {
+    for (index, size) in sizes.iter_mut().enumerate() {
+        let Some((depth, head)) = depth(design, size).zip(size.head) else { continue };
+        let least = if brim_part(design, size).is_some() { LEAST_DEPTH_BRIMMED } else { LEAST_DEPTH };
+        let share = depth / head;
+        if (least..=MOST_DEPTH).contains(&share) {
+            continue;
+        }
+        let cm = |length: Mm| tidy(length.cm(), 1);
+        let message = format!(
+            "size {} comes out {} cm deep from the middle of the crown to the edge; a head of {} cm asks for {} cm to \
+             the brow and {} cm over the ears",
+            size.name,
+            cm(depth),
+            cm(head),
+            cm(head * TO_BROW),
+            cm(head * OVER_EARS)
+        );
+        size.warnings.push(message.clone());
+        let help = if share < least {
+            "make the side deeper, unless it is meant to sit on top of the head"
+        } else {
+            "make the side shallower, unless it is meant to be folded up or to hang loose"
+        };
+        let place = design.sizes.get(index).and_then(|size| size.place);
+        report.add(Diagnostic::warning("depth-unusual", message).help(help).at(place));
+    }
+}
