@@ -19,6 +19,8 @@ pub const PARTS: usize = 40;
 pub const ROUNDS: u32 = 1000;
 /// Most stitches of a round that is solved.
 pub const STITCHES: u32 = 4000;
+/// Most operations of a design, all its sizes together: what is worked out, drawn and written grows with them.
+pub const OPERATIONS: u64 = 1_500_000;
 /// Longest length that is solved for, in millimetres.
 pub const LENGTH_MM: f64 = 1e5;
 

@@ -3,15 +3,24 @@
 use std::path::{Path, PathBuf};
 
 use roundelay::pattern::Pattern;
-use roundelay::report::{Diagnostic, Report};
 
-use super::input::{self, Source};
+use super::input::{self, Source, Swatch};
 use super::output::data;
+use super::progress::Progress;
 use super::{CheckFormat, Outcome, show};
 
 /// Checks every file, and ends as the worst of them does.
-pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Path>) -> Outcome {
-    let checked: Vec<(Source, Option<Pattern>, Outcome)> = files.iter().map(|file| check(file, swatch)).collect();
+pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Swatch>) -> Outcome {
+    let progress = Progress::new(files.len());
+    let checked: Vec<(Source, Option<Pattern>, Outcome)> = files
+        .iter()
+        .map(|file| {
+            let checked = check(file, swatch);
+            progress.done(&checked.0.name);
+            checked
+        })
+        .collect();
+    drop(progress);
     let worst = checked.iter().map(|(.., outcome)| *outcome).max().unwrap_or(Outcome::Done);
     let printed = match format {
         CheckFormat::Text => {
@@ -32,20 +41,14 @@ pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Path>)
     worst.max(printed)
 }
 
-fn check(file: &Path, swatch: Option<&Path>) -> (Source, Option<Pattern>, Outcome) {
+fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<Pattern>, Outcome) {
     match input::bytes(file) {
         Ok((name, bytes)) => {
             let (source, solved) = input::solve(name, &bytes, swatch);
             let outcome = if source.report.has_errors() { Outcome::DesignErrors } else { Outcome::Done };
             (source, solved, outcome)
         }
-        Err(error) => {
-            let mut report = Report::new();
-            let help = "give the path of a design file, or `-` for standard input";
-            report.add(Diagnostic::error("cannot-read", format!("the file can't be read: {error}")).help(help));
-            let source = Source { name: file.display().to_string(), text: String::new(), report };
-            (source, None, Outcome::CouldNotRun)
-        }
+        Err(error) => (input::unreadable(file, &error), None, Outcome::CouldNotRun),
     }
 }
 

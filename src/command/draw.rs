@@ -6,14 +6,18 @@ use clap::Args;
 use roundelay::drawing::ChartView;
 use roundelay::file::Output;
 use roundelay::file::png::PngOptions;
+use roundelay::file::save::Order;
+use roundelay::file::seal::sealed;
 use roundelay::page::{Options, Paper, Print};
 use roundelay::publish::{
     DrawOptions, FORMATS, Format, Named, PICTURES, PRINTS, Picture, VIEWS, by_name, draw, misplaced,
 };
 use roundelay::units::Angle;
 
-use super::output::{complaint, failure, files};
+use super::input::Swatch;
+use super::output::{cautions, complaint, failure, files};
 use super::plan::unreadable;
+use super::progress::Progress;
 use super::rows::{one_of, paper};
 use super::{Outcome, input, show};
 
@@ -28,6 +32,9 @@ pub(super) struct Draw {
     /// File to write; its ending says how: .svg, .png or .pdf
     #[arg(short, long, value_name = "FILE")]
     output: PathBuf,
+    /// Replace the file even where Roundelay did not make it
+    #[arg(long)]
+    force: bool,
     /// The size to draw, by its name [default: the first]
     #[arg(long)]
     size: Option<String>,
@@ -142,7 +149,7 @@ fn endings() -> String {
 }
 
 /// Solves a design, draws the picture and writes it.
-pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
+pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
     let (target, format) = match wish.target() {
         Ok(target) => target,
         Err(outcome) => return outcome,
@@ -155,13 +162,16 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
         Ok(read) => read,
         Err(error) => return unreadable(&wish.file, &error),
     };
+    let progress = Progress::new(1);
     let (mut source, pattern) = input::solve(name, &bytes, swatch);
     let Some(pattern) = pattern else {
+        drop(progress);
         show::complaints(&source);
         return Outcome::DesignErrors;
     };
     let drawn = asked.find(&pattern.plan);
     let drawn = drawn.map(|size| draw(&pattern, size, wish.picture, format, &asked, &mut source.report));
+    drop(progress);
     show::complaints(&source);
     let bytes = match drawn {
         Ok(Some(bytes)) => bytes,
@@ -170,10 +180,15 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Path>) -> Outcome {
         Err(unknown) => return complaint(&unknown),
     };
     let folder = wish.output.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let read: Vec<&Path> = std::iter::once(wish.file.as_path()).chain(swatch).collect();
-    let outputs = [Output { name: target.to_owned(), bytes }];
-    match files(folder, &outputs, &read, "give a folder that can be written") {
-        Ok(_) => Outcome::Done,
-        Err(outcome) => outcome,
+    let read: Vec<&Path> =
+        std::iter::once(wish.file.as_path()).chain(swatch.map(|swatch| swatch.path.as_path())).collect();
+    let outputs = [Output { name: target.to_owned(), bytes: sealed(bytes) }];
+    let order = Order { folder, outputs: &outputs, force: wish.force, source: None };
+    match files(&order, &read, "give a folder that can be written") {
+        Ok(saved) => {
+            cautions(&saved);
+            Outcome::Done
+        }
+        Err((message, help)) => failure(&message, &help),
     }
 }

@@ -3,12 +3,15 @@
 use std::fs::File;
 use std::io::{self, Read};
 use std::mem;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use roundelay::design::text_of;
 use roundelay::limits;
 use roundelay::pattern::{Beside, Pattern};
 use roundelay::report::{Diagnostic, Report};
+
+use super::Outcome;
+use super::output::failure;
 
 /// A file as read, with its complaints.
 pub(super) struct Source {
@@ -32,10 +35,32 @@ pub(super) fn bytes(path: &Path) -> io::Result<(String, Vec<u8>)> {
     Ok((path.display().to_string(), bytes))
 }
 
-/// Reads, solves and predicts a design, or written rounds with the design at `swatch` beside them. What was found wrong
+/// The design whose swatch goes with written rounds.
+pub(super) struct Swatch {
+    pub(super) path: PathBuf,
+    pub(super) bytes: Vec<u8>,
+}
+
+impl Swatch {
+    /// Reads it, or says that it can't be read.
+    pub(super) fn read(path: &Path) -> Result<Self, Outcome> {
+        let read = bytes(path).map_err(|error| {
+            let message = format!("the design {} for the swatch can't be read: {error}", path.display());
+            failure(&message, "give the path of a design file, or only of its lines on swatch and yarn")
+        });
+        Ok(Self { path: path.to_owned(), bytes: read?.1 })
+    }
+}
+
+/// Reads, solves and predicts a design, or written rounds with the design of the swatch beside them. What was found wrong
 /// is in the source.
-pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Path>) -> (Source, Option<Pattern>) {
-    let read = if name.to_lowercase().ends_with(".txt") { rounds(bytes, swatch) } else { Pattern::read(bytes) };
+pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Swatch>) -> (Source, Option<Pattern>) {
+    let read = if name.to_lowercase().ends_with(".txt") {
+        let beside = swatch.map(|swatch| (swatch.path.display().to_string(), &swatch.bytes));
+        Pattern::read_rounds(bytes, beside.as_ref().map(|(name, bytes)| Beside { name, bytes }))
+    } else {
+        Pattern::read(bytes)
+    };
     let (report, pattern) = match read {
         Ok(mut pattern) => (mem::take(&mut pattern.report), Some(pattern)),
         Err(report) => (report, None),
@@ -45,18 +70,10 @@ pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Path>) -> (Sourc
     (Source { name, text, report }, pattern)
 }
 
-fn rounds(rounds: &[u8], swatch: Option<&Path>) -> Result<Pattern, Report> {
-    let Some(path) = swatch else { return Pattern::read_rounds(rounds, None) };
-    match bytes(path) {
-        Ok((_, bytes)) => {
-            let name = path.display().to_string();
-            Pattern::read_rounds(rounds, Some(Beside { name: &name, bytes: &bytes }))
-        }
-        Err(error) => {
-            let message = format!("the design {} for the swatch can't be read: {error}", path.display());
-            let mut report = Report::new();
-            report.add(Diagnostic::error("cannot-read", message).help("give the path of a design file"));
-            Err(report)
-        }
-    }
+/// The complaint about a file that can't be read.
+pub(super) fn unreadable(file: &Path, error: &io::Error) -> Source {
+    let mut report = Report::new();
+    let help = "give the path of a design file, or `-` for standard input";
+    report.add(Diagnostic::error("cannot-read", format!("the file can't be read: {error}")).help(help));
+    Source { name: file.display().to_string(), text: String::new(), report }
 }

@@ -7,14 +7,18 @@ mod input;
 mod new;
 mod output;
 mod plan;
+mod progress;
 mod publish;
 mod rows;
 mod show;
 
+use std::io::ErrorKind;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
+
+use input::Swatch;
 
 /// Designs crochet worked in the round: solves the rounds, predicts the shape, draws and lays out the pattern.
 #[derive(Debug, Parser)]
@@ -86,17 +90,35 @@ impl From<Outcome> for ExitCode {
     }
 }
 
-/// Runs the job that the arguments ask for. Usage errors leave with status 2 by themselves.
+/// Runs the job that the arguments ask for.
 pub(crate) fn run() -> ExitCode {
-    let cli = Cli::parse();
-    let swatch = cli.swatch.as_deref();
-    let outcome = match cli.job {
+    match Cli::try_parse() {
+        Ok(cli) => job(cli).into(),
+        Err(told) => usage(&told).into(),
+    }
+}
+
+/// Prints what is wrong with the arguments, or the help that was asked for.
+fn usage(told: &clap::Error) -> Outcome {
+    match told.print() {
+        Err(error) if error.kind() != ErrorKind::BrokenPipe => Outcome::CouldNotRun,
+        _ if told.use_stderr() => Outcome::CouldNotRun,
+        _ => Outcome::Done,
+    }
+}
+
+fn job(cli: Cli) -> Outcome {
+    let swatch = match cli.swatch.as_deref().map(Swatch::read).transpose() {
+        Ok(swatch) => swatch,
+        Err(outcome) => return outcome,
+    };
+    let swatch = swatch.as_ref();
+    match cli.job {
         Job::New { file } => new::run(file.as_deref()),
         Job::Check { files, format } => check::run(&files, format, swatch),
         Job::Plan(wish) => plan::run(&wish, swatch),
         Job::Draw(wish) => draw::run(&wish, swatch),
         Job::Publish(wish) => publish::run(&wish, swatch),
         Job::Explain { code } => explain::run(code.as_deref()),
-    };
-    outcome.into()
+    }
 }

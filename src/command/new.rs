@@ -4,7 +4,7 @@ use std::io::ErrorKind;
 use std::path::Path;
 
 use roundelay::design::STARTER;
-use roundelay::file::save::save_new;
+use roundelay::file::save::{SaveError, save_new};
 
 use super::Outcome;
 use super::output::{data, failure, note};
@@ -19,7 +19,7 @@ pub(super) fn run(file: Option<&Path>) -> Outcome {
             note(&format!("{} is a design to begin with; `roundelay check` says how it stands", path.display()));
             Outcome::Done
         }
-        Err(error) if error.cause.kind() == ErrorKind::AlreadyExists => {
+        Err(SaveError::Failed { cause, .. }) if cause.kind() == ErrorKind::AlreadyExists => {
             failure(&format!("{} exists and stays as it is", path.display()), "give another name")
         }
         Err(error) => failure(&error, "give a file in a folder that exists and can be written"),

@@ -6,20 +6,41 @@ use std::io::{self, ErrorKind, Write};
 use std::path::{Path, PathBuf};
 
 use roundelay::file::Output;
-use roundelay::file::save::save;
-use roundelay::report::Diagnostic;
+use roundelay::file::save::{Order, SaveError, Saved, save};
+use roundelay::report::{Diagnostic, clean};
 
 use super::Outcome;
 
-/// Writes files into a folder and gives their paths, or says why not. No file takes the place of one that was `read`.
-pub(super) fn files(folder: &Path, outputs: &[Output], read: &[&Path], help: &str) -> Result<Vec<PathBuf>, Outcome> {
-    let place = |output: &Output| fs::canonicalize(folder.join(&output.name)).ok();
+/// Writes files into a folder, or says why not: a message and what helps. No file takes the place of one that was `read`.
+pub(super) fn files(order: &Order<'_>, read: &[&Path], help: &str) -> Result<Saved, (String, String)> {
+    let place = |output: &Output| fs::canonicalize(order.folder.join(&output.name)).ok();
     let read = |path: &PathBuf| read.iter().any(|read| fs::canonicalize(read).is_ok_and(|read| read == *path));
-    if let Some(path) = outputs.iter().filter_map(place).find(read) {
+    if let Some(path) = order.outputs.iter().filter_map(place).find(read) {
         let message = format!("{} would be replaced, and it was read to make this", path.display());
-        return Err(failure(&message, "write to another place, with `-o`"));
+        return Err((message, "write to another place, with `-o`".to_owned()));
     }
-    save(folder, outputs).map_err(|error| failure(&error, help))
+    save(order).map_err(|error| {
+        let help = match error {
+            SaveError::Failed { .. } => help,
+            SaveError::Foreign(_) => "write to another place, with `-o`, or replace what is there with `--force`",
+        };
+        (error.to_string(), help.to_owned())
+    })
+}
+
+/// Says what there is to say of files that were written.
+pub(super) fn cautions(saved: &Saved) {
+    for caution in &saved.cautions {
+        note(&format!("warning: {caution}"));
+    }
+    let told = |paths: &[PathBuf]| paths.iter().map(|path| path.display().to_string()).collect::<Vec<_>>().join(", ");
+    if !saved.removed.is_empty() {
+        note(&format!("removed, as no longer made: {}", told(&saved.removed)));
+    }
+    if !saved.outdated.is_empty() {
+        note(&format!("note: of an earlier run and no longer made: {}", told(&saved.outdated)));
+        note("help: `--remove-old` removes such files");
+    }
 }
 
 /// Writes data to standard output. A reader that has seen enough and closed the pipe is no failure.
@@ -46,7 +67,12 @@ pub(super) fn complaint(about: &Diagnostic) -> Outcome {
     failure(&about.message, about.help.as_deref().unwrap_or_default())
 }
 
-/// Writes a line to standard error; where nobody can hear it, nothing is lost.
-pub(super) fn note(line: &str) {
-    let _ = writeln!(io::stderr().lock(), "{line}");
+/// Writes lines to standard error, without anything in them that speaks to a terminal.
+pub(super) fn note(lines: &str) {
+    shown(&clean::lines(lines));
+}
+
+/// Writes lines to standard error as they are; where nobody can hear it, nothing is lost.
+pub(super) fn shown(lines: &str) {
+    let _ = writeln!(io::stderr().lock(), "{lines}");
 }

@@ -5,7 +5,9 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use roundelay::publish::{LISTINGS, Listing, Row, list};
 
+use super::input::Swatch;
 use super::output::{complaint, data, failure};
+use super::progress::Progress;
 use super::rows::one_of;
 use super::{Outcome, input, show};
 
@@ -23,12 +25,14 @@ pub(super) struct Plan {
 }
 
 /// Solves a design and prints its rounds.
-pub(super) fn run(wish: &Plan, swatch: Option<&Path>) -> Outcome {
+pub(super) fn run(wish: &Plan, swatch: Option<&Swatch>) -> Outcome {
     let (name, bytes) = match input::bytes(&wish.file) {
         Ok(read) => read,
         Err(error) => return unreadable(&wish.file, &error),
     };
+    let progress = Progress::new(1);
     let (source, pattern) = input::solve(name, &bytes, swatch);
+    drop(progress);
     show::complaints(&source);
     let Some(pattern) = pattern else { return Outcome::DesignErrors };
     match list(&pattern, wish.format, wish.size.as_deref()) {

@@ -1,24 +1,32 @@
-//! `publish`: everything a maker needs, in a folder.
+//! `publish`: everything a maker needs, in a folder; of many designs at once, a folder for each.
 
 use std::path::{Path, PathBuf};
 
-use clap::Args;
+use clap::{Args, ValueEnum};
+use rayon::ThreadPoolBuilder;
+use rayon::prelude::*;
+use roundelay::file::save::{Order, Saved, Source as MadeFrom, unchanged};
+use roundelay::file::seal::checksum;
 use roundelay::page::{Options, Paper, Print};
-use roundelay::publish::{Named, PRINTS, PRODUCTS, Product, ROUNDS, publish};
+use roundelay::publish::{Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, publish, stem_of};
 use roundelay::story::RoundsForm;
+use serde::Serialize;
 
-use super::input;
-use super::output::{data, files};
-use super::plan::unreadable;
+use super::input::{self, Source, Swatch};
+use super::output::{self, cautions, data, failure, note};
+use super::progress::Progress;
 use super::rows::{one_of, paper};
+use super::show::JsonComplaint;
 use super::{Outcome, show};
 
 /// What to publish, and how.
 #[derive(Args, Debug)]
 pub(super) struct Publish {
-    /// Design file; `-` reads standard input
-    file: PathBuf,
-    /// Folder to write into, made where it isn't there [default: the name of the design file without its ending]
+    /// Design files; `-` reads standard input
+    #[arg(required = true)]
+    files: Vec<PathBuf>,
+    /// Folder to write into, made where it isn't there; of several designs each gets a folder of its own in it [default:
+    /// the name of the design file without its ending]
     #[arg(short, long, value_name = "FOLDER")]
     output: Option<PathBuf>,
     /// Paper of the booklet, such as A4, Letter or A3
@@ -39,29 +47,129 @@ pub(super) struct Publish {
     /// Only these: several with commas between them
     #[arg(long, value_delimiter = ',', value_name = "WHAT", value_parser = one_of(&PRODUCTS))]
     only: Vec<&'static Product>,
+    /// Replace files even where Roundelay did not make them
+    #[arg(long)]
+    force: bool,
+    /// Remove files of an earlier run that are no longer made, such as those of a size that is gone
+    #[arg(long)]
+    remove_old: bool,
+    /// Make everything anew, even where nothing has changed
+    #[arg(long)]
+    fresh: bool,
+    /// How many things are done at once [default: as many as the machine has cores]
+    #[arg(long, value_name = "NUMBER", value_parser = clap::value_parser!(u16).range(1..=256))]
+    jobs: Option<u16>,
+    /// How to report
+    #[arg(long, value_enum, default_value_t = Form::Text)]
+    report: Form,
+    /// Say nothing but what went wrong
+    #[arg(short, long)]
+    quiet: bool,
 }
 
-/// Solves a design, makes every file and writes them, all or none.
-pub(super) fn run(wish: &Publish, swatch: Option<&Path>) -> Outcome {
-    let (name, bytes) = match input::bytes(&wish.file) {
-        Ok(read) => read,
-        Err(error) => return unreadable(&wish.file, &error),
-    };
-    let (mut source, pattern) = input::solve(name, &bytes, swatch);
-    let stem = wish.file.file_stem().and_then(|stem| stem.to_str()).filter(|stem| *stem != "-").unwrap_or("pattern");
-    let products = if wish.only.is_empty() { PRODUCTS.iter().collect() } else { wish.only.clone() };
-    let report = &mut source.report;
-    let made = pattern.as_ref().and_then(|pattern| publish(pattern, stem, products, &options(wish), report));
-    show::complaints(&source);
-    let Some(outputs) = made else {
-        return if pattern.is_some() { Outcome::CouldNotRun } else { Outcome::DesignErrors };
-    };
-    let folder = wish.output.clone().unwrap_or_else(|| PathBuf::from(stem));
-    let read: Vec<&Path> = std::iter::once(wish.file.as_path()).chain(swatch).collect();
-    match files(&folder, &outputs, &read, "give a folder that can be written, with `-o FOLDER`") {
-        Ok(paths) => data(&paths.iter().map(|path| format!("{}\n", path.display())).collect::<String>()),
-        Err(outcome) => outcome,
+/// How `publish` reports.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum Form {
+    /// The files on standard output, complaints and a summary on standard error
+    Text,
+    /// A list with an entry for each design on standard output
+    Json,
+}
+
+/// What came of a design.
+enum End {
+    Made(Saved),
+    /// Nothing that goes into it has changed since it was made.
+    Unchanged(Vec<PathBuf>),
+    /// Nothing was made: why, where the complaints about the design don't say it, and what helps.
+    Failed(Outcome, Option<(String, String)>),
+}
+
+/// A design with what came of it.
+struct Published {
+    source: Source,
+    folder: PathBuf,
+    end: End,
+}
+
+/// Makes the files of every design and writes them, for each all or none. A design that fails keeps no other from being made.
+pub(super) fn run(wish: &Publish, swatch: Option<&Swatch>) -> Outcome {
+    let places: Vec<(String, PathBuf)> = wish.files.iter().map(|file| place(wish, file)).collect();
+    for (index, (_, folder)) in places.iter().enumerate() {
+        if let Some(other) = places[..index].iter().position(|(_, other)| alike(other, folder)) {
+            let names = [other, index].map(|at| wish.files[at].display().to_string());
+            let message = format!("{} and {} would both go to {}", names[0], names[1], folder.display());
+            return failure(&message, "give the designs names of their own, or publish them one by one");
+        }
     }
+    let pool = match ThreadPoolBuilder::new().num_threads(usize::from(wish.jobs.unwrap_or(0))).build() {
+        Ok(pool) => pool,
+        Err(error) => return failure(&format!("no {} jobs at once: {error}", wish.jobs.unwrap_or(0)), "ask for fewer"),
+    };
+    let progress = Progress::new(places.len());
+    let published: Vec<Published> = pool.install(|| {
+        let jobs = wish.files.par_iter().zip(&places);
+        jobs.map(|(file, (stem, folder))| {
+            let published = one(wish, file, stem, folder, swatch);
+            progress.done(&published.source.name);
+            published
+        })
+        .collect()
+    });
+    drop(progress);
+    let worst = published.iter().map(Published::outcome).max().unwrap_or(Outcome::Done);
+    worst.max(match wish.report {
+        Form::Text => told(wish, &published),
+        Form::Json => {
+            let entries: Vec<Entry<'_>> = published.iter().map(Entry::of).collect();
+            data(&(serde_json::to_string_pretty(&entries).unwrap_or_default() + "\n"))
+        }
+    })
+}
+
+/// How the files of a design are called, and the folder they go to.
+fn place(wish: &Publish, file: &Path) -> (String, PathBuf) {
+    let stem = stem_of(file.file_stem().map(|stem| stem.to_string_lossy()).unwrap_or_default().as_ref());
+    let folder = match &wish.output {
+        None => PathBuf::from(&stem),
+        Some(folder) if wish.files.len() == 1 => folder.clone(),
+        Some(folder) => folder.join(&stem),
+    };
+    (stem, folder)
+}
+
+/// True for folders that are one where upper and lower case are.
+fn alike(one: &Path, other: &Path) -> bool {
+    one.to_string_lossy().to_lowercase() == other.to_string_lossy().to_lowercase()
+}
+
+fn one(wish: &Publish, file: &Path, stem: &str, folder: &Path, swatch: Option<&Swatch>) -> Published {
+    let ended = |source, end| Published { source, folder: folder.to_owned(), end };
+    let (name, bytes) = match input::bytes(file) {
+        Ok(read) => read,
+        Err(error) => return ended(input::unreadable(file, &error), End::Failed(Outcome::CouldNotRun, None)),
+    };
+    let inputs = inputs(wish, &name, &bytes, swatch);
+    if let Some(paths) = unchanged(folder, stem, &inputs).filter(|_| !wish.fresh) {
+        let source = Source { name, text: String::new(), report: Default::default() };
+        return ended(source, End::Unchanged(paths));
+    }
+    let (mut source, pattern) = input::solve(name, &bytes, swatch);
+    let Some(pattern) = pattern else { return ended(source, End::Failed(Outcome::DesignErrors, None)) };
+    let Some(outputs) = publish(&pattern, stem, products(wish), &options(wish), &mut source.report) else {
+        return ended(source, End::Failed(Outcome::CouldNotRun, None));
+    };
+    let read: Vec<&Path> = std::iter::once(file).chain(swatch.map(|swatch| swatch.path.as_path())).collect();
+    let made_from = MadeFrom { design: stem, inputs: &inputs, whole: wish.only.is_empty(), remove: wish.remove_old };
+    let order = Order { folder, outputs: &outputs, force: wish.force, source: Some(made_from) };
+    match output::files(&order, &read, "give a folder that can be written, with `-o FOLDER`") {
+        Ok(saved) => ended(source, End::Made(saved)),
+        Err(why) => ended(source, End::Failed(Outcome::CouldNotRun, Some(why))),
+    }
+}
+
+fn products(wish: &Publish) -> Vec<&'static Product> {
+    if wish.only.is_empty() { PRODUCTS.iter().collect() } else { wish.only.clone() }
 }
 
 fn options(wish: &Publish) -> Options {
@@ -71,5 +179,106 @@ fn options(wish: &Publish) -> Options {
         rounds: wish.rounds.value,
         plain_words: wish.plain_words,
         ..Options::new(wish.paper.clone())
+    }
+}
+
+/// The checksum of all that decides what is made: this version, the wishes, the design and its swatch.
+fn inputs(wish: &Publish, name: &str, bytes: &[u8], swatch: Option<&Swatch>) -> String {
+    let products: Vec<&str> = products(wish).iter().map(|product| product.name()).collect();
+    let rounds = name.to_lowercase().ends_with(".txt");
+    let beside = swatch.filter(|_| rounds).map_or_else(String::new, |swatch| checksum(&swatch.bytes));
+    let version = env!("CARGO_PKG_VERSION");
+    let wishes = format!("{version}\n{products:?}\n{:?}\n{rounds}\n{beside}\n{}", options(wish), checksum(bytes));
+    checksum(wishes.as_bytes())
+}
+
+impl Published {
+    fn outcome(&self) -> Outcome {
+        match self.end {
+            End::Made(_) | End::Unchanged(_) => Outcome::Done,
+            End::Failed(outcome, _) => outcome,
+        }
+    }
+
+    fn paths(&self) -> &[PathBuf] {
+        match &self.end {
+            End::Made(saved) => &saved.paths,
+            End::Unchanged(paths) => paths,
+            End::Failed(..) => &[],
+        }
+    }
+}
+
+/// Complaints design by design, the paths of all files, and for several designs how many came to what end.
+fn told(wish: &Publish, published: &[Published]) -> Outcome {
+    for one in published {
+        if !wish.quiet || one.outcome() != Outcome::Done {
+            show::complaints(&one.source);
+        }
+        match &one.end {
+            End::Made(saved) if !wish.quiet => cautions(saved),
+            End::Failed(_, Some((message, help))) => {
+                failure(message, help);
+            }
+            End::Unchanged(_) if !wish.quiet && published.len() == 1 => {
+                note(&format!("{}: nothing has changed since it was made; `--fresh` makes it anew", one.source.name));
+            }
+            End::Made(_) | End::Unchanged(_) | End::Failed(_, None) => {}
+        }
+    }
+    let failed: Vec<&str> =
+        published.iter().filter(|one| one.outcome() != Outcome::Done).map(|one| one.source.name.as_str()).collect();
+    if published.len() > 1 {
+        let unchanged = published.iter().filter(|one| matches!(one.end, End::Unchanged(_))).count();
+        let made = published.len() - failed.len() - unchanged;
+        if !wish.quiet {
+            note(&format!("{} designs: {made} made, {unchanged} unchanged, {} failed", published.len(), failed.len()));
+        }
+        if !failed.is_empty() {
+            note(&format!("failed: {}", failed.join(", ")));
+        }
+    }
+    if wish.quiet {
+        return Outcome::Done;
+    }
+    let paths = published.iter().flat_map(Published::paths);
+    data(&paths.map(|path| format!("{}\n", path.display())).collect::<String>())
+}
+
+/// A design in the report as JSON.
+#[derive(Serialize)]
+struct Entry<'a> {
+    design: &'a str,
+    /// `made`, `unchanged` or `failed`.
+    end: &'static str,
+    folder: String,
+    files: Vec<String>,
+    outdated: Vec<String>,
+    removed: Vec<String>,
+    complaints: Vec<JsonComplaint<'a>>,
+    /// Why nothing was made, where the complaints don't say it.
+    why: Option<&'a str>,
+    cautions: &'a [String],
+}
+
+impl<'a> Entry<'a> {
+    fn of(published: &'a Published) -> Self {
+        let texts = |paths: &[PathBuf]| paths.iter().map(|path| path.display().to_string()).collect();
+        let (end, saved, why) = match &published.end {
+            End::Made(saved) => ("made", Some(saved), None),
+            End::Unchanged(_) => ("unchanged", None, None),
+            End::Failed(_, why) => ("failed", None, why.as_ref().map(|(message, _)| message.as_str())),
+        };
+        Self {
+            design: &published.source.name,
+            end,
+            folder: published.folder.display().to_string(),
+            files: texts(published.paths()),
+            outdated: saved.map_or_else(Vec::new, |saved| texts(&saved.outdated)),
+            removed: saved.map_or_else(Vec::new, |saved| texts(&saved.removed)),
+            complaints: show::json(&published.source),
+            why,
+            cautions: saved.map_or(&[], |saved| &saved.cautions),
+        }
     }
 }

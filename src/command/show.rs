@@ -4,11 +4,11 @@ use std::fmt;
 use std::io::{self, IsTerminal};
 
 use miette::{GraphicalReportHandler, GraphicalTheme, LabeledSpan, NamedSource, SourceCode};
-use roundelay::report::{Diagnostic, Place, Report, Severity};
+use roundelay::report::{Diagnostic, Place, Report, Severity, clean};
 use serde::Serialize;
 
 use super::input::Source;
-use super::output::note;
+use super::output::{note, shown};
 
 /// A line longer than this is not shown with its complaint.
 const LONGEST_LINE: usize = 300;
@@ -80,14 +80,14 @@ pub(super) fn complaints(source: &Source) {
     // What isn't read by eye is searched by machine: no line is broken there.
     let width = if plain { usize::MAX / 4 } else { 100 };
     let handler = GraphicalReportHandler::new_themed(theme).with_width(width).with_context_lines(1).with_links(false);
-    let text = NamedSource::new(&source.name, visible(&source.text));
+    let text = NamedSource::new(clean::line(&source.name), clean::lines(&source.text));
     for diagnostic in in_order(&source.report) {
         let line = diagnostic.place.and_then(|place| source.text.lines().nth(place.line.saturating_sub(1)));
         let fits = line.is_some_and(|line| line.len() <= LONGEST_LINE);
-        let shown = Shown { diagnostic, source: fits.then_some(&text) };
+        let complaint = Shown { diagnostic, source: fits.then_some(&text) };
         let mut out = String::new();
-        if handler.render_report(&mut out, &shown).is_ok() {
-            note(out.trim_end());
+        if handler.render_report(&mut out, &complaint).is_ok() {
+            shown(out.trim_end());
         }
         if !fits {
             note(&format!("  in {}\n", where_(&source.name, diagnostic.place)));
@@ -100,16 +100,6 @@ pub(super) fn complaints(source: &Source) {
 
 fn where_(name: &str, place: Option<Place>) -> String {
     place.map_or_else(|| name.to_owned(), |place| format!("{name}:{}:{}", place.line, place.column))
-}
-
-/// The text with control characters made visible, byte for byte, so that a file can't speak to the terminal.
-fn visible(text: &str) -> String {
-    let show = |c: char| match c {
-        '\n' | '\t' | '\r' => c.to_string(),
-        c if c.is_control() => "?".repeat(c.len_utf8()),
-        c => c.to_string(),
-    };
-    text.chars().map(show).collect()
 }
 
 fn in_order(report: &Report) -> Vec<&Diagnostic> {
@@ -137,7 +127,7 @@ fn counts(report: &Report) -> Option<String> {
 /// A complaint in `check --format json`.
 #[derive(Serialize)]
 pub(super) struct JsonComplaint<'a> {
-    file: &'a str,
+    file: String,
     line: Option<usize>,
     column: Option<usize>,
     code: &'a str,
@@ -152,9 +142,9 @@ pub(super) fn json(source: &Source) -> Vec<JsonComplaint<'_>> {
     in_order(&source.report).into_iter().map(one).collect()
 }
 
-fn complaint<'a>(file: &'a str, diagnostic: &'a Diagnostic) -> JsonComplaint<'a> {
+fn complaint<'a>(file: &str, diagnostic: &'a Diagnostic) -> JsonComplaint<'a> {
     JsonComplaint {
-        file,
+        file: clean::line(file),
         line: diagnostic.place.map(|place| place.line),
         column: diagnostic.place.map(|place| place.column),
         code: diagnostic.code,

@@ -3,8 +3,9 @@
 use super::fields::{listed, shortened};
 use super::hooks::{by_us_name, us_names};
 use super::measure::{self, is_number};
+use super::printed::{Printed, printed};
 use super::raw::{RawSwatch, RawYarn};
-use super::resolve::{Reading, printed};
+use super::resolve::Reading;
 use super::tree::Text;
 use super::weights::YarnWeight;
 use super::{Ball, Colour, Said, Swatch, Worked, Yarn, names};
@@ -59,7 +60,7 @@ pub(super) fn yarn(raw: Option<&RawYarn>, report: &mut Report) -> Yarn {
     });
     Yarn {
         weight: raw.weight.as_ref().and_then(|text| weight(text, report)),
-        fibre: raw.fibre.as_ref().map(|text| printed(text, report)),
+        fibre: raw.fibre.as_ref().map(|text| printed(Printed::Fibre, text, report)),
         ball,
         colours: raw.colours.iter().filter_map(|(name, value)| colour(name, value, report)).collect(),
         allowance: allowance.unwrap_or(0.1),
@@ -84,7 +85,7 @@ fn colour(name: &Text, value: &Text, report: &mut Report) -> Option<Colour> {
         report.add(Diagnostic::error("wrong-colour", message).at(value.place).help(help));
         return None;
     };
-    Some(Colour { name: printed(name, report), rgb, place: Some(name.place) })
+    Some(Colour { name: printed(Printed::Colour, name, report), rgb, place: Some(name.place) })
 }
 
 fn hex(text: &str) -> Option<[u8; 3]> {

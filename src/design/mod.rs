@@ -16,6 +16,7 @@ mod model;
 mod names;
 mod parts;
 mod plausible;
+mod printed;
 mod raw;
 mod resolve;
 pub mod shapes;
@@ -30,6 +31,7 @@ pub mod weights;
 pub(crate) use fields::{listed, nearest, shortened};
 pub use kinds::{Kind, SizeFigure};
 pub use model::*;
+pub use printed::Printed;
 pub use shapes::Shape;
 pub use starter::STARTER;
 

@@ -1,8 +1,9 @@
 //! Parts: what shape each has, where it begins, how long it is in every size.
 
 use super::fields::{listed, shortened, unknown};
+use super::printed::{Printed, printed};
 use super::raw::{RawPart, RawStripe};
-use super::resolve::{choose, printed};
+use super::resolve::choose;
 use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
 use super::{Body, Colour, Part, Profile, Said, Shape, Start, Stripe, Swatch, measure, names};
@@ -44,15 +45,7 @@ impl Reader<'_, '_> {
         let stitch = said.map_or(Some(main), |text| names::stitch(text, self.within.reading.terms, self.report));
         let stitch = stitch.unwrap_or(main);
         let stripes = self.stripes();
-        let name = Said { value: printed(&raw.name, self.report), place: Some(raw.name.place) };
-        if name.value.is_empty() || name.value.chars().count() > 40 {
-            self.complain(
-                "wrong-name",
-                raw.name.place,
-                "the name of a part has 1 to 40 characters",
-                "write it short: `side`",
-            );
-        }
+        let name = Said { value: printed(Printed::Part, &raw.name, self.report), place: Some(raw.name.place) };
         self.reachable(before);
         let loops = choose("loop", raw.loops.as_ref(), LOOPS, self.report).unwrap_or_default();
         let body = match &raw.written {

@@ -2,6 +2,7 @@
 
 use super::fields::{shortened, unknown};
 use super::measure::{self, is_share};
+use super::printed::{Printed, printed};
 use super::raw::{RawDesign, RawPart};
 use super::shapes::{self, Field};
 use super::tree::Text;
@@ -9,7 +10,6 @@ use super::{
     Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, parts, plausible, sizes,
 };
 use crate::craft::{Stitch, Terms};
-use crate::font::Face;
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Angle, Mm, Units};
 use crate::words::Language;
@@ -30,7 +30,8 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         kind: choose("kind", raw.kind.as_ref(), &Kind::ALL.map(|kind| (kind.row().word, kind)), report)
             .unwrap_or(Kind::Hat),
     };
-    let title = raw.title.as_ref().map(|text| title_of(text, report));
+    let title =
+        raw.title.as_ref().map(|text| Said { value: printed(Printed::Title, text, report), place: Some(text.place) });
     let yarn = materials::yarn(raw.yarn.as_ref(), report);
     let swatches = materials::swatches(&raw.swatches, reading, report);
     let ease = ease_of(raw, reading, report);
@@ -42,8 +43,8 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
     let work = work_of(raw.work.as_ref(), main, report);
     let design = Design {
         title: title.unwrap_or(Said { value: String::new(), place: None }),
-        designer: raw.designer.as_ref().map(|text| printed(text, report)),
-        about: raw.about.as_ref().map(|text| printed(text, report)),
+        designer: raw.designer.as_ref().map(|text| printed(Printed::Designer, text, report)),
+        about: raw.about.as_ref().map(|text| printed(Printed::About, text, report)),
         kind: reading.kind,
         units: reading.units,
         terms: reading.terms,
@@ -88,39 +89,6 @@ pub(super) fn choose<T: Copy>(name: &str, text: Option<&Text>, values: &[(&str, 
         report.add(unknown("unknown-value", &format!("`{name}` can't be"), text, &words));
     }
     found.map(|(_, value)| *value)
-}
-
-/// A text that is printed, with a warning about characters the typeface lacks.
-pub(super) fn printed(text: &Text, report: &mut Report) -> String {
-    if let Some(missing) = Face::Regular.missing(&text.text) {
-        let message = format!("the typeface of the pages has no character `{missing}`");
-        let help = "write it another way; what is printed would have a gap there";
-        report.add(Diagnostic::warning("missing-character", message).at(place_in(text, missing)).help(help));
-    }
-    text.text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
-}
-
-/// The place of a character of a text; of the whole text where quotes stand around it.
-fn place_in(text: &Text, character: char) -> Place {
-    match text.text.find(character) {
-        Some(at) if text.text.len() == text.place.length => Place {
-            column: text.place.column + text.text[..at].chars().count(),
-            offset: text.place.offset + at,
-            length: character.len_utf8(),
-            ..text.place
-        },
-        Some(_) | None => text.place,
-    }
-}
-
-fn title_of(text: &Text, report: &mut Report) -> Said<String> {
-    let value = printed(text, report);
-    let count = value.chars().count();
-    if value.trim().is_empty() || count > 120 {
-        let message = format!("a title has 1 to 120 characters, and this one has {count}");
-        report.add(Diagnostic::error("wrong-title", message).at(text.place).help("write `title: My hat`"));
-    }
-    Said { value, place: Some(text.place) }
 }
 
 fn language(text: Option<&Text>, report: &mut Report) -> Language {

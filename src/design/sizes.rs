@@ -2,8 +2,9 @@
 
 use super::fields::{shortened, unknown};
 use super::heads::{self, HeadRow, HeadSource};
+use super::printed::{Printed, printed};
 use super::raw::RawSize;
-use super::resolve::{Reading, in_range, printed, tidy_cm};
+use super::resolve::{Reading, in_range, tidy_cm};
 use super::tree::Text;
 use super::{Size, measure};
 use crate::limits;
@@ -64,11 +65,7 @@ fn two_tables(raw: &[RawSize], report: &mut Report) {
 /// A size, and whether its measurement is known; where it is complained of, another stands in, so that the parts can
 /// still be looked at.
 fn size(raw: &RawSize, reading: Reading, report: &mut Report) -> (Size, bool) {
-    let name = printed(&raw.name, report);
-    if name.is_empty() || name.chars().count() > 24 {
-        let message = "the name of a size has 1 to 24 characters";
-        report.add(Diagnostic::error("wrong-name", message).at(raw.name.place).help("write it short: `M`, `child-4y`"));
-    }
+    let name = printed(Printed::Size, &raw.name, report);
     let mut size = Size {
         name,
         head: None,

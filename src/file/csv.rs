@@ -27,6 +27,13 @@ const COLUMNS: [&str; 14] = [
     "hoop_strain",
 ];
 
+/// Words as a cell. What a spreadsheet would take for a formula, by how it begins, gets an apostrophe before it, which
+/// spreadsheets read as "this is text".
+fn words_cell(words: &str) -> String {
+    let formula = words.starts_with(['=', '+', '-', '@', '\t', '\r', '＝', '＋', '－', '＠']);
+    if formula { format!("'{words}") } else { words.to_owned() }
+}
+
 /// The CSV text of a plan, with the predicted shape of each size in `shapes`. `only` picks one size by its name.
 pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
     let words = Words::of(plan.design.language);
@@ -49,16 +56,16 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
         for (round, at) in size.rounds.iter().zip(&shape.rounds) {
             let colour = round.colour.and_then(|index| plan.design.yarn.colours.get(index));
             write(&[
-                size.name.clone(),
+                words_cell(&size.name),
                 round.number.to_string(),
-                size.part_of(round).name.clone(),
+                words_cell(&size.part_of(round).name),
                 abbreviation(round.stitch, plan.design.terms).to_owned(),
                 loop_word(round.loops()).to_owned(),
                 round.before.to_string(),
                 round.after.to_string(),
                 round.change().to_string(),
-                told(round),
-                colour.map_or_else(String::new, |colour| colour.name.clone()),
+                words_cell(&told(round)),
+                colour.map_or_else(String::new, |colour| words_cell(&colour.name)),
                 tidy(plan.gauge(round.stitch).circumference(round.after).mm(), 1).to_string(),
                 tidy(at.radius.mm(), 1).to_string(),
                 tidy(at.height.mm(), 1).to_string(),
@@ -67,4 +74,18 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
         }
     }
     String::from_utf8(rows.into_inner().unwrap_or_default()).unwrap_or_default()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The beginnings are those that the OWASP page "CSV Injection" names.
+    #[test]
+    fn no_cell_is_a_formula() {
+        for words in ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "＝1"] {
+            assert_eq!(words_cell(words), format!("'{words}"));
+        }
+        assert_eq!(words_cell("sc in each st (12)"), "sc in each st (12)");
+    }
 }

@@ -12,6 +12,7 @@ use crate::page::Pictures;
 use crate::story::{Block, Cell, Column, Figure, Run, Section, Story, Table};
 use crate::words::{Arg, Words};
 
+use super::seal::digest;
 use super::svg;
 
 /// Writes the whole pattern as a web page in the language of the story, with the pictures it was told of. On narrow
@@ -19,14 +20,16 @@ use super::svg;
 pub fn write(story: &Story<'_>, pictures: &Pictures, narrow: &Drawing) -> String {
     let words = &story.words;
     let (title, sections) = (story.title(), story.sections());
+    let style = font_faces() + include_str!("html/page.css");
     let page = html! {
         (DOCTYPE)
         html lang=(words.language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
+                meta http-equiv="Content-Security-Policy" content=(policy(&style));
                 title { (title) }
-                style { (PreEscaped(font_faces())) (PreEscaped(include_str!("html/page.css"))) }
+                style { (PreEscaped(&style)) }
             }
             body {
                 (heading(story, &sections))
@@ -39,6 +42,13 @@ pub fn write(story: &Story<'_>, pictures: &Pictures, narrow: &Drawing) -> String
         }
     };
     page.into_string()
+}
+
+/// What the page may do: show itself in this style and with the fonts inside it. It loads nothing, runs nothing and sends
+/// nothing (W3C Content Security Policy Level 3, as a `meta` element, with the hash of the one style).
+fn policy(style: &str) -> String {
+    let hash = BASE64.encode(digest(style.as_bytes()));
+    format!("default-src 'none'; style-src 'sha256-{hash}'; font-src data:; base-uri 'none'; form-action 'none'")
 }
 
 /// Title, designer, the facts of the cover, its picture and the contents.
@@ -179,7 +189,9 @@ fn written_cell(cell: &Cell, row: &[Cell], words: &Words) -> Markup {
     let head = row.first().map(Cell::text).unwrap_or_default();
     html! {
         @if let Some([red, green, blue]) = cell.swatch {
-            span.swatch aria-hidden="true" style={ "background:#" (format!("{red:02x}{green:02x}{blue:02x}")) } {}
+            svg.swatch aria-hidden="true" viewBox="0 0 1 1" {
+                rect width="1" height="1" fill=(format!("#{red:02x}{green:02x}{blue:02x}")) {}
+            }
         }
         @for tick in 1..=cell.ticks {
             @let name = words.with("web-tick", &[("row", Arg::Text(&head)), ("number", Arg::Count(tick))]);

@@ -9,6 +9,7 @@ pub mod json;
 pub mod pdf;
 pub mod png;
 pub mod save;
+pub mod seal;
 pub mod svg;
 pub mod text;
 

@@ -7,7 +7,8 @@
 
 use crate::craft::{Loops, Stitch, Terms};
 use crate::design::heads::HeadSource;
-use crate::design::{Body, Design, Finish, Part, Said, Size, Work};
+use crate::design::shortened;
+use crate::design::{Body, Design, Finish, Part, Printed, Said, Size, Work};
 use crate::limits;
 use crate::notation::is_word;
 use crate::report::{Diagnostic, Place, Report};
@@ -87,20 +88,22 @@ fn heading(line: &str) -> Option<Heading<'_>> {
 impl File {
     fn line(&mut self, line: &str, place: Place, report: &mut Report) {
         let said = |text: &str| Said { value: text.to_owned(), place: Some(place) };
+        let title = |text: &str, report: &mut Report| said(&Printed::Title.read(text, place, report));
+        let name = |text: &str, report: &mut Report| said(&Printed::Part.read(text, place, report));
         match heading(line) {
-            Some(Heading::Title(title)) => self.title = Some(said(title)),
-            Some(Heading::Part(name)) => self.part(said(name)),
+            Some(Heading::Title(said_title)) => self.title = Some(title(said_title, report)),
+            Some(Heading::Part(said_name)) => self.part(name(said_name, report)),
             Some(Heading::Terms(terms)) => match terms.to_uppercase().as_str() {
                 "US" => self.terms = Terms::Us,
                 "UK" => self.terms = Terms::Uk,
                 _ => report.add(
-                    Diagnostic::error("unknown-terms", format!("`{terms}` is neither US nor UK"))
+                    Diagnostic::error("unknown-terms", format!("`{}` is neither US nor UK", shortened(terms)))
                         .at(place)
                         .help("write `Terms: US` or `Terms: UK`"),
                 ),
             },
-            Some(Heading::Bare(name)) => {
-                if let Some(before) = self.bare.replace(said(name)) {
+            Some(Heading::Bare(words)) => {
+                if let Some(before) = self.bare.replace(name(words, report)) {
                     if self.title.is_none() && self.parts.is_empty() {
                         self.title = Some(before);
                     } else {

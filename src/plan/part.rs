@@ -97,6 +97,7 @@ impl Solver<'_> {
             return None;
         };
         // Only now: a part that can't be worked at all is not also said to ruffle.
+        self.take_room(choice.counts.iter().map(|count| u64::from(*count)).sum(), part)?;
         self.steepness(part, &outline, base.factor, place);
         self.add(part, profile, &outline, &task, &choice);
         Some(())

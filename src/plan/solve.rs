@@ -8,6 +8,7 @@ use super::yarn::yarn;
 use super::{PartPlan, Plan, SizePlan, outcome};
 use crate::craft::{Begin, Foundation, Op, Round, Stitch};
 use crate::design::{Body, Design, Finish, Part, Said, Size, Work, listed, nearest, shortened};
+use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Gauge, Mm};
 
@@ -23,9 +24,15 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
         return None;
     }
     let mut sizes: Vec<Option<SizePlan>> = Vec::new();
+    let mut room = limits::OPERATIONS;
     for (index, size) in design.sizes.iter().enumerate() {
         let before = sizes.last().and_then(Option::as_ref);
-        let solved = Solver::new(design, &gauges, (index, size), before, report).solve();
+        let mut solver = Solver::new(design, &gauges, (index, size), before, report);
+        solver.room = room;
+        let solved = solver.solve();
+        // A size that is refused took no room, and the next may have a complaint of its own.
+        room =
+            room.saturating_sub(solved.iter().flat_map(|size| &size.rounds).map(|round| round.ops.len() as u64).sum());
         sizes.push(solved);
     }
     let mut sizes = sizes.into_iter().collect::<Option<Vec<_>>>()?;
@@ -64,6 +71,8 @@ pub(super) struct Solver<'a> {
     pub(super) rounds: Vec<Round>,
     pub(super) parts: Vec<PartPlan>,
     pub(super) warnings: Vec<String>,
+    /// Operations that there may still be.
+    room: u64,
 }
 
 impl<'a> Solver<'a> {
@@ -88,7 +97,25 @@ impl<'a> Solver<'a> {
             rounds: Vec::new(),
             parts: Vec::new(),
             warnings: Vec::new(),
+            room: limits::OPERATIONS,
         }
+    }
+
+    /// Takes the room for so many operations, or refuses a part that would make the design too large.
+    pub(super) fn take_room(&mut self, operations: u64, part: &Part) -> Option<()> {
+        match self.room.checked_sub(operations) {
+            Some(left) => self.room = left,
+            None => {
+                let most = limits::OPERATIONS;
+                let message = format!(
+                    "with the {} of size {} the design has more than {most} stitches in all sizes",
+                    part.name.value, self.size.name
+                );
+                let help = "check the units of the lengths and of the swatch; many large sizes go into a design each";
+                return self.refuse("piece-too-large", part.name.place, message, help);
+            }
+        }
+        Some(())
     }
 
     fn solve(mut self) -> Option<SizePlan> {
@@ -151,6 +178,7 @@ impl<'a> Solver<'a> {
         if first == 1 {
             self.foundation = counted.foundation;
         }
+        self.take_room(counted.rounds.iter().map(|round| round.ops.len() as u64).sum(), part)?;
         let mut colours = self.colours(part, counted.rounds.len() as u32);
         // A colour named in an earlier part goes on where no stripes say otherwise: nobody changes yarn unasked.
         if let (Some(_), true) = (self.named, part.stripes.is_empty()) {

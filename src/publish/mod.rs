@@ -18,5 +18,6 @@ mod view;
 pub use draw::{DrawOptions, FORMATS, Format, PICTURES, Picture, draw};
 pub use extras::{PRINTS, ROUNDS, VIEWS, misplaced};
 pub use listing::{LISTINGS, Listing, list};
+pub use names::stem_of;
 pub use products::{PRODUCTS, Product, publish};
 pub use rows::{Named, Row, by_name};

@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use rayon::prelude::*;
+
 use crate::drawing::{
     ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions, SchematicOptions, chart,
     choose_view, key, least_cell, piece, row_table, schematic, symbol_sheet,
@@ -41,13 +43,13 @@ pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
     let style = Style::new(&options.paper, options.print, options.large);
     let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
     let middle = plan.sizes.len() / 2;
+    let sizes = || (0..plan.sizes.len()).into_par_iter();
     let keyed: Option<Vec<KeyedChart>> =
-        (0..plan.sizes.len()).map(|size| KeyedChart::draw(plan, size, (width, height), options)).collect();
-    let (charts, keys) = match keyed {
+        sizes().map(|size| KeyedChart::draw(plan, size, (width, height), options)).collect();
+    let (charts, keys): (Vec<(Arc<Drawing>, String)>, _) = match keyed {
         Some(keyed) => keyed.into_iter().map(|keyed| (keyed.chart, keyed.key)).unzip(),
-        None => ((0..plan.sizes.len()).map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![]),
+        None => (sizes().map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![]),
     };
-    let charts: Vec<(Arc<Drawing>, String)> = charts;
     // Nobody buys a piece by its working chart: the cover shows the piece itself, where there is ink for it.
     let finished = plan.sizes.get(middle).zip(shapes.get(middle)).filter(|_| options.print == Print::Colour);
     let room = PieceOptions { width, height: width, ..PieceOptions::default() };

@@ -1,7 +1,8 @@
 //! The products: one row each, with how it is made.
 
-use std::cell::OnceCell;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
+
+use rayon::prelude::*;
 
 use super::names::size_names;
 use super::pictures::{self, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet};
@@ -27,6 +28,8 @@ pub struct Product {
     about: &'static str,
     /// How the names of its files end.
     pub endings: &'static [&'static str],
+    /// True where it shows the pictures of the booklet.
+    pictured: bool,
     /// Makes its files. Nothing, and errors in the report, where a page can't be laid out.
     make: fn(&Job<'_>, &Product, &mut Report) -> Option<Vec<Output>>,
 }
@@ -43,18 +46,37 @@ impl Row for Product {
 
 /// All of them, in the order in which they are made.
 pub static PRODUCTS: [Product; 7] = [
-    Product { name: "booklet", about: "The booklet", endings: &["-booklet.pdf"], make: booklet },
-    Product { name: "web", about: "The web page", endings: &[".html"], make: web },
-    Product { name: "text", about: "The pattern as plain text", endings: &[".txt"], make: plain_text },
-    Product { name: "csv", about: "The rounds for a spreadsheet", endings: &[".csv"], make: spreadsheet },
+    Product { name: "booklet", about: "The booklet", endings: &["-booklet.pdf"], pictured: true, make: booklet },
+    Product { name: "web", about: "The web page", endings: &[".html"], pictured: true, make: web },
+    Product { name: "text", about: "The pattern as plain text", endings: &[".txt"], pictured: true, make: plain_text },
+    Product {
+        name: "csv",
+        about: "The rounds for a spreadsheet",
+        endings: &[".csv"],
+        pictured: false,
+        make: spreadsheet,
+    },
     Product {
         name: "pictures",
         about: "Charts, schematics and tables",
         endings: &[".svg", ".png"],
+        pictured: true,
         make: separate_pictures,
     },
-    Product { name: "piece", about: "The finished piece", endings: &["-piece.svg", "-piece.png"], make: pieces },
-    Product { name: "wall", about: "Wall charts in tiles", endings: &["-wall-chart.pdf"], make: wall_charts },
+    Product {
+        name: "piece",
+        about: "The finished piece",
+        endings: &["-piece.svg", "-piece.png"],
+        pictured: false,
+        make: pieces,
+    },
+    Product {
+        name: "wall",
+        about: "Wall charts in tiles",
+        endings: &["-wall-chart.pdf"],
+        pictured: false,
+        make: wall_charts,
+    },
 ];
 
 /// Makes the files of these products, their names beginning with `stem`. Nothing, and errors in the report, where a page
@@ -67,10 +89,31 @@ pub fn publish<'p>(
     report: &mut Report,
 ) -> Option<Vec<Output>> {
     let sizes = size_names(pattern.plan.sizes.iter().map(|size| size.name.as_str()));
-    let job = Job { pattern, stem, options, sizes, pictures: OnceCell::new() };
+    let job = Job { pattern, stem, options, sizes, pictures: OnceLock::new() };
+    let products: Vec<&Product> = products.into_iter().collect();
+    // Before the products are shared out: one that waited for the pictures of another would hold up both.
+    if products.iter().any(|product| product.pictured) {
+        job.pictures();
+    }
+    gathered(&products, report, |product, report| (product.make)(&job, product, report))
+}
+
+/// Makes the files of several things at once. Their order, and that of the complaints, is that of the things; nothing where
+/// one of them can't be made.
+fn gathered<T: Sync>(
+    things: &[T],
+    report: &mut Report,
+    make: impl Fn(&T, &mut Report) -> Option<Vec<Output>> + Sync,
+) -> Option<Vec<Output>> {
+    let made = things.par_iter().map(|thing| {
+        let mut own = Report::new();
+        (make(thing, &mut own), own)
+    });
+    let made: Vec<(Option<Vec<Output>>, Report)> = made.collect();
     let mut outputs = Vec::new();
-    for product in products {
-        outputs.extend((product.make)(&job, product, report)?);
+    for (files, own) in made {
+        own.diagnostics.into_iter().for_each(|complaint| report.add(complaint));
+        outputs.extend(files?);
     }
     Some(outputs)
 }
@@ -83,7 +126,7 @@ struct Job<'a> {
     /// The sizes as parts of file names.
     sizes: Vec<String>,
     /// Only drawn where a product shows them.
-    pictures: OnceCell<Pictures>,
+    pictures: OnceLock<Pictures>,
 }
 
 impl Job<'_> {
@@ -126,43 +169,37 @@ fn spreadsheet(job: &Job<'_>, product: &Product, _: &mut Report) -> Option<Vec<O
 
 /// Charts, schematics and tables of every size, and the key.
 fn separate_pictures(job: &Job<'_>, _: &Product, report: &mut Report) -> Option<Vec<Output>> {
-    let mut outputs = Vec::new();
-    for (name, drawing) in named(job) {
-        let vectors = svg::write(&drawing);
+    gathered(&named(job), report, |(name, drawing), report| {
+        let vectors = svg::write(drawing);
         let pixels = png::render(&vectors, &PngOptions { dpi: DPI, ..PngOptions::default() }, report)?;
-        outputs.push(job.file(&format!("-{name}.svg"), vectors.into_bytes()));
-        outputs.push(job.file(&format!("-{name}.png"), pixels));
-    }
-    Some(outputs)
+        let vectors = job.file(&format!("-{name}.svg"), vectors.into_bytes());
+        Some(vec![vectors, job.file(&format!("-{name}.png"), pixels)])
+    })
 }
 
 /// The finished piece in every size.
 fn pieces(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<Output>> {
     let Pattern { plan, shapes, .. } = job.pattern;
-    let mut outputs = Vec::new();
-    for ((size, shape), name) in plan.sizes.iter().zip(shapes).zip(&job.sizes) {
+    let sizes: Vec<_> = plan.sizes.iter().zip(shapes).zip(&job.sizes).collect();
+    gathered(&sizes, report, |((size, shape), name), report| {
         let vectors = svg::write(&piece(plan, size, shape, &PieceOptions::default()));
         let pixels = png::render(&vectors, &PngOptions { dpi: PIECE_DPI, ..PngOptions::default() }, report)?;
-        let files = [vectors.into_bytes(), pixels];
-        outputs.extend(
-            product.endings.iter().zip(files).map(|(ending, bytes)| job.file(&format!("-{name}{ending}"), bytes)),
-        );
-    }
-    Some(outputs)
+        let files = product.endings.iter().zip([vectors.into_bytes(), pixels]);
+        Some(files.map(|(ending, bytes)| job.file(&format!("-{name}{ending}"), bytes)).collect())
+    })
 }
 
 /// A wall chart of every size in tiles on home paper.
 fn wall_charts(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<Output>> {
     let (plan, options) = (&job.pattern.plan, job.options);
-    let mut outputs = Vec::new();
-    for (index, size) in job.sizes.iter().enumerate() {
+    let sizes: Vec<(usize, &String)> = job.sizes.iter().enumerate().collect();
+    gathered(&sizes, report, |&(index, size), report| {
         let sheet = wall::filling(&wall_sheet(plan, index, options), &options.paper);
         let wall = wall_picture(plan, index, &ChartOptions::default(), &sheet, options);
         let document = wall::tiled(&untold(plan, options), &wall, options, report)?;
         let name = format!("-{size}{}", product.endings.first()?);
-        outputs.push(job.file(&name, written(&document, report)?));
-    }
-    Some(outputs)
+        Some(vec![job.file(&name, written(&document, report)?)])
+    })
 }
 
 fn written(document: &Document, report: &mut Report) -> Option<Vec<u8>> {

@@ -3,6 +3,7 @@
 //! Every stage takes a [`Report`] to write into and hands back its value, or nothing once the report holds an error.
 //! Many complaints are gathered at a time, and warnings travel beside the value they are about.
 
+pub mod clean;
 pub mod codes;
 
 /// A stretch of the source text. Lines and columns count from 1, offset and length are bytes.
@@ -103,7 +104,10 @@ impl Report {
     }
 
     /// Adds a complaint; the same complaint at the same place is kept once.
-    pub fn add(&mut self, diagnostic: Diagnostic) {
+    pub fn add(&mut self, mut diagnostic: Diagnostic) {
+        // What a maker wrote is in it, and it goes to a terminal.
+        diagnostic.message = clean::sentence(&diagnostic.message);
+        diagnostic.help = diagnostic.help.map(|help| clean::sentence(&help));
         if !self.diagnostics.contains(&diagnostic) {
             self.diagnostics.push(diagnostic);
         }

@@ -56,5 +56,12 @@ mod special;
 
 mod symbols;
 
+mod sizes_of_work;
+
+mod texts;
+
+mod trust;
+
 mod working;
+
 mod writers;

@@ -85,6 +85,7 @@ pub fn rounds(
         known: BTreeMap::new(),
         done: Recounted { foundation: Foundation::Ring, rounds: Vec::new(), named: Vec::new(), flat: false },
         complete: true,
+        operations: 0,
         uncounted: Vec::new(),
     };
     // Rounds are counted in the order they stand in, whatever their numbers; a number out of turn is only told.
@@ -119,6 +120,8 @@ struct Counter<'a> {
     known: BTreeMap<u32, WrittenRound>,
     done: Recounted,
     complete: bool,
+    /// Operations of the rounds so far.
+    operations: u64,
     /// Rounds that state no count: number, stitches, place.
     uncounted: Vec<(u32, u32, Place)>,
 }
@@ -168,6 +171,13 @@ impl Counter<'_> {
                 self.complete = false;
                 return;
             }
+            if self.operations > limits::OPERATIONS {
+                let message = format!("up to here the rounds have more than {} stitches", limits::OPERATIONS);
+                let help = "look at the numbers of this round and of those before it";
+                self.report.add(Diagnostic::error("piece-too-large", message).at(written.place).help(help));
+                self.complete = false;
+                return;
+            }
             let before = self.standing.count;
             let start = self.number == 1 && before == Some(0);
             let counted = round(&written, self.number, start, &self.standing, &self.said, self.rules, self.report);
@@ -185,6 +195,7 @@ impl Counter<'_> {
             let changes = before.is_some_and(|before| before != counted.round.after);
             self.standing = Standing { count: Some(counted.round.after), spaces: Some(counted.spaces) };
             let after = counted.round.after;
+            self.operations += counted.round.ops.len() as u64;
             self.done.rounds.push(counted.round);
             self.number += 1;
             if changes && number < written.last {
