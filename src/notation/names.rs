@@ -119,7 +119,7 @@ mod tests {
         assert_eq!(name("nl", "bptr"), "dubbel reliëfstokje achter");
         let said = |tag, id| told(tagged(tag), Terms::Us, |writer| writer.several(stitch(id), 2));
         assert_eq!(said("en", "bpsc"), "two back post single crochets");
-        assert_eq!(said("es", "bobble3"), "dos motas de tres puntos altos");
+        assert_eq!(said("es", "bobble3"), "dos puntos mota de tres puntos altos");
         assert_eq!(said("fr", "fpdc"), "deux brides en relief avant");
     }
 }

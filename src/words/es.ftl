@@ -22,9 +22,9 @@ dtr = punto alto triple
 trtr = punto alto cuádruple
 fp = { $of } en relieve por delante
 bp = { $of } en relieve por detrás
-cluster = racimo de { $stems } { $many }
+cluster = punto racimo de { $stems } { $many }
 puff = punto puff de { $stems } { $many }
-bobble = mota de { $stems } { $many }
+bobble = punto mota de { $stems } { $many }
 popcorn = punto piña de { $stems } { $many }
 picot = piquito de { $stems } { $many }
 ch-many = cadenetas
@@ -44,11 +44,11 @@ dtr-short = pat
 trtr-short = pac
 fp-short = { $of } rel del
 bp-short = { $of } rel det
-cluster-short = racimo de { $stems } { $of }
-puff-short = puff de { $stems } { $of }
-bobble-short = mota de { $stems } { $of }
-popcorn-short = piña de { $stems } { $of }
-picot-short = piquito de { $stems } { $of }
+cluster-short = p racimo de { $stems } { $of }
+puff-short = p puff de { $stems } { $of }
+bobble-short = p mota de { $stems } { $of }
+popcorn-short = p piña de { $stems } { $of }
+picot-short = piq de { $stems } { $of }
 round-label = Vuelta{ $gap }{ $number }
 rounds-label = Vueltas{ $gap }{ $number }
 round-line = { $label }: { $text }
@@ -61,8 +61,8 @@ write-several = { $number } { $stitch }
 write-chains = { $number } cad
 write-back = { $what } (solo hebra trasera)
 write-front = { $what } (solo hebra delantera)
-write-all-back = trabajar solo en la hebra trasera
-write-all-front = trabajar solo en la hebra delantera
+write-all-back = teje toda la vuelta solo en la hebra trasera
+write-all-front = teje toda la vuelta solo en la hebra delantera
 write-next = { $what } en el p siguiente
 write-next-run = { $what } en cada uno de los { $number } p siguientes
 write-next-each = { $what } en cada uno de los { $number } p siguientes
@@ -75,21 +75,21 @@ write-post-remaining = { $what } alrededor de cada p restante
 write-space = { $what } en el arco de { $chains } cad siguiente
 write-space-run = { $what } en cada uno de los { $number } arcos de { $chains } cad siguientes
 write-space-around = { $what } en cada arco de { $chains } cad de la vuelta anterior
-write-space-remaining = { $what } en cada arco restante de { $chains } cad
-write-together = { $number } { $stitch } juntos
-write-together-run = { $number } veces { $what }
+write-space-remaining = { $what } en cada arco de { $chains } cad restante
+write-together = { $number } { $stitch } cerrados juntos
+write-together-run = [{ $what }] { $number } veces
 write-together-around = { $what } en toda la vuelta
-write-skip = saltar 1 p
-write-skip-run = saltar { $number } p
-write-skip-chain = saltar 1 cad
-write-skip-chains = saltar { $number } cad
+write-skip = salta 1 p
+write-skip-run = salta { $number } p
+write-skip-chain = salta 1 cad
+write-skip-chains = salta { $number } cad
 write-repeat = [{ $what }] { $number }{ $gap }veces
 write-same = { $what } en el mismo p
 write-same-space = { $what } en el mismo arco
 write-ring = { $what } en el anillo
 write-nth-chain = { $what } en la { $number }.ª cad desde el ganchillo
 write-start-ring = anillo mágico
-write-start-chain-ring = { $number } cad, cerrar en anillo con 1 pd
+write-start-chain-ring = { $number } cad, cierra en anillo con 1 pd en la primera
 write-chain-counts = { $count ->
         [one] { $number } cad (cuenta como 1 { $stitch })
        *[other] { $number } cad (cuentan como 1 { $stitch })
@@ -98,10 +98,10 @@ write-chain-counts-not = { $count ->
         [one] { $number } cad (no cuenta)
        *[other] { $number } cad (no cuentan)
     }
-write-counts-together = { $what } (cuentan como { $stitch })
-write-join = cerrar con 1 pd en el primer p ({ $stitch })
-write-join-chain = cerrar con 1 pd en lo alto de las { $number } cad del principio
-write-join-plain = cerrar con 1 pd
+write-counts-together = { $what } (con las cad del principio, cuenta como { $stitch })
+write-join = cierra con 1 pd en el primer p ({ $stitch })
+write-join-chain = cierra con 1 pd en la { $number }.ª cad del principio
+write-join-plain = cierra con 1 pd
 write-step-down = para terminar sin escalón: { $what }
 ch-say = { $count ->
         [one] una cadeneta
@@ -138,16 +138,16 @@ trtr-say = { $count ->
 fp-say = { $made } en relieve por delante
 bp-say = { $made } en relieve por detrás
 cluster-say = { $count ->
-        [one] un racimo de { $stems } { $many }
-       *[other] { $number } racimos de { $stems } { $many }
+        [one] un punto racimo de { $stems } { $many }
+       *[other] { $number } puntos racimo de { $stems } { $many }
     }
 puff-say = { $count ->
         [one] un punto puff de { $stems } { $many }
        *[other] { $number } puntos puff de { $stems } { $many }
     }
 bobble-say = { $count ->
-        [one] una mota de { $stems } { $many }
-       *[other] { $number } motas de { $stems } { $many }
+        [one] un punto mota de { $stems } { $many }
+       *[other] { $number } puntos mota de { $stems } { $many }
     }
 popcorn-say = { $count ->
         [one] un punto piña de { $stems } { $many }
@@ -178,7 +178,7 @@ say-colour = Cambia a { $colour }.
 say-colour-before = Cambia a { $colour } antes de la vuelta { $number }.
 say-stuff = Rellena ahora la pieza con firmeza.
 say-start-ring = haz un anillo mágico
-say-start-chain-ring = teje { $made } y une la última con la primera con un punto deslizado para formar un anillo
+say-start-chain-ring = teje { $made } y une la última a la primera con un punto deslizado para formar un anillo
 say-make = teje { $made-last }
 say-all-back = teje toda esta vuelta solo en las hebras traseras
 say-all-front = teje toda esta vuelta solo en las hebras delanteras
@@ -190,26 +190,26 @@ say-chain-counts-not = { $count ->
         [one] teje { $made }; no cuenta como punto
        *[other] teje { $made }; no cuentan como punto
     }
-say-counts-together = { $what }; con la cadeneta esto cuenta como { $made } tejidos juntos
-say-through-back = { $made }, solo por la hebra trasera
-    .within = { $made }, solo por la hebra trasera,
-say-through-front = { $made }, solo por la hebra delantera
-    .within = { $made }, solo por la hebra delantera,
+say-counts-together = { $what }; con las cadenetas del principio, esto cuenta como { $made } cerrados juntos
+say-through-back = { $made }, tomando solo la hebra trasera
+    .within = { $made }, tomando solo la hebra trasera,
+say-through-front = { $made }, tomando solo la hebra delantera
+    .within = { $made }, tomando solo la hebra delantera,
 say-and = { $first } y { $second }
 say-all = { $made }, todo
 say-next = teje { $made } en el punto siguiente
 say-next-run = teje { $made } en cada uno de los { $number } puntos siguientes
 say-around = teje { $made } en cada punto de la vuelta anterior
 say-remaining = teje { $made } en cada punto restante
-say-post = teje { $made } alrededor del punto siguiente
-say-post-run = teje { $made } alrededor de cada uno de los { $number } puntos siguientes
-say-post-around = teje { $made } alrededor de cada punto de la vuelta anterior
-say-post-remaining = teje { $made } alrededor de cada punto restante
+say-post = teje { $made } alrededor del poste del punto siguiente
+say-post-run = teje { $made } alrededor del poste de cada uno de los { $number } puntos siguientes
+say-post-around = teje { $made } alrededor del poste de cada punto de la vuelta anterior
+say-post-remaining = teje { $made } alrededor del poste de cada punto restante
 say-space = teje { $made } en el siguiente arco de { $chains }
 say-space-run = teje { $made } en cada uno de los siguientes { $number } arcos de { $chains }
 say-space-around = teje { $made } en cada arco de { $chains } de la vuelta anterior
 say-space-remaining = teje { $made } en cada arco restante de { $chains }
-say-together = teje juntos los { $number } puntos siguientes como { $made-last }
+say-together = cierra juntos los { $number } puntos siguientes en { $made-last }
 say-together-around = { $what }, y así en toda la vuelta
 say-often = { $what }, y hazlo { $number } veces en total
 say-skip = salta el punto siguiente
@@ -231,7 +231,7 @@ say-times = Haz esto { $number } veces en total.
 say-sequence = La secuencia { $name } es esta: { $what }.
 say-do-sequence = teje la secuencia { $name } { $number } veces
 say-join = Cierra la vuelta con un punto deslizado en el primer punto.
-say-join-chain = Cierra la vuelta con un punto deslizado en lo alto de la cadeneta del principio.
+say-join-chain = Cierra la vuelta con un punto deslizado en la más alta de las cadenetas que cuentan como primer punto.
 say-count = { $count ->
         [one] Tienes { $count } punto.
        *[other] Tienes { $count } puntos.
@@ -243,49 +243,52 @@ say-step-down = Baja hacia la vuelta anterior: { $what }.
 ## drawing
 
 round = Vuelta
-chart-title = Gráfico circular: { $title }, talla { $size }
+chart-title = Gráfico en redondo: { $title }, talla { $size }
 chart-anticlockwise = en sentido contrario a las agujas del reloj
 chart-clockwise = en el sentido de las agujas del reloj
 chart-spiral = en espiral
 chart-joined = en vueltas cerradas
-chart-says = Se teje del centro hacia fuera, { $way }, { $work }; las vueltas empiezan en la posición de las { $clock } del reloj. Vueltas: { $rounds }. Puntos: { $first } en la primera vuelta, { $last } en la última, { $sum } en total.
+chart-says = Se teje del centro hacia fuera, { $way }, { $work }; las vueltas empiezan en la posición del { $clock } en la esfera de un reloj. Vueltas: { $rounds }. Puntos: { $first } en la primera vuelta, { $last } en la última, { $sum } en total.
 chart-part-says = { $part }: vueltas { $from } a { $to }, { $count } puntos al final.
 chart-round = Vuelta { $round }
 chart-rounds = Vueltas { $from } a { $to }
-chart-even = Tantos como antes.
-chart-more = { $by } más que antes.
-chart-fewer = { $by } menos que antes.
+chart-even = Tantos como en la vuelta anterior.
+chart-more = { $by } más que en la vuelta anterior.
+chart-fewer = { $by } menos que en la vuelta anterior.
 chart-colour = Color: { $colour }.
-chart-repeat = Una repetición de { $count }
-chart-repeats = Líneas de puntos: { $count } repeticiones
+chart-repeat = Una de las { $count } repeticiones
+chart-repeats = Líneas discontinuas: { $count } repeticiones
 view-whole = Están dibujadas todas las vueltas; el punto más pequeño mide { $cell } mm.
-view-bands = Las vueltas iguales se dibujan como una banda.
-view-sector = Una repetición se dibuja en grande; toda la vuelta se compone de tales repeticiones.
+view-bands = Las vueltas iguales se dibujan como una sola banda.
+view-sector = Solo se dibuja una repetición, en grande; la vuelta entera se forma repitiéndola.
 view-paper = El punto más pequeño mide { $cell } mm y se lee mal. El formato { $paper } mostraría todas las vueltas.
-view-none = El punto más pequeño mide { $cell } mm y se lee mal, y ninguna hoja es lo bastante grande: dibujar una parte cada vez.
+view-none = El punto más pequeño mide { $cell } mm y se lee mal, y ninguna hoja es lo bastante grande: dibuja una parte cada vez.
 key-title = Leyenda
 sheet-title = Símbolos
-key-back = { $stitch }, solo hebra de atrás: arco como un cuenco
-key-front = { $stitch }, solo hebra de delante: arco como un tejado
-key-increase = { $count } { $stitch } en un punto
+key-back = { $stitch }, solo hebra trasera: arco como un cuenco
+key-front = { $stitch }, solo hebra delantera: arco como un tejado
+key-increase = { $count } { $stitch } en el mismo punto
 key-decrease = { $count } { $stitch } cerrados juntos
-key-fan = { $count } { $stitch } en el mismo lugar, un abanico
-key-space = arco de { $count } cadenetas
+key-fan = abanico: { $count } { $stitch } en el mismo lugar
+key-space = { $count ->
+        [one] arco de { $count } cadeneta
+       *[other] arco de { $count } cadenetas
+    }
 key-turning-chain = { $count ->
         [one] { $count } cadeneta de inicio
        *[other] { $count } cadenetas de inicio
     }
 key-chain-ring = anillo de { $count } cadenetas
 key-ring = anillo mágico
-key-start = empezar aquí
+key-start = empieza aquí
 key-direction = sentido de la labor
 key-join = punto deslizado que cierra la vuelta
-key-step-down = final de la espiral rebajado
+key-step-down = final de la espiral sin escalón
 key-label = vuelta { $round }, { $count } puntos
 key-band = vueltas { $from } a { $to }, todas iguales: { $count } puntos cada una
 key-parting = empieza otra parte
 key-fold = aquí se dobla el tejido
-key-fasten-off = cortar y rematar
+key-fasten-off = corta y remata el hilo
 piece-title = La pieza terminada: { $title }, talla { $size }
 piece-from-front = Dibujada según el patrón, vista de frente y un poco desde arriba.
 piece-from-above = Dibujada según el patrón, vista desde arriba.
@@ -304,9 +307,9 @@ schematic-along = { $part }: largo
 schematic-height = Altura
 schematic-around = { $part }: contorno
 schematic-flat = { $part }: ancho en plano
-schematic-from-top = Vista de lado, tejido de arriba abajo.
-schematic-from-base = Vista de lado, apoyado en su base, tejido desde la base.
-schematic-from-middle = Tejido en plano, del centro hacia fuera.
+schematic-from-top = Vista de lado; se teje de arriba abajo.
+schematic-from-base = Vista de lado, apoyada en su base; se teje desde la base hacia arriba.
+schematic-from-middle = Se teje en plano, del centro hacia fuera.
 schematic-part-says = { $part }: { $runs }.
 schematic-runs-flat = plano
 schematic-runs-straight = recto
@@ -321,16 +324,16 @@ row-table-size = { $title }: vueltas, talla { $size }
 
 page-number = Página { $page } de { $pages }
 page-contents = Contenido
-page-go-to = Ir a { $title }
+page-go-to = Ir a «{ $title }»
 page-designed-by = Diseño: { $name }
 page-pattern = Patrón de ganchillo, tejido en redondo
 page-sizes = Tallas
 page-size = Talla
 page-level = Nivel
-page-level-1 = Básico: puntos básicos, quizá con aumentos y disminuciones sencillos
-page-level-2 = Fácil: motivos, colores o formas sencillos
-page-level-3 = Intermedio: motivos, colores o formas más elaborados
-page-level-4 = Complejo: varias técnicas exigentes a la vez
+page-level-1 = Básico (puntos básicos, quizá con aumentos y disminuciones sencillos)
+page-level-2 = Fácil (puntos, colores o formas sencillos)
+page-level-3 = Intermedio (puntos, colores o formas más elaborados)
+page-level-4 = Complejo (varias técnicas exigentes a la vez)
 page-need = Materiales
 page-yarn = Hilo
 page-yarn-weight = grosor { $number } ({ $name })
@@ -341,15 +344,15 @@ page-weight-3 = ligero
 page-weight-4 = medio
 page-weight-5 = grueso
 page-weight-6 = supergrueso
-page-weight-7 = jumbo
+page-weight-7 = gigante
 page-ball = { $grams } g = { $metres } m por ovillo
 page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) por ovillo
 page-colour = Color
 page-hook = Ganchillo
 page-hook-letter = { $size } mm (US { $letter })
 page-extras = Además
-page-extras-list = un marcador, una aguja lanera, una cinta métrica, unas tijeras
-page-extras-list-stuffed = un marcador, una aguja lanera, una cinta métrica, unas tijeras, relleno limpio para juguetes
+page-extras-list = un marcador de puntos, una aguja lanera, una cinta métrica, unas tijeras
+page-extras-list-stuffed = un marcador de puntos, una aguja lanera, una cinta métrica, unas tijeras, relleno limpio para juguetes
 page-yarn-amounts = Hilo para cada talla
 page-grams = Gramos
 page-metres = Metros
@@ -360,11 +363,11 @@ page-yarn-estimated = Las cantidades son una estimación según el grosor del hi
 page-swatch = Muestra
 page-gauge = { $stitches } { $stitch } y { $rounds } vueltas en { $length }
 page-gauge-worked = La muestra: { $stitches } { $stitch } y { $rounds } vueltas = { $size }
-page-gauge-assumed = (supuesto según las proporciones de altura habituales: haz también una muestra)
-page-gauges-assumed = En { $length }, supuesto según las proporciones de altura habituales: haz también una muestra de cada uno.
-page-gauge-advice = Teje la muestra en redondo, lávala y sécala como la pieza terminada y mídela después. Si salen más puntos, toma un ganchillo más grueso. Si salen menos, uno más fino.
-page-five-rounds = Tras cinco vueltas, mide a lo largo del tejido: deben medir { $length }. Si no coinciden, haz más o menos vueltas de las que mantienen su número de puntos, hasta que la parte tenga su largo.
-page-five-rounds-flat = Tras cinco vueltas, mide del centro al borde: deben medir { $length }. Las vueltas más altas abomban la pieza, las más bajas la ondulan: cambia de ganchillo.
+page-gauge-assumed = (valores supuestos según las proporciones de altura habituales: haz también una muestra de este punto)
+page-gauges-assumed = En { $length }, valores supuestos según las proporciones de altura habituales: haz también una muestra de cada punto.
+page-gauge-advice = Teje la muestra en redondo, lávala y sécala como harás con la pieza y mídela después. Si salen más puntos, toma un ganchillo más grueso; si salen menos, uno más fino.
+page-five-rounds = Tras cinco vueltas, pon la cinta métrica a lo largo del tejido: deben medir { $length }. Si no es así, haz más o menos vueltas sin aumentos ni disminuciones, hasta que la parte tenga su largo.
+page-five-rounds-flat = Tras cinco vueltas, pon la cinta métrica del centro al borde: deben medir { $length }. Las vueltas más altas ahuecan la pieza, las más bajas la ondulan: en ese caso, cambia de ganchillo.
 page-head = Cabeza
 page-finished = Contorno final
 page-wide = Diámetro
@@ -379,14 +382,14 @@ page-ease = Holgura
 page-around = Contorno
 page-length = Largo
 page-measures = Medidas por partes
-page-measures-note = El contorno se mide al final de la parte y el largo a lo largo del tejido: lo que dan los puntos con la muestra de arriba.
-page-depth-asked = La profundidad que pide una cabeza
+page-measures-note = El contorno se mide al final de la parte; el largo, a lo largo del tejido. Son las medidas que dan los números de puntos y vueltas con la muestra de arriba.
+page-depth-asked = Qué profundidad pide cada cabeza
 page-to-brow = Hasta la frente
 page-over-ears = Sobre las orejas
-page-depth-note = La profundidad va del centro de la copa al borde, a lo largo del tejido, o hasta donde empieza un ala. Según la costumbre, un tercio del contorno de la cabeza llega a la frente y cuatro décimos cubren las orejas. Las cabezas difieren de 2 a 3 cm (cerca de 1 in): pruébalo antes de las últimas vueltas.
+page-depth-note = La profundidad se mide a lo largo del tejido, del centro de la copa al borde, o hasta donde empieza un ala. Según la práctica habitual, un tercio del contorno de la cabeza llega a la frente y cuatro décimas partes cubren las orejas. De una cabeza a otra hay de 2 a 3 cm de diferencia (cerca de 1 in): prueba la pieza antes de las últimas vueltas.
 page-size-source = Medidas de cabeza: { $source }
-page-source-who = patrones de crecimiento de la OMS 2006
-page-source-uk90 = referencia de crecimiento Reino Unido 1990
+page-source-who = patrones de crecimiento infantil de la OMS 2006
+page-source-uk90 = referencia de crecimiento británica 1990
 page-source-newborn = recién nacido
 page-source-months = { $count ->
         [one] 1 mes
@@ -400,7 +403,7 @@ page-source-boys = niños
 page-source-girls = niñas
 page-source-both = media de niños y niñas
 page-source-percentile = percentil { $number }
-page-source-council = Craft Yarn Council, contorno de cabeza: { $row }, el medio de { $least } a { $most } cm
+page-source-council = Craft Yarn Council, contorno de cabeza: { $row }, mitad del intervalo de { $least } a { $most } cm
 page-source-preemie = prematuro
 page-source-baby = bebé
 page-source-toddler = niño pequeño
@@ -411,33 +414,33 @@ page-source-man = hombre
 page-source-adult = adulto (media de mujer y hombre)
 page-working = Cómo se teje
 page-terms = Las abreviaturas de los puntos se explican más abajo.
-page-ring-start = Para el anillo ajustable, cruza el hilo en un aro, saca una lazada por dentro y teje la primera vuelta en él, abarcando las dos hebras. Tira del cabo para cerrar el anillo tras la vuelta 1 o 2; asegúralo al acabar.
-page-joined = Para cerrar, inserta el ganchillo bajo las dos hebras del primer punto de la vuelta (si la cadeneta cuenta, en su cadeneta superior), toma una lazada y pásala por todo: un punto deslizado. Cierra la vuelta y nunca cuenta.
+page-ring-start = Para el anillo mágico, cruza el hilo en un aro, saca un bucle por dentro y teje la primera vuelta en el aro, abarcando los dos hilos. Tira del cabo para cerrar el anillo tras la vuelta 1 o 2; asegura el cabo en el acabado.
+page-joined = Para cerrar una vuelta, introduce el ganchillo bajo las dos hebras de su primer punto (si las cadenetas del principio cuentan, en la más alta), haz una lazada y pásala por el punto y por el bucle del ganchillo: es un punto deslizado. Cierra la vuelta y nunca cuenta como punto.
 page-chain-counts = Las cadenetas del principio de la vuelta cuentan como primer punto.
 page-chain-counts-not = Las cadenetas del principio de la vuelta no cuentan como punto.
 page-chain-counts-mixed = Las cadenetas del principio de la vuelta cuentan como primer punto solo donde la vuelta lo dice.
-page-chain-foot-counts = Las cadenetas que cuentan se levantan sobre el punto en el que se cerró la vuelta; el punto siguiente va en el que viene después, salvo que la vuelta diga «en el mismo p».
-page-chain-foot-counts-not = Tras unas cadenetas que no cuentan, el primer punto va en el punto que está a su pie, el mismo en el que se cerró la vuelta.
-page-chain-foot-led = Si unos puntos deslizados llevan al principio de la vuelta, las cadenetas se levantan donde entró el último de ellos.
+page-chain-foot-counts = Las cadenetas que cuentan ocupan el punto en el que se cerró la vuelta anterior; lo que tejas después va en el punto que le sigue, salvo que la vuelta diga «en el mismo p».
+page-chain-foot-counts-not = Tras unas cadenetas que no cuentan, el primer punto va al pie de ellas, en el punto en el que se cerró la vuelta anterior.
+page-chain-foot-led = Si unos puntos deslizados llevan al principio de la vuelta, las cadenetas se levantan donde entró el último punto deslizado.
 page-seam = Los cierres se desplazan un poco hacia un lado de vuelta en vuelta, porque los puntos no quedan exactamente uno sobre otro. No es un error: la vuelta empieza en su primer punto, quede donde quede.
 page-spiral = Las vueltas siguen en espiral, sin cerrar. Pon un marcador en el primer punto de cada vuelta y ve subiéndolo.
-page-turned-never = La labor nunca se gira: el derecho queda siempre a la vista.
-page-fold-side = Doblada hacia fuera, la parte «{ $part }» muestra su revés. Si se ha de ver el derecho, gira la labor antes de la vuelta { $round }, teje esa vuelta en las hebras traseras en vez de las delanteras y sigue en ese sentido.
-page-fold-loose = Para quedar lisa sobre un tejido grueso, la parte doblada pide un ganchillo más grueso, o de tres a cuatro puntos más, aumentados por igual en su primera vuelta.
+page-turned-never = No gires nunca la labor: el derecho queda siempre hacia ti.
+page-fold-side = Doblada hacia fuera, la parte «{ $part }» muestra su revés. Si quieres que se vea el derecho, gira la labor antes de la vuelta { $round }, teje esa vuelta en las hebras traseras en vez de las delanteras y sigue en ese sentido.
+page-fold-loose = Para quedar lisa sobre un tejido grueso, la parte doblada pide un ganchillo más grueso, o de tres a cuatro puntos más, repartidos por igual en su primera vuelta.
 page-stuff = Rellena con firmeza antes de la vuelta { $round } y otra vez antes de la última.
 page-edge-loosely = Teje flojo el borde de puntos deslizados, o con un ganchillo más grueso, para que no frunza.
 page-spiral-rise = La primera vuelta empieza con puntos más bajos, para que la espiral suba sin escalón.
 page-hand-right = Los gráficos se leen del centro hacia fuera, en sentido contrario a las agujas del reloj.
 page-hand-left = Los gráficos están dibujados para la mano izquierda: se leen del centro hacia fuera, en el sentido de las agujas del reloj.
-page-repeats = Los corchetes [ ] encierran lo que se repite; el número que sigue dice cuántas veces se hace en total.
+page-repeats = Los corchetes [ ] encierran lo que se repite; el número que sigue dice cuántas veces se hace en total.
 page-counts = Cada vuelta lleva su número de puntos. Cuéntalos al final de cada una.
 page-chains-counted = Las cadenetas entre puntos se cuentan como puntos: un arco de dos cadenetas cuenta como dos.
-page-brackets = Donde las tallas difieren, los números van como { $sizes }; un guion significa: nada para esa talla.
-page-colour-joined = Cambia de color en el punto deslizado que cierra la vuelta anterior: pasa el hilo nuevo por el punto y por la lazada del ganchillo.
-page-colour-spiral = Cambia de color en la última lazada del punto anterior: suelta el hilo viejo y pasa el nuevo por las últimas lazadas del ganchillo.
+page-brackets = Donde las tallas difieren, los números van en el orden { $sizes }; un guion significa: nada para esa talla.
+page-colour-joined = Cambia de color en el punto deslizado que cierra la vuelta anterior: pasa el hilo nuevo por el punto y por el bucle del ganchillo.
+page-colour-spiral = Cambia de color en la última lazada del punto anterior: suelta el hilo anterior y pasa el nuevo por los últimos bucles del ganchillo.
 page-colour-carry = Sube flojo por el revés el hilo que vuelva a usarse dentro de las tres vueltas siguientes; si no, córtalo dejando un cabo para rematar.
-page-colour-cut = Corta el hilo viejo dejando un cabo para rematar.
-page-colour-step = En espiral, un cambio de color deja en el marcador un escalón de una vuelta. Para disimularlo, al rematar los cabos pasa con la aguja una hebra del color viejo sobre la mitad inferior del primer punto del color nuevo. No se añade ni se omite ningún punto: la cuenta no cambia.
+page-colour-cut = Corta el hilo anterior dejando un cabo para rematar.
+page-colour-step = En espiral, un cambio de color deja en el marcador un escalón de una vuelta. Para disimularlo, al rematar los cabos pasa con la aguja un hilo del color anterior sobre la mitad inferior del primer punto del color nuevo. No se añade ni se omite ningún punto: la cuenta no cambia.
 page-abbreviations = Abreviaturas
 page-short = Abreviatura
 page-meaning = Significado
@@ -447,15 +450,15 @@ page-st = p
 page-rnd = vuelta
     .meaning = vuelta
 page-blo = hebra trasera
-    .meaning = solo la hebra trasera del punto
+    .meaning = hebra trasera
 page-flo = hebra delantera
-    .meaning = solo la hebra delantera del punto
-page-tog = juntos
-    .meaning = tantos puntos cerrados en uno
-page-tog-uk = juntos
-    .meaning = tantos puntos cerrados en uno
-page-skip = saltar
-    .meaning = dejar el punto siguiente sin tejer
+    .meaning = hebra delantera
+page-tog = cerrados juntos
+    .meaning = tantos puntos reunidos en uno solo
+page-tog-uk = cerrados juntos
+    .meaning = tantos puntos reunidos en uno solo
+page-skip = salta
+    .meaning = deja el punto siguiente sin tejer
 page-equivalents = Términos US y UK
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)
@@ -469,7 +472,7 @@ special-yarn-over = { $count ->
     }
 special-insert = { $foot ->
         [next] introduce el ganchillo en el punto siguiente
-       *[there] introduce el ganchillo en el punto o arco
+       *[there] introduce el ganchillo en el punto o en el arco
     }
 special-front-post = { $foot ->
         [next] introduce el ganchillo de delante hacia atrás antes del poste del punto siguiente y sácalo de nuevo hacia delante después de él
@@ -491,7 +494,7 @@ special-close = { $loops ->
     }
 special-times = [{ $what }] { $count } veces
 special-times-same = [{ $what }] { $count } veces en el mismo lugar
-special-push-out = empuje la mota hacia el derecho
+special-push-out = empuja la mota hacia el derecho
 special-popcorn = haz { $made } en el mismo lugar, saca el ganchillo del bucle, introdúcelo de delante hacia atrás en el primero de estos puntos, toma el bucle suelto, pásalo por el punto y ajústalo
 special-picot = haz { $made }, introduce el ganchillo en la primera de ellas, haz una lazada y pásala por la cadeneta y por el bucle del ganchillo; el piquito no cuenta como punto
 special-back-loop = introduce el ganchillo solo bajo la hebra trasera del punto, la más alejada de ti
@@ -505,46 +508,46 @@ page-round = Vuelta
 page-instruction = Instrucciones
 page-stitches = Puntos
 page-change = +/−
-page-across = Ancho
-page-down = Alto
+page-across = Diámetro
+page-down = Altura
 page-done = Hecho
 page-rounds-of = Vueltas: { $part }
 page-part-size = { $part }, talla { $size }
 page-continued = { $title } (continuación)
-page-each-round = { $rounds }: al principio { $begin }, al final { $end }.
-page-measured = Ancho y alto de la pieza tendida o colgada tras la última vuelta de la línea, en { $unit }.
+page-each-round = { $rounds }: al principio, { $begin }; al final, { $end }.
+page-measured = Diámetro y altura son los de la pieza, extendida o colgada, tras la última vuelta de la fila, en { $unit }.
 page-centimetres = centímetros
 page-inches = pulgadas
 page-plain-rounds = Las vueltas en palabras sencillas
 page-finishing = Acabado
-page-finish-off = Corta el hilo dejando { $tail } y pásalo por la última lazada.
-page-finish-edge = Haz un punto deslizado flojo en cada punto de la última vuelta; corta el hilo dejando { $tail } y pásalo.
+page-finish-off = Corta el hilo dejando { $tail } y pásalo por el último bucle.
+page-finish-edge = Haz un punto deslizado flojo en cada punto de la última vuelta; corta el hilo dejando { $tail } y pásalo por el último bucle.
 page-finish-step-down = { $count ->
         [one] Termina la espiral con un solo { $stitches } en el punto siguiente, para que el borde quede parejo.
-       *[other] Termina la espiral en los { $count } puntos siguientes: una sola vez cada uno, { $stitches }, en este orden y uno por punto, para que el borde quede parejo.
-    } Corta el hilo dejando { $tail } y pásalo.
-page-finish-invisible = Para un borde sin escalón, omite el último punto deslizado: corta el hilo, sácalo del último punto, pásalo con la aguja bajo las dos hebras del segundo punto de la vuelta y vuelve a pinchar entre las hebras del último. La hebra queda como un punto sobre el primero; el número no cambia.
+       *[other] Termina la espiral en los { $count } puntos siguientes, uno solo de cada clase: { $stitches }, en este orden y uno por punto, para que el borde quede parejo.
+    } Corta el hilo dejando { $tail } y pásalo por el último bucle.
+page-finish-invisible = Para un borde sin escalón, omite el último punto deslizado: corta el hilo, sácalo del último punto, pásalo con la aguja bajo las dos hebras del segundo punto de la vuelta y vuelve a pinchar entre las hebras del último. El hilo queda como un punto sobre el primero; el número de puntos no cambia.
 page-finish-draw-up = Corta el hilo dejando { $tail }. Con una aguja, pásalo por la hebra delantera de cada punto de la última vuelta, del centro hacia fuera, y tira hasta cerrar el hueco. Pasa el cabo por dentro de la pieza y córtalo.
 page-finish-ring = Tira otra vez del cabo del anillo, pásalo dos veces alrededor del anillo y remátalo, para que el centro no se abra.
 page-finish-fold = Dobla la parte «{ $part }» hacia fuera por su primera vuelta, tejida solo en las hebras delanteras.
-page-finish-ends = Remata los cabos por el revés, de ida y vuelta.
-page-dry-hat = Lava según la etiqueta del hilo, dale las medidas de arriba y deja secar sobre una horma del tamaño de la cabeza, como un cuenco o un globo.
-page-dry-flat = Lava según la etiqueta del hilo, prende con alfileres en plano a las medidas de arriba y deja secar.
-page-dry-basket = Lava según la etiqueta del hilo, estira a las medidas de arriba y deja secar de pie, sobre una caja o un cuenco que encaje.
-page-dry-ball = Lava según permitan la etiqueta del hilo y el relleno, dale forma y deja secar por completo.
+page-finish-ends = Remata los cabos por el revés, primero en un sentido y luego en el otro.
+page-dry-hat = Lava la pieza según la etiqueta del hilo, dale las medidas de arriba y déjala secar sobre una horma del tamaño de la cabeza, como un cuenco o un globo.
+page-dry-flat = Lava la pieza según la etiqueta del hilo, préndela en plano con alfileres a las medidas de arriba y déjala secar.
+page-dry-basket = Lava la pieza según la etiqueta del hilo, estírala a las medidas de arriba y déjala secar de pie, sobre una caja o un cuenco que encaje.
+page-dry-ball = Lava la pieza según permitan la etiqueta del hilo y el relleno, dale forma y déjala secar por completo.
 page-cautions = Precauciones
-page-care-cords = Sin cordones, cintas ni lazos en el cuello o la cabeza de menores de siete años: pueden engancharse y estrangular.
-page-care-parts = Sin botones, cuentas, borlas sueltas ni otras piezas pequeñas antes de los tres años: pueden soltarse y tragarse.
-page-care-sleep = Quita el gorro al bebé para dormir y en interiores: la cabeza cubierta puede calentarse demasiado y el gorro resbalar sobre la cara.
+page-care-cords = No pongas cordones, cintas ni lazos en el cuello o la cabeza de un menor de siete años: pueden engancharse y estrangularlo.
+page-care-parts = No pongas botones, cuentas, borlas sueltas ni otras piezas pequeñas a un menor de tres años: pueden soltarse, y podría tragárselas.
+page-care-sleep = Quítale el gorro al bebé para dormir y en interiores: una cabeza cubierta puede calentarse demasiado, y el gorro puede resbalar sobre la cara.
 page-care-ends = Asegura bien los cabos y revisa la pieza antes de cada uso.
-page-care-heat = Bajo ollas calientes, un salvamanteles o una cesta debe ser de lana o algodón, y grueso: el acrílico y otras fibras químicas se funden. Mantenlo lejos de llamas y fogones.
-page-care-toy = Para menores de tres años: sin ojos de seguridad, botones, cuentas ni cascabeles, que pueden soltarse y tragarse; mejor bordar. Cierra firmemente y usa un relleno limpio, hecho para juguetes.
-page-care-sun = Un ala da sombra. Sin una prueba no se sabe cuánto sol detiene un tejido abierto.
+page-care-heat = Bajo ollas calientes, un salvamanteles o una cesta debe ser de lana o algodón y de tejido grueso: el acrílico y otras fibras químicas se funden. Mantén la pieza lejos de llamas y fogones.
+page-care-toy = Para un menor de tres años, no pongas ojos de seguridad, botones, cuentas ni cascabeles: pueden soltarse y podría tragárselos; mejor borda los detalles. Cierra bien las costuras y usa un relleno limpio, hecho para juguetes.
+page-care-sun = Un ala da sombra. Sin una prueba no se sabe cuánto sol detiene un tejido calado.
 page-care-rules = Son las precauciones habituales, no asesoramiento jurídico. Sigue las normas del lugar donde la pieza se hace, se regala o se vende.
 page-tile = Hoja { $name }
 page-tile-of = Hoja { $name } de { $count }
 page-map = Cómo se unen las hojas
-page-map-how = Imprime al 100 % (sin ajustar a la página). Corta por uno de los dos bordes vecinos, haz coincidir las marcas y pega; las hojas se solapan { $overlap } mm.
+page-map-how = Imprime al 100 % (sin ajustar a la página). Corta por uno de los dos bordes contiguos, haz coincidir las marcas y pega; las hojas se solapan { $overlap } mm.
 page-check-square = Este cuadrado mide 50 mm impreso a tamaño real.
 page-wall-title = Gráfico mural: { $title }
 
