@@ -115,7 +115,7 @@ mod tests {
         let name = |tag, id| told(tagged(tag), Terms::Us, |writer| writer.name(stitch(id)));
         assert_eq!(name("en", "fphdc"), "front post half double crochet");
         assert_eq!(name("en", "tr-cluster2"), "cluster of two trebles");
-        assert_eq!(name("de", "puff4"), "Büschelmasche aus vier halben Stäbchen");
+        assert_eq!(name("de", "puff4"), "Puffmasche aus vier halben Stäbchen");
         assert_eq!(name("nl", "bptr"), "dubbel reliëfstokje achter");
         let said = |tag, id| told(tagged(tag), Terms::Us, |writer| writer.several(stitch(id), 2));
         assert_eq!(said("en", "bpsc"), "two back post single crochets");

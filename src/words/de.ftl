@@ -37,7 +37,7 @@ bp = { $base ->
        *[other] { $of } als Relief von hinten
     }
 cluster = Büschel aus { $stems } { $many }
-puff = Büschelmasche aus { $stems } { $many }
+puff = Puffmasche aus { $stems } { $many }
 bobble = Noppe aus { $stems } { $many }
 popcorn = Popcornmasche aus { $stems } { $many }
 picot = Pikot aus { $stems } { $many }
@@ -59,7 +59,7 @@ trtr-short = Vierfach-Stb
 fp-short = R{ $of } v
 bp-short = R{ $of } h
 cluster-short = { $stems }-{ $of }-Büschel
-puff-short = { $stems }-{ $of }-Büschelmasche
+puff-short = { $stems }-{ $of }-Puffmasche
 bobble-short = { $stems }-{ $of }-Noppe
 popcorn-short = { $stems }-{ $of }-Popcorn
 picot-short = { $stems }-{ $of }-Pikot
@@ -80,19 +80,19 @@ write-all-front = nur in die vorderen Mgl arbeiten
 write-next = { $what } in die nächste M
 write-next-run = je { $what } in die nächsten { $number } M
 write-next-each = je { $what } in die nächsten { $number } M
-write-around = { $what } in jede M der Vorrd
+write-around = { $what } in jede M der Vorrunde
 write-remaining = je { $what } in die restlichen M
 write-post = { $what } um die nächste M
 write-post-run = je { $what } um die nächsten { $number } M
-write-post-around = { $what } um jede M der Vorrd
+write-post-around = { $what } um jede M der Vorrunde
 write-post-remaining = je { $what } um die restlichen M
 write-space = { $what } in den nächsten { $chains }-Lm-Bogen
 write-space-run = je { $what } in die nächsten { $number } { $chains }-Lm-Bögen
-write-space-around = { $what } in jeden { $chains }-Lm-Bogen der Vorrd
+write-space-around = { $what } in jeden { $chains }-Lm-Bogen der Vorrunde
 write-space-remaining = je { $what } in die restlichen { $chains }-Lm-Bögen
 write-together = { $number } { $stitch } zus abm
 write-together-run = { $number }-mal { $what }
-write-together-around = die ganze Rd { $what }
+write-together-around = bis zum Ende der Rd immer { $what }
 write-skip = 1 M überspringen
 write-skip-run = { $number } M überspringen
 write-skip-chain = 1 Lm überspringen
@@ -103,7 +103,7 @@ write-same-space = { $what } in denselben Bogen
 write-ring = { $what } in den Ring
 write-nth-chain = { $what } in die { $number }. Lm ab der Nadel
 write-start-ring = Fadenring
-write-start-chain-ring = { $number } Lm mit 1 Km zum Ring schließen
+write-start-chain-ring = { $number } Lm, mit 1 Km in die erste Lm zum Ring schließen
 write-chain-counts = { $count ->
         [one] { $number } Lm (zählt als 1 { $stitch })
        *[other] { $number } Lm (zählen als 1 { $stitch })
@@ -116,7 +116,7 @@ write-counts-together = { $what } (zählen als { $stitch })
 write-join = mit 1 Km in die erste M ({ $stitch }) schließen
 write-join-chain = mit 1 Km in die oberste der { $number } Anfangs-Lm schließen
 write-join-plain = mit 1 Km schließen
-write-step-down = zum Auslaufen: { $what }
+write-step-down = die Spirale auslaufen lassen: { $what }
 ch-say = { $count ->
         [one] eine Luftmasche
        *[other] { $number } Luftmaschen
@@ -156,8 +156,8 @@ cluster-say = { $count ->
        *[other] { $number } Büschel aus { $stems } { $many }
     }
 puff-say = { $count ->
-        [one] eine Büschelmasche aus { $stems } { $many }
-       *[other] { $number } Büschelmaschen aus { $stems } { $many }
+        [one] eine Puffmasche aus { $stems } { $many }
+       *[other] { $number } Puffmaschen aus { $stems } { $many }
     }
 bobble-say = { $count ->
         [one] eine Noppe aus { $stems } { $many }
@@ -186,13 +186,13 @@ say-number = { $count ->
        *[other] { $count }
     }
 say-round = Runde { $number }.
-say-rounds = Runden { $first } bis { $last }, jede gleich.
+say-rounds = Runden { $first } bis { $last }, alle gleich.
 say-colour-first = Beginne mit { $colour }.
 say-colour = Wechsle zu { $colour }.
 say-colour-before = Wechsle vor Runde { $number } zu { $colour }.
 say-stuff = Stopf das Stück jetzt fest aus.
 say-start-ring = mach einen Fadenring
-say-start-chain-ring = häkle { $made } und schließ die letzte mit der ersten durch eine Kettmasche zum Ring
+say-start-chain-ring = häkle { $made } und schließ sie mit einer Kettmasche in die erste zum Ring
 say-make = häkle { $made-last }
 say-all-back = häkle diese ganze Runde nur in die hinteren Maschenglieder
 say-all-front = häkle diese ganze Runde nur in die vorderen Maschenglieder
@@ -219,17 +219,17 @@ say-post = häkle { $made } um die nächste Masche herum
 say-post-run = häkle { $made } um jede der nächsten { $number } Maschen herum
 say-post-around = häkle { $made } um jede Masche der Vorrunde herum
 say-post-remaining = häkle { $made } um jede restliche Masche herum
-say-space = häkle { $made } in den nächsten Bogen aus { $chains }
-say-space-run = häkle { $made } in jeden der nächsten { $number } Bögen aus { $chains }
-say-space-around = häkle { $made } in jeden Bogen aus { $chains } der Vorrunde
-say-space-remaining = häkle { $made } in jeden restlichen Bogen aus { $chains }
+say-space = häkle { $made } in den nächsten Bogen, der { $chains } lang ist
+say-space-run = häkle { $made } in jeden der nächsten { $number } Bögen, die je { $chains } lang sind
+say-space-around = häkle { $made } in jeden Bogen der Vorrunde, der { $chains } lang ist
+say-space-remaining = häkle { $made } in jeden restlichen Bogen, der { $chains } lang ist
 say-together = masche die nächsten { $number } Maschen als { $made } zusammen ab
 say-together-around = { $what }, und so weiter bis zum Ende der Runde
 say-often = { $what }, und das insgesamt { $number } Mal
-say-skip = lass die nächste Masche aus
-say-skip-run = lass die nächsten { $number } Maschen aus
-say-skip-chain = lass die nächste Luftmasche aus
-say-skip-chains = lass die nächsten { $number } Luftmaschen aus
+say-skip = überspringe die nächste Masche
+say-skip-run = überspringe die nächsten { $number } Maschen
+say-skip-chain = überspringe die nächste Luftmasche
+say-skip-chains = überspringe die nächsten { $number } Luftmaschen
 say-same = häkle { $made } in dieselbe Masche
 say-same-space = häkle { $made } in denselben Bogen
 say-ring = häkle { $made } in den Ring
@@ -242,15 +242,15 @@ say-nth-chain = häkle { $made } in die { $count ->
     } Luftmasche ab der Nadel
 say-then = { $first }, dann { $second }
 say-times = Mach das insgesamt { $number } Mal.
-say-sequence = Folge { $name } ist dies: { $what }.
-say-do-sequence = häkle Folge { $name } { $number } Mal
+say-sequence = Folge { $name } geht so: { $what }.
+say-do-sequence = häkle die Folge { $name } { $number } Mal
 say-join = Schließ die Runde mit einer Kettmasche in die erste Masche.
-say-join-chain = Schließ die Runde mit einer Kettmasche in die oberste Luftmasche vom Anfang.
+say-join-chain = Schließ die Runde mit einer Kettmasche in die oberste Luftmasche des Rundenanfangs.
 say-count = { $count ->
         [one] Du hast { $count } Masche.
        *[other] Du hast { $count } Maschen.
     }
-say-step-down = Lauf zur Runde davor aus: { $what }.
+say-step-down = Lass die Spirale auslaufen: { $what }.
 
 ## geometry
 
@@ -263,28 +263,31 @@ chart-clockwise = im Uhrzeigersinn
 chart-spiral = einer Spirale
 chart-joined = geschlossenen Runden
 chart-says = Von der Mitte nach außen gehäkelt, { $way }, in { $work }; Rundenanfang bei { $clock } Uhr. Runden: { $rounds }. Maschen: { $first } in der ersten Runde, { $last } in der letzten, { $sum } insgesamt.
-chart-part-says = { $part }: Runde { $from } bis { $to }, am Ende { $count } Maschen.
+chart-part-says = { $part }: Runden { $from } bis { $to }, am Ende { $count } Maschen.
 chart-round = Runde { $round }
-chart-rounds = Runde { $from } bis { $to }
+chart-rounds = Runden { $from } bis { $to }
 chart-even = So viele wie zuvor.
 chart-more = { $by } mehr als zuvor.
 chart-fewer = { $by } weniger als zuvor.
 chart-colour = Farbe: { $colour }.
-chart-repeat = Ein Rapport von { $count }
+chart-repeat = Einer von { $count } Rapporten
 chart-repeats = Gepunktete Linien: { $count } Rapporte
 view-whole = Jede Runde ist gezeichnet; die kleinste Masche misst { $cell } mm.
 view-bands = Gleiche Runden sind als ein Band gezeichnet.
 view-sector = Ein Rapport ist groß gezeichnet; die ganze Runde besteht aus solchen Rapporten.
 view-paper = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen. Auf { $paper } fände jede Runde Platz.
-view-none = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen, und kein einzelner Bogen ist groß genug: die Teile einzeln zeichnen.
+view-none = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen, und kein einzelnes Blatt ist groß genug: die Teile einzeln zeichnen.
 key-title = Zeichenerklärung
 sheet-title = Häkelsymbole
 key-back = { $stitch }, nur hinteres Maschenglied: Bogen wie eine Schale
 key-front = { $stitch }, nur vorderes Maschenglied: Bogen wie ein Dach
 key-increase = { $count } { $stitch } in eine Masche
-key-decrease = { $count } { $stitch } zusammen abmaschen
+key-decrease = { $count } { $stitch } zusammen abgemascht
 key-fan = { $count } { $stitch } in eine Einstichstelle, eine Muschel
-key-space = Luftmaschenbogen aus { $count } Luftmaschen
+key-space = { $count ->
+        [one] Luftmaschenbogen aus { $count } Luftmasche
+       *[other] Luftmaschenbogen aus { $count } Luftmaschen
+    }
 key-turning-chain = { $count ->
         [one] { $count } Anfangsluftmasche
        *[other] { $count } Anfangsluftmaschen
@@ -294,7 +297,7 @@ key-ring = Fadenring
 key-start = hier beginnen
 key-direction = Arbeitsrichtung
 key-join = Kettmasche, die die Runde schließt
-key-step-down = Stufe am Ende der Spirale ausgleichen
+key-step-down = Auslauf am Ende der Spirale
 key-label = Runde { $round }, { $count } Maschen
 key-band = Runden { $from } bis { $to }, alle gleich: je { $count } Maschen
 key-parting = ein neuer Teil beginnt
@@ -317,15 +320,15 @@ schematic-widest = Größter Durchmesser
 schematic-along = { $part }: Länge
 schematic-height = Höhe
 schematic-around = { $part }: Umfang
-schematic-flat = { $part }: flach liegend
+schematic-flat = { $part }: Breite flach liegend
 schematic-from-top = Von der Seite gesehen, von oben nach unten gearbeitet.
 schematic-from-base = Von der Seite gesehen, auf dem Boden stehend, von unten nach oben gearbeitet.
 schematic-from-middle = Flach gearbeitet, von der Mitte nach außen.
 schematic-part-says = { $part }: { $runs }.
 schematic-runs-flat = flach
 schematic-runs-straight = gerade
-schematic-runs-wider = weiter werdend
-schematic-runs-narrower = enger werdend
+schematic-runs-wider = wird weiter
+schematic-runs-narrower = wird enger
 schematic-size-says = Größe { $size }: { $what }.
 schematic-head = Kopf { $length }
 row-table = { $title }: Runden
@@ -335,7 +338,7 @@ row-table-size = { $title }: Runden, Größe { $size }
 
 page-number = Seite { $page } von { $pages }
 page-contents = Inhalt
-page-go-to = Zu { $title }
+page-go-to = Zum Abschnitt { $title }
 page-designed-by = Entwurf: { $name }
 page-pattern = Häkelanleitung, in Runden gearbeitet
 page-sizes = Größen
@@ -355,7 +358,7 @@ page-weight-3 = leicht
 page-weight-4 = mittel
 page-weight-5 = dick
 page-weight-6 = sehr dick
-page-weight-7 = Riesengarn
+page-weight-7 = extrem dick
 page-ball = { $grams } g = { $metres } m je Knäuel
 page-ball-yards = { $grams } g = { $yards } yd ({ $metres } m) je Knäuel
 page-colour = Farbe
@@ -369,16 +372,16 @@ page-grams = Gramm
 page-metres = Meter
 page-yards = Yards
 page-balls = Knäuel
-page-yarn-weighed = Die Mengen folgen aus der gewogenen Maschenprobe, mit { $percent } % Zugabe für Fadenenden und Unvorhergesehenes.
-page-yarn-estimated = Die Mengen sind nach der Garnstärke geschätzt, mit { $percent } % Zugabe. Eine gewogene Maschenprobe gibt genauere Werte.
+page-yarn-weighed = Die Mengen ergeben sich aus der gewogenen Maschenprobe, mit { $percent } % Zugabe für Fadenenden und Unvorhergesehenes.
+page-yarn-estimated = Die Mengen sind nach der Garnstärke geschätzt, mit { $percent } % Zugabe. Eine gewogene Maschenprobe ergibt genauere Werte.
 page-swatch = Maschenprobe
 page-gauge = { $stitches } { $stitch } und { $rounds } Runden auf { $length }
 page-gauge-worked = Die Probe: { $stitches } { $stitch } und { $rounds } Runden = { $size }
 page-gauge-assumed = (nach den üblichen Höhenverhältnissen angenommen: bitte auch hiervon eine Probe arbeiten)
 page-gauges-assumed = Auf { $length }, nach den üblichen Höhenverhältnissen angenommen: bitte auch hiervon je eine Probe arbeiten.
 page-gauge-advice = Die Probe in Runden arbeiten, waschen und trocknen wie später das fertige Stück, dann messen. Mehr Maschen als angegeben: dickere Nadel nehmen. Weniger: dünnere.
-page-five-rounds = Nach fünf Runden das Maßband entlang der Häkelarbeit anlegen: Sie sollen { $length } messen. Weichen sie ab, mehr oder weniger von den Runden arbeiten, deren Maschenzahl gleich bleibt, bis der Teil seine Länge hat.
-page-five-rounds-flat = Nach fünf Runden von der Mitte zum Rand messen: Sie sollen { $length } messen. Höhere Runden lassen das Stück sich wölben, niedrigere wellen es: dann die Nadel wechseln.
+page-five-rounds = Nach fünf Runden das Maßband entlang der Häkelarbeit anlegen: Die fünf Runden sollen zusammen { $length } messen. Weichen sie ab, mehr oder weniger von den Runden arbeiten, deren Maschenzahl gleich bleibt, bis der Teil seine Länge hat.
+page-five-rounds-flat = Nach fünf Runden das Maßband von der Mitte zum Rand anlegen: Dort sollen es { $length } sein. Bei höheren Runden wölbt sich das Stück, bei niedrigeren wellt es sich: dann die Nadelstärke wechseln.
 page-head = Kopf
 page-finished = Fertiger Umfang
 page-wide = Durchmesser
@@ -389,18 +392,18 @@ page-height-folded = Höhe umgeschlagen
 page-hat-size = Hutgröße US (UK)
 page-stitches-total = Maschen insgesamt
 page-part = Teil
-page-ease = Weite gegen Kopf
+page-ease = Mehrweite zum Kopf
 page-around = Umfang
 page-length = Länge
 page-measures = Maße der Teile
-page-measures-note = Der Umfang gilt am Ende des Teils, die Länge entlang der Häkelarbeit: was die Maschenzahlen bei der Maschenprobe oben ergeben.
-page-depth-asked = Wie tief ein Kopf es braucht
+page-measures-note = Der Umfang ist am Ende des Teils gemessen, die Länge entlang der Häkelarbeit: so, wie die Maschenzahlen sie mit der Maschenprobe oben ergeben.
+page-depth-asked = Nötige Tiefe nach Kopfumfang
 page-to-brow = Bis zur Stirn
 page-over-ears = Über die Ohren
-page-depth-note = Die Tiefe läuft von der Mitte des Oberkopfs entlang der Häkelarbeit bis zum Rand oder dorthin, wo eine Krempe beginnt. Nach üblicher Erfahrung reicht ein Drittel des Kopfumfangs bis zur Stirn, vier Zehntel bedecken die Ohren. Köpfe unterscheiden sich um 2 bis 3 cm (etwa 1 in): vor den letzten Runden anprobieren.
+page-depth-note = Die Tiefe wird von der Mitte oben entlang der Häkelarbeit bis zum Rand gemessen oder bis dorthin, wo eine Krempe beginnt. Erfahrungsgemäß reicht ein Drittel des Kopfumfangs bis zur Stirn, vier Zehntel bedecken die Ohren. Köpfe unterscheiden sich um 2 bis 3 cm (etwa 1 in): vor den letzten Runden anprobieren.
 page-size-source = Kopfmaße: { $source }
 page-source-who = WHO-Wachstumsstandards 2006
-page-source-uk90 = Wachstumsreferenz UK 1990
+page-source-uk90 = britische Wachstumsreferenz 1990
 page-source-newborn = neugeboren
 page-source-months = { $count ->
         [one] 1 Monat
@@ -425,41 +428,41 @@ page-source-man = Mann
 page-source-adult = Erwachsene (Mittel von Frau und Mann)
 page-working = So wird gearbeitet
 page-terms = Die Abkürzungen der Maschen stehen unten.
-page-ring-start = Für den Fadenring den Faden zu einer Schlaufe kreuzen, eine Schlinge durchholen und die erste Runde in die Schlaufe arbeiten, um beide Fäden. Den Ring nach Runde 1 oder 2 am Anfangsfaden zuziehen; beim Fertigstellen sichern.
+page-ring-start = Für den Fadenring den Faden überkreuzt zu einer Schlaufe legen, eine Schlinge durchholen und die erste Runde in die Schlaufe arbeiten, um beide Fäden. Den Ring nach Runde 1 oder 2 am Anfangsfaden zuziehen; beim Fertigstellen sichern.
 page-joined = Zum Schließen unter beiden Maschengliedern der ersten Masche der Runde einstechen (bei Luftmaschen, die zählen, in die oberste), Faden holen und durch alles ziehen: eine Kettmasche. Sie schließt die Runde und zählt nie als Masche.
-page-chain-counts = Die Luftmaschen am Anfang der Runde zählen als erste Masche.
-page-chain-counts-not = Die Luftmaschen am Anfang der Runde zählen nicht als Masche.
-page-chain-counts-mixed = Die Luftmaschen am Anfang der Runde zählen nur dort als erste Masche, wo die Runde es sagt.
-page-chain-foot-counts = Luftmaschen, die zählen, stehen auf der Masche, in die zuletzt geschlossen wurde; die nächste Masche kommt in die Masche danach, außer wo die Runde „in dieselbe M“ sagt.
-page-chain-foot-counts-not = Nach Luftmaschen, die nicht zählen, kommt die erste Masche in die Masche am Fuß der Luftmaschen, also in die, in die zuletzt geschlossen wurde.
-page-chain-foot-led = Führen Kettmaschen zum Rundenanfang, stehen die Luftmaschen dort, wo die letzte von ihnen eingestochen wurde.
+page-chain-counts = Die Luftmaschen am Anfang einer Runde zählen als ihre erste Masche.
+page-chain-counts-not = Die Luftmaschen am Anfang einer Runde zählen nicht als Masche.
+page-chain-counts-mixed = Die Luftmaschen am Anfang einer Runde zählen nur dort als ihre erste Masche, wo es dabeisteht.
+page-chain-foot-counts = Luftmaschen, die zählen, stehen auf der Masche, in die zuletzt geschlossen wurde; die nächste Masche kommt in die Masche danach, außer wo „in dieselbe M“ dabeisteht.
+page-chain-foot-counts-not = Nach Luftmaschen, die nicht zählen, kommt die erste Masche in die Masche am Fuß der Luftmaschen, also in die Masche, in die zuletzt geschlossen wurde.
+page-chain-foot-led = Führen Kettmaschen zum Rundenanfang, stehen die Luftmaschen dort, wo die letzte Kettmasche sitzt.
 page-seam = Die Rundenschlüsse wandern von Runde zu Runde etwas zur Seite, weil Maschen nicht genau übereinanderstehen. Das ist kein Fehler: Eine Runde beginnt bei ihrer ersten Masche, wo immer die zu liegen kommt.
-page-spiral = Die Runden laufen als Spirale weiter, ohne Schluss. Die erste Masche jeder Runde markieren und den Markierer mitnehmen.
-page-turned-never = Die Arbeit wird nie gewendet: die rechte Seite liegt immer vorn.
-page-fold-side = Nach außen umgeschlagen zeigt der Teil „{ $part }“ seine linke Seite. Soll die rechte zu sehen sein, die Arbeit vor Runde { $round } wenden, diese Runde in die hinteren statt in die vorderen Maschenglieder arbeiten und in dieser Richtung weitergehen.
+page-spiral = Die Runden laufen als Spirale weiter und werden nicht geschlossen. Die erste Masche jeder Runde markieren und den Markierer in jeder Runde nach oben versetzen.
+page-turned-never = Die Arbeit wird nie gewendet: Die rechte Seite liegt immer vorn.
+page-fold-side = Nach außen umgeschlagen zeigt der Teil „{ $part }“ seine linke Seite. Soll die rechte zu sehen sein, die Arbeit vor Runde { $round } wenden, diese Runde in die hinteren statt in die vorderen Maschenglieder arbeiten und in dieser Richtung weiterarbeiten.
 page-fold-loose = Damit er glatt über dicker Häkelarbeit liegt, braucht der umgeschlagene Teil eine dickere Nadel oder drei bis vier Maschen mehr, gleichmäßig in seiner ersten Runde zugenommen.
 page-stuff = Vor Runde { $round } fest ausstopfen und vor der letzten Runde noch einmal nachstopfen.
-page-edge-loosely = Den Rand aus Kettmaschen locker arbeiten oder mit einer dickeren Nadel, damit er nicht einzieht.
+page-edge-loosely = Den Rand aus Kettmaschen locker arbeiten oder mit einer dickeren Nadel, damit er sich nicht zusammenzieht.
 page-spiral-rise = Die erste Runde beginnt mit niedrigeren Maschen, damit die Spirale ohne Stufe ansteigt.
 page-hand-right = Häkelschriften werden von der Mitte nach außen gelesen, gegen den Uhrzeigersinn.
 page-hand-left = Häkelschriften sind für die linke Hand gezeichnet: von der Mitte nach außen lesen, im Uhrzeigersinn.
 page-repeats = In eckigen Klammern [ ] steht, was wiederholt wird; die Zahl dahinter sagt, wie oft es insgesamt gearbeitet wird.
 page-counts = Bei jeder Runde steht ihre Maschenzahl. Am Ende jeder Runde nachzählen.
-page-chains-counted = Luftmaschen zwischen den Maschen zählen als Maschen mit: ein Bogen aus zwei Luftmaschen zählt als zwei.
-page-brackets = Wo sich die Größen unterscheiden, stehen die Zahlen als { $sizes }; ein Strich heißt: nicht für diese Größe.
+page-chains-counted = Luftmaschen zwischen den Maschen zählen als Maschen mit: Ein Bogen aus zwei Luftmaschen zählt als zwei.
+page-brackets = Wo sich die Größen unterscheiden, stehen die Zahlen in der Form { $sizes }; ein Strich heißt: nicht für diese Größe.
 page-colour-joined = Die Farbe in der Kettmasche wechseln, die die Runde davor schließt: den neuen Faden durch die Masche und die Schlinge auf der Nadel ziehen.
 page-colour-spiral = Die Farbe beim letzten Durchziehen der Masche davor wechseln: den alten Faden hängen lassen und den neuen durch die letzten Schlingen auf der Nadel ziehen.
-page-colour-carry = Einen Faden, der innerhalb von drei Runden wieder gebraucht wird, auf der Rückseite locker mit hochführen; sonst abschneiden und einen Rest zum Vernähen lassen.
+page-colour-carry = Einen Faden, der innerhalb von drei Runden wieder gebraucht wird, auf der linken Seite locker mit hochführen; sonst abschneiden und einen Rest zum Vernähen lassen.
 page-colour-cut = Den alten Faden abschneiden und einen Rest zum Vernähen lassen.
-page-colour-step = In der Spirale zeigt sich ein Farbwechsel am Markierer als Stufe von einer Runde. Um sie zu mildern, beim Vernähen mit der Nadel einen Faden der alten Farbe über die untere Hälfte der ersten Masche in der neuen Farbe legen. Keine Masche kommt hinzu, keine fällt weg: Die Maschenzahl bleibt.
+page-colour-step = In der Spirale zeigt sich ein Farbwechsel am Markierer als Stufe von einer Runde. Um sie zu mildern, beim Vernähen mit der Wollnadel einen Faden der alten Farbe über die untere Hälfte der ersten Masche in der neuen Farbe legen. Keine Masche kommt hinzu, keine fällt weg: Die Maschenzahl bleibt.
 page-abbreviations = Abkürzungen
-page-short = Kurz
+page-short = Abkürzung
 page-meaning = Bedeutung
 page-us-term = US-Begriff
 page-st = M
     .meaning = Masche, Maschen
-page-rnd = Rd, Vorrd
-    .meaning = Runde, Runden; die Runde davor
+page-rnd = Rd
+    .meaning = Runde, Runden
 page-blo = hinteres Mgl
     .meaning = nur das hintere Maschenglied
 page-flo = vorderes Mgl
@@ -469,7 +472,7 @@ page-tog = zus abm
 page-tog-uk = zus abm
     .meaning = zusammen abmaschen: so viele Maschen zu einer
 page-skip = überspringen
-    .meaning = die nächste Masche auslassen
+    .meaning = überspringen
 page-equivalents = US- und UK-Begriffe
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)
@@ -486,12 +489,12 @@ special-insert = { $foot ->
        *[there] in die Masche oder den Bogen einstechen
     }
 special-front-post = { $foot ->
-        [next] vor dem Maschenkörper der nächsten Masche von vorne nach hinten einstechen und nach ihm wieder nach vorne ausstechen
-       *[there] vor dem Maschenkörper der Masche von vorne nach hinten einstechen und nach ihm wieder nach vorne ausstechen
+        [next] neben dem Maschenkörper der nächsten Masche von vorne nach hinten einstechen und auf seiner anderen Seite wieder nach vorne ausstechen
+       *[there] neben dem Maschenkörper der Masche von vorne nach hinten einstechen und auf seiner anderen Seite wieder nach vorne ausstechen
     }
 special-back-post = { $foot ->
-        [next] vor dem Maschenkörper der nächsten Masche von hinten nach vorne einstechen und nach ihm wieder nach hinten ausstechen
-       *[there] vor dem Maschenkörper der Masche von hinten nach vorne einstechen und nach ihm wieder nach hinten ausstechen
+        [next] neben dem Maschenkörper der nächsten Masche von hinten nach vorne einstechen und auf seiner anderen Seite wieder nach hinten ausstechen
+       *[there] neben dem Maschenkörper der Masche von hinten nach vorne einstechen und auf seiner anderen Seite wieder nach hinten ausstechen
     }
 special-draw-up = 1 Schlinge durchholen
 special-draw-long = 1 Schlinge durchholen und lang ziehen
@@ -520,13 +523,13 @@ page-instruction = Anleitung
 page-stitches = Maschen
 page-change = +/−
 page-across = Breite
-page-down = Tiefe
+page-down = Höhe
 page-done = Fertig
 page-rounds-of = Runden: { $part }
 page-part-size = { $part }, Größe { $size }
 page-continued = { $title } (Fortsetzung)
-page-each-round = { $rounds }: am Anfang { $begin }, am Ende { $end }.
-page-measured = Breite und Tiefe gelten für das Stück, wie es nach der letzten Runde der Zeile liegt oder hängt, in { $unit }.
+page-each-round = { $rounds }: jeweils am Anfang { $begin }, am Ende { $end }.
+page-measured = Breite und Höhe gelten für das Stück, wie es nach der letzten Runde der Zeile liegt oder hängt, in { $unit }.
 page-centimetres = Zentimetern
 page-inches = Zoll
 page-plain-rounds = Die Runden in einfachen Worten
@@ -534,32 +537,32 @@ page-finishing = Fertigstellen
 page-finish-off = Den Faden mit { $tail } Rest abschneiden und durch die letzte Schlinge ziehen.
 page-finish-edge = In jede Masche der letzten Runde locker eine Kettmasche arbeiten, dann den Faden mit { $tail } Rest abschneiden und durchziehen.
 page-finish-step-down = { $count ->
-        [one] Die Spirale mit einer einzigen { $stitches } in die nächste Masche auslaufen lassen, damit der Rand gerade liegt.
-       *[other] Die Spirale über die nächsten { $count } Maschen auslaufen lassen: je einmal { $stitches }, in dieser Reihenfolge und in jede Masche nur eine, damit der Rand gerade liegt.
+        [one] Die Spirale mit 1 { $stitches } in die nächste Masche auslaufen lassen, damit der Rand keine Stufe hat.
+       *[other] Die Spirale über die nächsten { $count } Maschen auslaufen lassen: je einmal { $stitches }, in dieser Reihenfolge und in jede Masche nur eine, damit der Rand keine Stufe hat.
     } Dann den Faden mit { $tail } Rest abschneiden und durchziehen.
-page-finish-invisible = Für einen Rand ohne Stufe die letzte Kettmasche weglassen: den Faden abschneiden, aus der letzten Masche ziehen, mit der Nadel unter beiden Gliedern der zweiten Masche der Runde durchführen und zurück zwischen die Glieder der letzten Masche stechen. Der Faden liegt als Masche auf der ersten; die Maschenzahl bleibt.
-page-finish-draw-up = Den Faden mit { $tail } Rest abschneiden. Mit der Nadel durch das vordere Glied jeder Masche der letzten Runde führen, von der Mitte nach außen, und ziehen, bis die Öffnung zu ist. Den Rest durch das Innere des Stücks führen und abschneiden.
-page-finish-ring = Den Anfangsfaden des Rings noch einmal festziehen, zweimal durch den Ring führen und vernähen, damit die Mitte sich nicht öffnet.
+page-finish-invisible = Für einen Rand ohne Stufe die letzte Kettmasche weglassen: den Faden abschneiden, aus der letzten Masche ziehen, mit der Wollnadel unter beiden Maschengliedern der zweiten Masche der Runde durchführen und von oben zwischen die Maschenglieder der letzten Masche zurückstechen. Der Faden liegt als Masche auf der ersten; die Maschenzahl bleibt.
+page-finish-draw-up = Den Faden mit { $tail } Rest abschneiden. Ihn mit der Wollnadel durch das vordere Maschenglied jeder Masche der letzten Runde führen, jeweils von der Mitte nach außen, und ziehen, bis die Öffnung geschlossen ist. Das Fadenende durch das Innere des Stücks führen und abschneiden.
+page-finish-ring = Den Anfangsfaden des Rings noch einmal festziehen, zweimal rund um den Ring führen und vernähen, damit die Mitte sich nicht öffnet.
 page-finish-fold = Den Teil „{ $part }“ entlang seiner ersten Runde, die nur in die vorderen Maschenglieder gearbeitet ist, nach außen umschlagen.
-page-finish-ends = Alle Fadenenden auf der Rückseite hin und zurück vernähen.
-page-dry-hat = Nach der Banderole waschen, in die Maße oben bringen und über einer Form in Kopfgröße trocknen lassen, etwa einer Schüssel oder einem Luftballon.
-page-dry-flat = Nach der Banderole waschen, flach in die Maße oben spannen und trocknen lassen.
-page-dry-basket = Nach der Banderole waschen, in die Maße oben ziehen und stehend trocknen lassen, über einer passenden Schachtel oder Schüssel.
+page-finish-ends = Alle Fadenenden auf der linken Seite hin und zurück vernähen.
+page-dry-hat = Nach den Angaben auf der Banderole waschen, in die Maße oben bringen und über einer Form in Kopfgröße trocknen lassen, etwa einer Schüssel oder einem Luftballon.
+page-dry-flat = Nach den Angaben auf der Banderole waschen, flach in die Maße oben spannen und trocknen lassen.
+page-dry-basket = Nach den Angaben auf der Banderole waschen, in die Maße oben ziehen und stehend trocknen lassen, über einer passenden Schachtel oder Schüssel.
 page-dry-ball = Waschen, wie Banderole und Füllung es erlauben, in Form ziehen und ganz durchtrocknen lassen.
 page-cautions = Vorsicht
-page-care-cords = Keine Bänder, Schnüre oder Schlaufen um Hals oder Kopf von Kindern unter sieben Jahren: Sie können hängen bleiben und würgen.
-page-care-parts = Keine Knöpfe, Perlen, lose Bommeln oder andere Kleinteile für Kinder unter drei Jahren: Sie können abgehen und verschluckt werden.
+page-care-cords = Keine Bänder, Schnüre oder Schlaufen um Hals oder Kopf von Kindern unter sieben Jahren: Sie können hängen bleiben und das Kind strangulieren.
+page-care-parts = Keine Knöpfe, Perlen, losen Bommeln oder anderen Kleinteile für Kinder unter drei Jahren: Sie können sich lösen und verschluckt werden.
 page-care-sleep = Babys zum Schlafen und in Räumen die Mütze abnehmen: Ein bedeckter Kopf kann überhitzen, und die Mütze kann übers Gesicht rutschen.
 page-care-ends = Fadenenden fest vernähen und das Stück vor jedem Gebrauch ansehen.
-page-care-heat = Unter heißen Töpfen muss ein Untersetzer oder Korb aus Wolle oder Baumwolle und dick sein: Acryl und andere Chemiefasern schmelzen. Von Flammen und Herdplatten fernhalten.
-page-care-toy = Für Kinder unter drei Jahren: keine Sicherheitsaugen, Knöpfe, Perlen oder Glöckchen, die abgehen und verschluckt werden können; besser sticken. Nähte fest schließen und saubere Füllwatte für Spielzeug nehmen.
+page-care-heat = Unter heißen Töpfen muss ein Untersetzer oder Korb dick und aus Wolle oder Baumwolle sein: Acryl und andere Chemiefasern schmelzen. Von Flammen und Herdplatten fernhalten.
+page-care-toy = Für Kinder unter drei Jahren: keine Sicherheitsaugen, Knöpfe, Perlen oder Glöckchen, die sich lösen und verschluckt werden können; besser sticken. Nähte fest schließen und saubere Füllwatte für Spielzeug nehmen.
 page-care-sun = Eine Krempe gibt Schatten. Wie viel Sonne eine offene Häkelarbeit abhält, weiß man ohne Prüfung nicht.
-page-care-rules = Dies sind die üblichen Hinweise, keine Rechtsberatung. Es gelten die Vorschriften des Ortes, an dem das Stück hergestellt, verschenkt oder verkauft wird.
+page-care-rules = Dies sind die üblichen Sicherheitshinweise, keine Rechtsberatung. Es gelten die Vorschriften des Ortes, an dem das Stück hergestellt, verschenkt oder verkauft wird.
 page-tile = Blatt { $name }
 page-tile-of = Blatt { $name } von { $count }
 page-map = So gehören die Blätter zusammen
-page-map-how = Mit 100 % drucken (nicht an die Seite anpassen). An einer von je zwei Kanten schneiden, Marke auf Marke legen und zusammenkleben; die Blätter überlappen um { $overlap } mm.
-page-check-square = Dieses Quadrat misst 50 mm, wenn in wahrer Größe gedruckt wurde.
+page-map-how = Mit 100 % drucken (nicht an die Seite anpassen). Von je zwei aneinanderstoßenden Kanten eine abschneiden, Marke auf Marke legen und die Blätter zusammenkleben; sie überlappen sich um { $overlap } mm.
+page-check-square = Dieses Quadrat misst 50 mm, wenn in Originalgröße gedruckt wurde.
 page-wall-title = Häkelschrift für die Wand: { $title }
 
 ## file

@@ -120,7 +120,7 @@ fn plain_words_tell_every_change_of_colour_at_its_round() {
 fn a_spiral_steps_down_by_one_stitch_of_each_kind() {
     let ends = [
         ("en", "Step down", "the next 3 stitches with one each of hdc, sc, sl st", "one into each stitch"),
-        ("de", "Lauf zur", "die nächsten 3 Maschen", "in jede Masche nur eine"),
+        ("de", "Lass die Spirale", "die nächsten 3 Maschen", "in jede Masche nur eine"),
         ("fr", "Descendez", "les 3 mailles suivantes", "une par maille"),
         ("es", "Baja hacia", "los 3 puntos siguientes", "uno por punto"),
         ("nl", "Loop af", "de volgende 3 steken", "één per steek"),
