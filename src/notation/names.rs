@@ -116,7 +116,7 @@ mod tests {
         assert_eq!(name("en", "fphdc"), "front post half double crochet");
         assert_eq!(name("en", "tr-cluster2"), "cluster of two trebles");
         assert_eq!(name("de", "puff4"), "Puffmasche aus vier halben Stäbchen");
-        assert_eq!(name("nl", "bptr"), "dubbel reliëfstokje achter");
+        assert_eq!(name("nl", "bptr"), "dubbel reliëfstokje achterlangs");
         let said = |tag, id| told(tagged(tag), Terms::Us, |writer| writer.several(stitch(id), 2));
         assert_eq!(said("en", "bpsc"), "two back post single crochets");
         assert_eq!(said("es", "bobble3"), "dos puntos mota de tres puntos altos");

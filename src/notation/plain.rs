@@ -300,7 +300,7 @@ mod tests {
             "Runde 5. Häkle eine feste Masche in jede der nächsten vier Maschen, dann häkle zwei feste Maschen in die nächste Masche. Mach das insgesamt sechs Mal. Du hast 36 Maschen.",
             "Tour 5. Faites une maille serrée dans chacune des quatre mailles suivantes, puis faites deux mailles serrées dans la maille suivante. Faites cela six fois en tout. Vous avez 36 mailles.",
             "Vuelta 5. Teje un punto bajo en cada uno de los cuatro puntos siguientes, luego teje dos puntos bajos en el punto siguiente. Haz esto seis veces en total. Tienes 36 puntos.",
-            "Toer 5. Haak één vaste in elk van de volgende vier steken, daarna haak twee vasten in de volgende steek. Doe dit in totaal zes keer. Je hebt 36 steken.",
+            "Toer 5. Haak één vaste in elk van de volgende vier steken, en haak twee vasten in de volgende steek. Doe dit in totaal zes keer. Je hebt 36 steken.",
         ];
         for (language, expected) in Language::ALL.into_iter().zip(expected) {
             assert_eq!(told(&shaped(), language), expected);

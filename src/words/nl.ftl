@@ -21,23 +21,23 @@ tr = dubbel stokje
 dtr = driedubbel stokje
 trtr = vierdubbel stokje
 fp = { $base ->
-        [sc] reliëfvaste voor
-        [hdc] half reliëfstokje voor
-        [dc] reliëfstokje voor
-        [tr] dubbel reliëfstokje voor
-        [dtr] driedubbel reliëfstokje voor
-       *[other] { $of } in reliëf aan de voorkant
+        [sc] reliëfvaste voorlangs
+        [hdc] half reliëfstokje voorlangs
+        [dc] reliëfstokje voorlangs
+        [tr] dubbel reliëfstokje voorlangs
+        [dtr] driedubbel reliëfstokje voorlangs
+       *[other] { $of } in reliëf voorlangs
     }
 bp = { $base ->
-        [sc] reliëfvaste achter
-        [hdc] half reliëfstokje achter
-        [dc] reliëfstokje achter
-        [tr] dubbel reliëfstokje achter
-        [dtr] driedubbel reliëfstokje achter
-       *[other] { $of } in reliëf aan de achterkant
+        [sc] reliëfvaste achterlangs
+        [hdc] half reliëfstokje achterlangs
+        [dc] reliëfstokje achterlangs
+        [tr] dubbel reliëfstokje achterlangs
+        [dtr] driedubbel reliëfstokje achterlangs
+       *[other] { $of } in reliëf achterlangs
     }
 cluster = cluster van { $stems } { $many }
-puff = puff van { $stems } { $many }
+puff = puffsteek van { $stems } { $many }
 bobble = nop van { $stems } { $many }
 popcorn = popcornsteek van { $stems } { $many }
 picot = picot van { $stems } { $many }
@@ -56,10 +56,10 @@ dc-short = stk
 tr-short = dstk
 dtr-short = driedubbel stk
 trtr-short = vierdubbel stk
-fp-short = r{ $of } voor
-bp-short = r{ $of } achter
+fp-short = r{ $of } voorlangs
+bp-short = r{ $of } achterlangs
 cluster-short = { $stems }-{ $of }-cluster
-puff-short = { $stems }-{ $of }-puff
+puff-short = { $stems }-{ $of }-puffsteek
 bobble-short = { $stems }-{ $of }-nop
 popcorn-short = { $stems }-{ $of }-popcorn
 picot-short = { $stems }-{ $of }-picot
@@ -90,9 +90,9 @@ write-space = { $what } in de volgende boog van { $chains } l
 write-space-run = { $what } in elk van de volgende { $number } bogen van { $chains } l
 write-space-around = { $what } in elke boog van { $chains } l van de vorige toer
 write-space-remaining = { $what } in elke resterende boog van { $chains } l
-write-together = { $number } { $stitch } samen
+write-together = { $number } { $stitch } samenhaken
 write-together-run = { $number } keer { $what }
-write-together-around = de hele toer { $what }
+write-together-around = tot het einde van de toer telkens { $what }
 write-skip = 1 steek overslaan
 write-skip-run = { $number } steken overslaan
 write-skip-chain = 1 l overslaan
@@ -103,7 +103,7 @@ write-same-space = { $what } in dezelfde boog
 write-ring = { $what } in de ring
 write-nth-chain = { $what } in de { $number }e l vanaf de haaknaald
 write-start-ring = magische ring
-write-start-chain-ring = { $number } l, met 1 hv tot een ring sluiten
+write-start-chain-ring = { $number } l, met 1 hv in de eerste l tot een ring sluiten
 write-chain-counts = { $count ->
         [one] { $number } l (telt als 1 { $stitch })
        *[other] { $number } l (tellen als 1 { $stitch })
@@ -112,11 +112,11 @@ write-chain-counts-not = { $count ->
         [one] { $number } l (telt niet)
        *[other] { $number } l (tellen niet)
     }
-write-counts-together = { $what } (tellen als { $stitch })
+write-counts-together = { $what } (geldt als { $stitch })
 write-join = sluiten met 1 hv in de eerste steek ({ $stitch })
-write-join-chain = sluiten met 1 hv bovenin de { $number } begin-l
+write-join-chain = sluiten met 1 hv in de bovenste van de { $number } begin-l
 write-join-plain = sluiten met 1 hv
-write-step-down = om af te vlakken: { $what }
+write-step-down = de spiraal laten aflopen: { $what }
 ch-say = { $count ->
         [one] één losse
        *[other] { $number } lossen
@@ -149,15 +149,15 @@ trtr-say = { $count ->
         [one] één vierdubbel stokje
        *[other] { $number } vierdubbele stokjes
     }
-fp-say = { $made } in reliëf aan de voorkant
-bp-say = { $made } in reliëf aan de achterkant
+fp-say = { $made } in reliëf voorlangs
+bp-say = { $made } in reliëf achterlangs
 cluster-say = { $count ->
         [one] één cluster van { $stems } { $many }
        *[other] { $number } clusters van { $stems } { $many }
     }
 puff-say = { $count ->
-        [one] één puff van { $stems } { $many }
-       *[other] { $number } puffs van { $stems } { $many }
+        [one] één puffsteek van { $stems } { $many }
+       *[other] { $number } puffsteken van { $stems } { $many }
     }
 bobble-say = { $count ->
         [one] één nop van { $stems } { $many }
@@ -190,9 +190,9 @@ say-rounds = Toeren { $first } tot en met { $last }, allemaal gelijk.
 say-colour-first = Begin met { $colour }.
 say-colour = Wissel naar { $colour }.
 say-colour-before = Wissel vóór toer { $number } naar { $colour }.
-say-stuff = Vul het werk nu stevig op.
+say-stuff = Vul het werkstuk nu stevig op.
 say-start-ring = maak een magische ring
-say-start-chain-ring = haak { $made } en sluit de laatste aan de eerste met een halve vaste tot een ring
+say-start-chain-ring = haak { $made } en sluit ze met een halve vaste in de eerste tot een ring
 say-make = haak { $made-last }
 say-all-back = haak deze hele toer alleen in de achterste lussen
 say-all-front = haak deze hele toer alleen in de voorste lussen
@@ -204,7 +204,7 @@ say-chain-counts-not = { $count ->
         [one] haak { $made }; deze telt niet als steek
        *[other] haak { $made }; deze tellen niet als steek
     }
-say-counts-together = { $what }; met de lossen telt dit als { $made }, samen gehaakt
+say-counts-together = { $what }; met de lossen samen geldt dit als { $made }, samengehaakt
 say-through-back = { $made }, alleen door de achterste lus
     .within = { $made }, alleen door de achterste lus,
 say-through-front = { $made }, alleen door de voorste lus
@@ -224,8 +224,8 @@ say-space-run = haak { $made } in elk van de volgende { $number } bogen van { $c
 say-space-around = haak { $made } in elke boog van { $chains } van de vorige toer
 say-space-remaining = haak { $made } in elke resterende boog van { $chains }
 say-together = haak de volgende { $number } steken samen als { $made-last }
-say-together-around = { $what }, en zo verder tot het einde van de toer
-say-often = { $what }, en doe dat in totaal { $number } keer
+say-together-around = { $what }, en ga zo door tot het einde van de toer
+say-often = { $what }, in totaal { $number } keer
 say-skip = sla de volgende steek over
 say-skip-run = sla de volgende { $number } steken over
 say-skip-chain = sla de volgende losse over
@@ -240,37 +240,37 @@ say-nth-chain = haak { $made } in de { $count ->
         [4] vierde
        *[other] { $count }e
     } losse vanaf de haaknaald
-say-then = { $first }, daarna { $second }
+say-then = { $first }, en { $second }
 say-times = Doe dit in totaal { $number } keer.
-say-sequence = Reeks { $name } is dit: { $what }.
+say-sequence = Reeks { $name } gaat zo: { $what }.
 say-do-sequence = haak reeks { $name } { $number } keer
 say-join = Sluit de toer met een halve vaste in de eerste steek.
-say-join-chain = Sluit de toer met een halve vaste bovenin de lossen van het begin.
+say-join-chain = Sluit de toer met een halve vaste in de bovenste losse van het begin.
 say-count = { $count ->
         [one] Je hebt { $count } steek.
        *[other] Je hebt { $count } steken.
     }
-say-step-down = Loop af naar de vorige toer: { $what }.
+say-step-down = Laat de spiraal aflopen: { $what }.
 
 ## geometry
 
 ## drawing
 
 round = Toer
-chart-title = Haakschema in de rondte: { $title }, maat { $size }
+chart-title = Haakschema: { $title }, maat { $size }
 chart-anticlockwise = tegen de klok in
 chart-clockwise = met de klok mee
 chart-spiral = een spiraal
 chart-joined = gesloten toeren
 chart-says = Van het midden naar buiten gehaakt, { $way }, in { $work }; de toeren beginnen op { $clock } uur. Toeren: { $rounds }. Steken: { $first } in de eerste toer, { $last } in de laatste, { $sum } in totaal.
-chart-part-says = { $part }: toer { $from } tot en met { $to }, { $count } steken aan het eind.
+chart-part-says = { $part }: toeren { $from } tot en met { $to }, { $count } steken aan het eind.
 chart-round = Toer { $round }
-chart-rounds = Toer { $from } tot en met { $to }
+chart-rounds = Toeren { $from } tot en met { $to }
 chart-even = Evenveel als ervoor.
 chart-more = { $by } meer dan ervoor.
 chart-fewer = { $by } minder dan ervoor.
 chart-colour = Kleur: { $colour }.
-chart-repeat = Eén herhaling van { $count }
+chart-repeat = Eén van { $count } herhalingen
 chart-repeats = Stippellijnen: { $count } herhalingen
 view-whole = Elke toer is getekend; de kleinste steek is { $cell } mm.
 view-bands = Gelijke toeren zijn als één band getekend.
@@ -283,8 +283,11 @@ key-back = { $stitch }, alleen achterste lus: boog als een kom
 key-front = { $stitch }, alleen voorste lus: boog als een dak
 key-increase = { $count } { $stitch } in één steek
 key-decrease = { $count } { $stitch } samenhaken
-key-fan = { $count } { $stitch } op één plek, een waaier
-key-space = boog van { $count } lossen
+key-fan = { $count } { $stitch } op één plaats, een waaier
+key-space = { $count ->
+        [one] boog van { $count } losse
+       *[other] boog van { $count } lossen
+    }
 key-turning-chain = { $count ->
         [one] { $count } beginlosse
        *[other] { $count } beginlossen
@@ -294,13 +297,13 @@ key-ring = magische ring
 key-start = hier beginnen
 key-direction = werkrichting
 key-join = halve vaste die de toer sluit
-key-step-down = einde van de spiraal aflopend
+key-step-down = spiraal aflopend aan het eind
 key-label = toer { $round }, { $count } steken
-key-band = toeren { $from } tot en met { $to }, alle gelijk: elk { $count } steken
+key-band = toeren { $from } tot en met { $to }, alle gelijk: { $count } steken per toer
 key-parting = een nieuw deel begint
-key-fold = hier vouwt het werk
+key-fold = hier vouwt het haakwerk
 key-fasten-off = afhechten
-piece-title = Het werk af: { $title }, maat { $size }
+piece-title = Het voltooide werkstuk: { $title }, maat { $size }
 piece-from-front = Getekend naar het patroon, van voren en iets van boven gezien.
 piece-from-above = Getekend naar het patroon, van boven gezien.
 piece-worked = Gehaakt in: { $stitches }.
@@ -311,13 +314,13 @@ schematic-title = Vorm: { $title }, { $count ->
     }
 schematic-scale = Schaal { $scale }
 schematic-note-across = Ø is de doorsnede.
-schematic-note-along = Lengtes van delen zijn langs het haakwerk gemeten.
+schematic-note-along = Lengtes van delen zijn over het haakwerk gemeten.
 schematic-across = { $part }: doorsnede
 schematic-widest = Grootste doorsnede
 schematic-along = { $part }: lengte
 schematic-height = Hoogte
 schematic-around = { $part }: omtrek
-schematic-flat = { $part }: plat liggend
+schematic-flat = { $part }: breedte plat liggend
 schematic-from-top = Van opzij gezien, van boven naar beneden gehaakt.
 schematic-from-base = Van opzij gezien, staand op de bodem, van onder naar boven gehaakt.
 schematic-from-middle = Plat gehaakt, van het midden naar buiten.
@@ -337,7 +340,7 @@ page-number = Pagina { $page } van { $pages }
 page-contents = Inhoud
 page-go-to = Ga naar { $title }
 page-designed-by = Ontwerp: { $name }
-page-pattern = Haakpatroon, in het rond gehaakt
+page-pattern = Haakpatroon, in de rondte gehaakt
 page-sizes = Maten
 page-size = Maat
 page-level = Niveau
@@ -348,7 +351,7 @@ page-level-4 = Complex: meerdere veeleisende technieken tegelijk
 page-need = Benodigdheden
 page-yarn = Garen
 page-yarn-weight = dikte { $number } ({ $name })
-page-weight-0 = kant
+page-weight-0 = kantgaren
 page-weight-1 = superfijn
 page-weight-2 = fijn
 page-weight-3 = licht
@@ -362,8 +365,8 @@ page-colour = Kleur
 page-hook = Haaknaald
 page-hook-letter = { $size } mm (US { $letter })
 page-extras = Verder
-page-extras-list = een steekmarkeerder, een stompe naald, een meetlint, een schaar
-page-extras-list-stuffed = een steekmarkeerder, een stompe naald, een meetlint, een schaar, schone vulling voor speelgoed
+page-extras-list = een steekmarkeerder, een wolnaald, een meetlint, een schaar
+page-extras-list-stuffed = een steekmarkeerder, een wolnaald, een meetlint, een schaar, schone vulling voor speelgoed
 page-yarn-amounts = Garen per maat
 page-grams = Gram
 page-metres = Meter
@@ -376,14 +379,14 @@ page-gauge = { $stitches } { $stitch } en { $rounds } toeren over { $length }
 page-gauge-worked = Het proeflapje: { $stitches } { $stitch } en { $rounds } toeren = { $size }
 page-gauge-assumed = (aangenomen volgens de gebruikelijke hoogteverhoudingen: haak ook hiervan een proeflapje)
 page-gauges-assumed = Over { $length }, aangenomen volgens de gebruikelijke hoogteverhoudingen: haak ook hiervan telkens een proeflapje.
-page-gauge-advice = Haak het proeflapje in het rond, was en droog het zoals het werkstuk en meet daarna. Meer steken dan dit: neem een dikkere haaknaald. Minder: een dunnere.
-page-five-rounds = Leg na vijf toeren het meetlint langs het haakwerk: ze horen samen { $length } te meten. Wijken ze af, haak dan meer of minder van de toeren waarvan het aantal steken gelijk blijft, tot het deel zijn lengte heeft.
-page-five-rounds-flat = Meet na vijf toeren van het midden naar de rand: dat hoort { $length } te zijn. Hogere toeren laten het werk bol staan, lagere laten het golven: neem dan een andere haaknaald.
+page-gauge-advice = Haak het proeflapje in de rondte, was en droog het zoals later het werkstuk en meet daarna. Meer steken dan aangegeven: neem een dikkere haaknaald. Minder: een dunnere.
+page-five-rounds = Leg na vijf toeren het meetlint over het haakwerk: de vijf toeren moeten samen { $length } meten. Wijken ze af, haak dan meer of minder van de toeren waarvan het aantal steken gelijk blijft, tot het deel zijn lengte heeft.
+page-five-rounds-flat = Meet na vijf toeren van het midden naar de rand: dat moet { $length } zijn. Hogere toeren laten het werkstuk bol staan, lagere laten het golven: neem dan een andere haaknaald.
 page-head = Hoofd
 page-finished = Omtrek na afwerking
 page-wide = Doorsnede
 page-depth = Diepte
-page-brim-width = Breedte van de rand
+page-brim-width = Breedte hoedrand
 page-height = Hoogte
 page-height-folded = Hoogte omgeslagen
 page-hat-size = Hoedmaat US (UK)
@@ -393,11 +396,11 @@ page-ease = Overwijdte
 page-around = Omtrek
 page-length = Lengte
 page-measures = Maten per deel
-page-measures-note = De omtrek geldt aan het eind van het deel, de lengte langs het haakwerk: wat de steken bij de stekenverhouding hierboven geven.
-page-depth-asked = Hoe diep een hoofd vraagt
+page-measures-note = De omtrek is aan het eind van het deel gemeten, de lengte over het haakwerk: zoals de aantallen steken ze bij de stekenverhouding hierboven geven.
+page-depth-asked = Benodigde diepte naar hoofdomtrek
 page-to-brow = Tot het voorhoofd
 page-over-ears = Over de oren
-page-depth-note = De diepte loopt van het midden van de bol langs het haakwerk tot de rand, of tot waar een brede rand begint. Volgens gebruik reikt een derde van de hoofdomtrek tot het voorhoofd en bedekken vier tiende de oren. Hoofden verschillen 2 tot 3 cm (ongeveer 1 in): pas het voor de laatste toeren.
+page-depth-note = De diepte wordt gemeten van het midden bovenaan over het haakwerk tot de rand, of tot waar een hoedrand begint. Doorgaans reikt een derde van de hoofdomtrek tot het voorhoofd en bedekken vier tiende de oren. Hoofden verschillen 2 tot 3 cm (ongeveer 1 in): pas het werkstuk vóór de laatste toeren.
 page-size-source = Hoofdmaten: { $source }
 page-source-who = WHO-groeistandaarden 2006
 page-source-uk90 = Britse groeireferentie 1990
@@ -412,7 +415,7 @@ page-source-girls = meisjes
 page-source-both = gemiddelde van jongens en meisjes
 page-source-percentile = { $number }e percentiel
 page-source-council = Craft Yarn Council, hoofdomtrek: { $row }, het midden van { $least } tot { $most } cm
-page-source-preemie = prematuur
+page-source-preemie = te vroeg geboren
 page-source-baby = baby
 page-source-toddler = peuter
 page-source-child = kind
@@ -420,35 +423,35 @@ page-source-tween = ouder kind
 page-source-woman = vrouw
 page-source-man = man
 page-source-adult = volwassene (gemiddelde van vrouw en man)
-page-working = Zo wordt gehaakt
+page-working = Werkwijze
 page-terms = De afkortingen van de steken staan hieronder.
-page-ring-start = Kruis voor de verstelbare ring de draad tot een lus, haal er een lus doorheen en haak de eerste toer erin, om beide draden. Trek de ring na toer 1 of 2 dicht aan de begindraad; zet hem bij het afwerken vast.
-page-joined = Sluit door onder beide lussen van de eerste steek van de toer in te steken (bij lossen die meetellen in de bovenste losse), de draad om te slaan en door alles te halen: een halve vaste. Die sluit de toer en telt nooit mee.
-page-chain-counts = De lossen aan het begin van de toer tellen als eerste steek.
-page-chain-counts-not = De lossen aan het begin van de toer tellen niet als steek.
-page-chain-counts-mixed = De lossen aan het begin van de toer tellen alleen als eerste steek waar de toer het zegt.
-page-chain-foot-counts = Lossen die meetellen staan op de steek waarin de toer is gesloten; de volgende steek komt in de steek daarna, tenzij de toer ‘in dezelfde steek’ zegt.
-page-chain-foot-counts-not = Na lossen die niet meetellen komt de eerste steek in de steek aan de voet van de lossen: de steek waarin de toer is gesloten.
-page-chain-foot-led = Leiden halve vasten naar het begin van de toer, dan staan de lossen waar de laatste daarvan is ingestoken.
-page-seam = De sluitingen schuiven van toer tot toer iets opzij, omdat steken niet precies boven elkaar staan. Dat is geen fout: een toer begint bij zijn eerste steek, waar die ook komt te liggen.
-page-spiral = De toeren lopen door in een spiraal, zonder sluiting. Zet een markeerder in de eerste steek van elke toer en neem hem mee omhoog.
+page-ring-start = Leg voor de magische ring de draad gekruist tot een ring, haal er een lus doorheen en haak de eerste toer in de ring, om beide draden. Trek de ring na toer 1 of 2 dicht aan de begindraad; zet die bij het afwerken vast.
+page-joined = Sluit zo: steek onder beide lussen van de eerste steek van de toer in (bij lossen die meetellen in de bovenste losse), sla de draad om en haal hem door alles: een halve vaste. Die sluit de toer en telt nooit als steek.
+page-chain-counts = De lossen aan het begin van een toer tellen als eerste steek.
+page-chain-counts-not = De lossen aan het begin van een toer tellen niet als steek.
+page-chain-counts-mixed = De lossen aan het begin van een toer tellen alleen als eerste steek waar dat erbij staat.
+page-chain-foot-counts = Lossen die meetellen, staan op de steek waarin de toer is gesloten; de volgende steek komt in de steek daarna, tenzij er ‘in dezelfde steek’ bij staat.
+page-chain-foot-counts-not = Na lossen die niet meetellen, komt de eerste steek in de steek aan de voet van de lossen: de steek waarin de toer is gesloten.
+page-chain-foot-led = Leiden halve vasten naar het begin van de toer, dan staan de lossen waar de laatste halve vaste zit.
+page-seam = De sluitingen schuiven van toer tot toer iets op, omdat steken niet precies boven elkaar staan. Dat is geen fout: een toer begint bij zijn eerste steek, waar die ook komt te liggen.
+page-spiral = De toeren lopen door in een spiraal en worden niet gesloten. Zet een steekmarkeerder in de eerste steek van elke toer en verplaats hem elke toer mee omhoog.
 page-turned-never = Het werk wordt nooit gekeerd: de goede kant ligt altijd voor.
-page-fold-side = Naar buiten omgeslagen toont het deel ‘{ $part }’ zijn achterkant. Moet de goede kant te zien zijn, keer dan het werk voor toer { $round }, haak die toer in de achterste lussen in plaats van de voorste en ga in die richting verder.
+page-fold-side = Naar buiten omgeslagen toont het deel ‘{ $part }’ zijn verkeerde kant. Moet de goede kant te zien zijn, keer dan het werk vóór toer { $round }, haak die toer in de achterste lussen in plaats van in de voorste en haak in die richting verder.
 page-fold-loose = Om glad over dik haakwerk te liggen vraagt het omgeslagen deel een dikkere haaknaald, of drie tot vier steken meer, gelijkmatig gemeerderd in zijn eerste toer.
-page-stuff = Vul stevig op voor toer { $round } en nog eens voor de laatste toer.
-page-edge-loosely = Haak de rand van halve vasten losjes, of met een dikkere haaknaald, zodat hij niet intrekt.
+page-stuff = Vul stevig op vóór toer { $round } en nog eens vóór de laatste toer.
+page-edge-loosely = Haak de rand van halve vasten losjes, of met een dikkere haaknaald, zodat hij niet samentrekt.
 page-spiral-rise = De eerste toer begint met lagere steken, zodat de spiraal zonder sprong stijgt.
 page-hand-right = Haakschema’s worden van het midden naar buiten gelezen, tegen de klok in.
 page-hand-left = Haakschema’s zijn voor de linkerhand getekend: lees ze van het midden naar buiten, met de klok mee.
 page-repeats = Tussen vierkante haken [ ] staat wat herhaald wordt; het getal erachter zegt hoe vaak het in totaal gehaakt wordt.
 page-counts = Bij elke toer staat het aantal steken. Tel aan het eind van elke toer.
 page-chains-counted = Lossen tussen de steken tellen mee als steken: een boog van twee lossen telt als twee.
-page-brackets = Waar de maten verschillen, staan de getallen als { $sizes }; een streepje betekent: niet voor die maat.
+page-brackets = Waar de maten verschillen, staan de getallen in de vorm { $sizes }; een streepje betekent: niet voor die maat.
 page-colour-joined = Wissel van kleur in de halve vaste die de vorige toer sluit: haal de nieuwe draad door de steek en de lus op de haaknaald.
 page-colour-spiral = Wissel van kleur bij de laatste omslag van de steek ervoor: laat de oude draad hangen en haal de nieuwe door de laatste lussen op de haaknaald.
-page-colour-carry = Neem een draad die binnen drie toeren weer nodig is aan de achterkant losjes mee omhoog; knip hem anders af en laat een eind over om weg te werken.
+page-colour-carry = Neem een draad die binnen drie toeren weer nodig is, aan de verkeerde kant losjes mee omhoog; knip hem anders af en laat een eind over om weg te werken.
 page-colour-cut = Knip de oude draad af en laat een eind over om weg te werken.
-page-colour-step = In een spiraal geeft een kleurwissel bij de markeerder een sprong van één toer. Verzacht die door bij het wegwerken met een naald een draad in de oude kleur over de onderste helft van de eerste steek in de nieuwe kleur te leggen. Er komt geen steek bij en er valt er geen weg: het aantal steken blijft gelijk.
+page-colour-step = In een spiraal geeft een kleurwissel bij de steekmarkeerder een sprong van één toer. Verzacht die door bij het wegwerken met de wolnaald een draad in de oude kleur over de onderste helft van de eerste steek in de nieuwe kleur te leggen. Er komt geen steek bij en er valt er geen weg: het aantal steken blijft gelijk.
 page-abbreviations = Afkortingen
 page-short = Afkorting
 page-meaning = Betekenis
@@ -458,15 +461,15 @@ page-st = steek, steken
 page-rnd = toer
     .meaning = toer
 page-blo = achterste lus
-    .meaning = alleen de achterste lus
+    .meaning = achterste lus
 page-flo = voorste lus
-    .meaning = alleen de voorste lus
-page-tog = samen
-    .meaning = zoveel steken tot één gehaakt
-page-tog-uk = samen
-    .meaning = zoveel steken tot één gehaakt
+    .meaning = voorste lus
+page-tog = samenhaken
+    .meaning = zoveel steken tot één haken
+page-tog-uk = samenhaken
+    .meaning = zoveel steken tot één haken
 page-skip = overslaan
-    .meaning = de volgende steek niet haken
+    .meaning = overslaan
 page-equivalents = US- en UK-termen
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)
@@ -475,38 +478,38 @@ page-equivalent = { $terms ->
 page-special = Bijzondere steken
 special-name = { $short } ({ $name })
 special-yarn-over = { $count ->
-        [one] maak 1 omslag
-       *[other] maak { $count } omslagen
+        [one] sla de draad om
+       *[other] sla de draad { $count } keer om
     }
 special-insert = { $foot ->
-        [next] steek de naald in de volgende steek
-       *[there] steek de naald in de steek of boog
+        [next] steek de haaknaald in de volgende steek
+       *[there] steek de haaknaald in de steek of de boog
     }
 special-front-post = { $foot ->
-        [next] steek de naald vóór het been van de volgende steek van voor naar achter in en erna weer naar voren uit
-       *[there] steek de naald vóór het been van de steek van voor naar achter in en erna weer naar voren uit
+        [next] steek de haaknaald naast het staande deel van de volgende steek van voor naar achter in en aan de andere kant ervan weer naar voren uit
+       *[there] steek de haaknaald naast het staande deel van de steek van voor naar achter in en aan de andere kant ervan weer naar voren uit
     }
 special-back-post = { $foot ->
-        [next] steek de naald vóór het been van de volgende steek van achter naar voren in en erna weer naar achteren uit
-       *[there] steek de naald vóór het been van de steek van achter naar voren in en erna weer naar achteren uit
+        [next] steek de haaknaald naast het staande deel van de volgende steek van achter naar voren in en aan de andere kant ervan weer naar achteren uit
+       *[there] steek de haaknaald naast het staande deel van de steek van achter naar voren in en aan de andere kant ervan weer naar achteren uit
     }
 special-draw-up = haal een lus op
 special-draw-long = haal een lange lus op
 special-pull-off = { $count ->
-        [one] sla de draad om, haal door 2 lussen
-       *[other] (sla de draad om, haal door 2 lussen) { $count } keer
+        [one] sla de draad om, haal hem door 2 lussen
+       *[other] (sla de draad om, haal hem door 2 lussen) { $count } keer
     }
 special-close = { $loops ->
-        [2] sla de draad om, haal door beide lussen op de naald
-       *[other] sla de draad om, haal door alle { $loops } lussen op de naald
+        [2] sla de draad om, haal hem door beide lussen op de haaknaald
+       *[other] sla de draad om, haal hem door alle { $loops } lussen op de haaknaald
     }
 special-times = [{ $what }] { $count } keer
 special-times-same = [{ $what }] { $count } keer op dezelfde plaats
 special-push-out = duw de nop naar de goede kant
-special-popcorn = haak { $made } op dezelfde plaats, neem de naald uit de lus, steek hem van voor naar achter in de eerste van deze steken, pak de lus, haal hem door en trek aan
-special-picot = haak { $made }, steek de naald in de eerste van deze lossen, sla de draad om, haal door de losse en de lus op de naald; een picot telt niet als steek
-special-back-loop = steek de naald alleen onder de achterste lus van de steek, de lus die het verst van je af ligt
-special-front-loop = steek de naald alleen onder de voorste lus van de steek, de lus die het dichtst bij je ligt
+special-popcorn = haak { $made } op dezelfde plaats, neem de haaknaald uit de lus, steek hem van voor naar achter in de eerste van deze steken, pak de lus, haal die door en trek aan
+special-picot = haak { $made }, steek de haaknaald in de eerste van deze lossen, sla de draad om, haal hem door de losse en de lus op de haaknaald; een picot telt niet als steek
+special-back-loop = steek de haaknaald alleen onder de achterste lus van de steek, de lus die het verst van je af ligt
+special-front-loop = steek de haaknaald alleen onder de voorste lus van de steek, de lus die het dichtst bij je ligt
 page-key = Symbolen
 page-chart = Haakschema
 page-chart-and-key = Haakschema en symbolen
@@ -517,47 +520,47 @@ page-instruction = Aanwijzing
 page-stitches = Steken
 page-change = +/−
 page-across = Breedte
-page-down = Diepte
+page-down = Hoogte
 page-done = Klaar
 page-rounds-of = Toeren: { $part }
 page-part-size = { $part }, maat { $size }
 page-continued = { $title } (vervolg)
-page-each-round = { $rounds }: aan het begin { $begin }, aan het eind { $end }.
-page-measured = Breedte en diepte gelden voor het werk zoals het na de laatste toer van de regel ligt of hangt, in { $unit }.
+page-each-round = { $rounds }: telkens aan het begin { $begin }, aan het eind { $end }.
+page-measured = Breedte en hoogte gelden voor het werkstuk zoals het na de laatste toer van de regel ligt of hangt, in { $unit }.
 page-centimetres = centimeters
 page-inches = inches
 page-plain-rounds = De toeren in gewone woorden
 page-finishing = Afwerking
-page-finish-off = Knip de draad af op { $tail } en haal hem door de laatste lus.
-page-finish-edge = Haak losjes een halve vaste in elke steek van de laatste toer, knip de draad af op { $tail } en haal hem door.
+page-finish-off = Knip de draad af met een eind van { $tail } en haal dat door de laatste lus.
+page-finish-edge = Haak losjes een halve vaste in elke steek van de laatste toer, knip de draad af met een eind van { $tail } en haal dat door.
 page-finish-step-down = { $count ->
-        [one] Laat de spiraal aflopen met één enkele { $stitches } in de volgende steek, zodat de rand vlak ligt.
-       *[other] Laat de spiraal aflopen over de volgende { $count } steken: één keer elk, { $stitches }, in deze volgorde en één per steek, zodat de rand vlak ligt.
-    } Knip dan de draad af op { $tail } en haal hem door.
-page-finish-invisible = Laat voor een rand zonder sprong de laatste halve vaste weg: knip de draad af, trek hem uit de laatste steek, haal hem met een naald onder beide lussen van de tweede steek van de toer door en steek terug tussen de lussen van de laatste steek. De draad ligt als een steek op de eerste; het aantal blijft gelijk.
-page-finish-draw-up = Knip de draad af op { $tail }. Haal hem met een naald door de voorste lus van elke steek van de laatste toer, van het midden naar buiten, en trek aan tot de opening dicht is. Haal het eind door de binnenkant van het werk en knip het af.
-page-finish-ring = Trek de draad van de ring nog eens aan, haal hem twee keer om de ring en werk hem weg, zodat het midden niet opengaat.
+        [one] Laat de spiraal aflopen met 1 { $stitches } in de volgende steek, zodat de rand geen sprong heeft.
+       *[other] Laat de spiraal aflopen over de volgende { $count } steken: haak achtereenvolgens { $stitches }, van elk maar één en één per steek, zodat de rand geen sprong heeft.
+    } Knip dan de draad af met een eind van { $tail } en haal dat door.
+page-finish-invisible = Laat voor een rand zonder sprong de laatste halve vaste weg: knip de draad af, trek hem uit de laatste steek, haal hem met de wolnaald onder beide lussen van de tweede steek van de toer door en steek van boven terug tussen de lussen van de laatste steek. De draad ligt als een steek op de eerste; het aantal steken blijft gelijk.
+page-finish-draw-up = Knip de draad af met een eind van { $tail }. Haal dat met de wolnaald door de voorste lus van elke steek van de laatste toer, telkens van het midden naar buiten, en trek aan tot de opening dicht is. Haal het eind door de binnenkant van het werkstuk en knip het af.
+page-finish-ring = Trek de begindraad van de ring nog eens aan, haal hem twee keer rond de ring en werk hem weg, zodat het midden niet opengaat.
 page-finish-fold = Sla het deel ‘{ $part }’ naar buiten om langs zijn eerste toer, die alleen in de voorste lussen is gehaakt.
-page-finish-ends = Werk de draadeinden aan de achterkant heen en terug weg.
-page-dry-hat = Was volgens het etiket, breng in de maten hierboven en laat drogen over een vorm zo wijd als het hoofd, zoals een kom of een ballon.
-page-dry-flat = Was volgens het etiket, speld plat op in de maten hierboven en laat drogen.
-page-dry-basket = Was volgens het etiket, trek in de maten hierboven en laat staand drogen, over een doos of kom die past.
-page-dry-ball = Was zoals etiket en vulling toelaten, breng in vorm en laat door en door drogen.
+page-finish-ends = Werk alle draadeinden aan de verkeerde kant heen en terug weg.
+page-dry-hat = Was volgens het etiket van het garen, breng het werkstuk in de maten hierboven en laat het drogen over een vorm zo wijd als het hoofd, zoals een kom of een ballon.
+page-dry-flat = Was volgens het etiket van het garen, speld het werkstuk plat op in de maten hierboven en laat het drogen.
+page-dry-basket = Was volgens het etiket van het garen, trek het werkstuk in de maten hierboven en laat het staand drogen, over een doos of kom die past.
+page-dry-ball = Was zoals het etiket van het garen en de vulling toelaten, breng het werkstuk in vorm en laat het door en door drogen.
 page-cautions = Voorzichtig
-page-care-cords = Geen koordjes, linten of lussen rond hals of hoofd van kinderen onder de zeven: ze kunnen blijven haken en wurgen.
-page-care-parts = Geen knopen, kralen, losse pompons of andere kleine onderdelen onder de drie jaar: ze kunnen loslaten en worden ingeslikt.
+page-care-cords = Geen koordjes, linten of lussen rond hals of hoofd van kinderen onder de zeven jaar: ze kunnen ergens achter blijven haken en het kind wurgen.
+page-care-parts = Geen knopen, kralen, losse pompons of andere kleine onderdelen voor kinderen onder de drie jaar: ze kunnen loslaten en worden ingeslikt.
 page-care-sleep = Zet de muts van een baby af bij het slapen en binnenshuis: een bedekt hoofd kan oververhitten en de muts kan over het gezicht zakken.
-page-care-ends = Zet draadeinden stevig vast en kijk het werk voor elk gebruik na.
-page-care-heat = Onder hete pannen moet een onderzetter of mand van wol of katoen zijn, en dik: acryl en andere kunstvezels smelten. Houd hem weg van vlammen en kookplaten.
-page-care-toy = Voor kinderen onder de drie: geen veiligheidsoogjes, knopen, kralen of belletjes, die kunnen loslaten en worden ingeslikt; borduur liever. Sluit stevig en gebruik schone vulling die voor speelgoed gemaakt is.
-page-care-sun = Een rand geeft schaduw. Hoeveel zon een open haakwerk tegenhoudt, is zonder proef niet bekend.
-page-care-rules = Dit zijn de gebruikelijke waarschuwingen, geen juridisch advies. Volg de regels van de plaats waar het werk gemaakt, gegeven of verkocht wordt.
+page-care-ends = Zet draadeinden stevig vast en kijk het werkstuk voor elk gebruik na.
+page-care-heat = Onder hete pannen moet een onderzetter of mand dik zijn en van wol of katoen: acryl en andere kunstvezels smelten. Houd hem weg van vlammen en kookplaten.
+page-care-toy = Voor kinderen onder de drie jaar: geen veiligheidsoogjes, knopen, kralen of belletjes, die kunnen loslaten en worden ingeslikt; borduur liever. Sluit de naden stevig en gebruik schone vulling die voor speelgoed gemaakt is.
+page-care-sun = Een hoedrand geeft schaduw. Hoeveel zon opengewerkt haakwerk tegenhoudt, is zonder proef niet bekend.
+page-care-rules = Dit zijn de gebruikelijke waarschuwingen, geen juridisch advies. Volg de regels van de plaats waar het werkstuk gemaakt, weggegeven of verkocht wordt.
 page-tile = Blad { $name }
 page-tile-of = Blad { $name } van { $count }
 page-map = Zo horen de bladen bij elkaar
-page-map-how = Druk af op 100 % (niet aanpassen aan de pagina). Knip langs een van de twee aangrenzende randen, leg merk op merk en plak vast; de bladen overlappen { $overlap } mm.
-page-check-square = Dit vierkant meet 50 mm bij afdrukken op ware grootte.
-page-wall-title = Haakschema voor de wand: { $title }
+page-map-how = Druk af op 100 % (niet aanpassen aan de pagina). Knip van elke twee aangrenzende randen er één af, leg merkteken op merkteken en plak de bladen aan elkaar; ze overlappen { $overlap } mm.
+page-check-square = Dit vierkant meet 50 mm als op ware grootte is afgedrukt.
+page-wall-title = Haakschema voor aan de muur: { $title }
 
 ## file
 

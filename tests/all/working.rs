@@ -123,7 +123,7 @@ fn a_spiral_steps_down_by_one_stitch_of_each_kind() {
         ("de", "Lass die Spirale", "die nächsten 3 Maschen", "in jede Masche nur eine"),
         ("fr", "Descendez", "les 3 mailles suivantes", "une par maille"),
         ("es", "Baja hacia", "los 3 puntos siguientes", "uno por punto"),
-        ("nl", "Loop af", "de volgende 3 steken", "één per steek"),
+        ("nl", "Laat de spiraal", "de volgende 3 steken", "één per steek"),
     ];
     for (language, told, over, each) in ends {
         let plan = example("ember-beanie", language);
