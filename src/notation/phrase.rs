@@ -129,7 +129,8 @@ impl Instruction {
             _ => (None, &ops[..]),
         };
         opening.extend(turning_chain(round, first));
-        let mut body = phrases(rest);
+        let rise = if first_round { together_in_ring(rest) } else { None };
+        let mut body = phrases(rise.as_ref().map_or(rest, |rise| rise));
         if first.is_some() {
             leave_first(&mut body);
         }
@@ -178,6 +179,25 @@ impl Instruction {
     pub fn beside(&self, other: &Self) -> Self {
         Self { body: beside(&self.body, &other.body), count: self.count.beside(&other.count), ..self.clone() }
     }
+}
+
+/// Stitches of a first round, of several kinds one after the other, as what is made in one place: the rise of a spiral
+/// reads `(sc, hdc, 8 dc) in ring`.
+fn together_in_ring(ops: &[Op]) -> Option<[Op; 1]> {
+    let mut runs: Vec<(Stitch, u32)> = Vec::new();
+    for op in ops {
+        let (Spot::Stitch, 0, Loops::Both, Made::Same(stitch, 1)) = (op.into, op.consumed, op.loops, &op.made) else {
+            return None;
+        };
+        match runs.iter().position(|(known, _)| known == stitch) {
+            Some(at) if at + 1 == runs.len() => runs[at].1 += 1,
+            Some(_) => return None,
+            None => runs.push((*stitch, 1)),
+        }
+    }
+    let made = Made::Mixed(runs.into_boxed_slice());
+    let several = made.runs().nth(1).is_some();
+    several.then(|| [Op { into: Spot::Stitch, consumed: 0, made, loops: Loops::Both }])
 }
 
 /// Operations of a whole round, or of what is left of it after its turning chain, in as few phrases as they take.

@@ -2,6 +2,7 @@
 
 use super::choose::{Choice, Entry, Task};
 use super::explain::Solved;
+use super::finish::rise;
 use super::phase::Manner;
 use super::solve::{Solver, Standing};
 use super::{PartPlan, colours};
@@ -29,6 +30,7 @@ impl Solver<'_> {
             // One round under one loop folds the fabric; more would make ridges.
             let loops = if index == 0 { part.loops } else { Loops::default() };
             let ops: Vec<Op> = match before {
+                0 if self.design.work == Work::Spiral => rise(part.stitch, count),
                 0 => (0..count).map(|_| Op::into_ring(part.stitch)).collect(),
                 _ => self.memory.round(part.stitch, before, count, &manner),
             };

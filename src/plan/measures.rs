@@ -1,7 +1,7 @@
 //! What is measured on a piece by its parts: depth, brim, folded rim, and when a closed piece is filled.
 
 use super::{PartPlan, Plan, SizePlan};
-use crate::craft::{Foundation, Loops};
+use crate::craft::{Close, Foundation, Loops, Made};
 use crate::design::{Body, Design};
 use crate::report::{Diagnostic, Report};
 use crate::units::{Mm, tidy};
@@ -64,6 +64,12 @@ impl Plan {
 }
 
 impl SizePlan {
+    /// True where its first round begins in shorter stitches, so that a spiral rises without a step.
+    pub fn rises(&self) -> bool {
+        let first = self.rounds.first().filter(|first| first.close == Close::Spiral && first.target.is_some());
+        first.is_some_and(|first| first.ops.first().is_some_and(|op| op.made != Made::Same(first.stitch, 1)))
+    }
+
     /// True where the last stitches are drawn together into a closed end.
     pub fn draws_up(&self) -> bool {
         let widest = self.rounds.iter().map(|round| round.after).max().unwrap_or(0);

@@ -128,7 +128,7 @@ impl Story<'_> {
 
     /// The gauges of the stitches that a swatch is worked in.
     fn gauges(&self) -> impl Iterator<Item = &(Stitch, Gauge)> {
-        let used = self.stitches();
+        let used = self.fabric();
         self.plan.gauges.iter().filter(move |(stitch, _)| used.contains(stitch) && stitch.makes_fabric())
     }
 

@@ -20,7 +20,7 @@ mod working;
 use std::cell::OnceCell;
 use std::collections::BTreeSet;
 
-use crate::craft::{Stitch, Terms};
+use crate::craft::{Close, Round, Stitch, Terms};
 use crate::geometry::SideShape;
 use crate::notation::write::Writer;
 use crate::plan::Plan;
@@ -95,6 +95,18 @@ impl<'a> Story<'a> {
             }
             Stitch::all().filter(|stitch| made.contains(stitch)).collect()
         })
+    }
+
+    /// The stitches that fabric is made of: all but those that a spiral only rises or ends over.
+    fn fabric(&self) -> Vec<Stitch> {
+        let rounds = || self.plan.sizes.iter().flat_map(|size| &size.rounds);
+        let rises = |round: &Round| round.number == 1 && round.close == Close::Spiral && round.target.is_some();
+        let makes = |round: &Round, stitch: Stitch| {
+            round.stitch == stitch
+                || !rises(round) && round.ops.iter().flat_map(|op| op.made.runs()).any(|(made, _)| made == stitch)
+        };
+        let made = self.stitches().iter().copied();
+        made.filter(|stitch| rounds().any(|round| makes(round, *stitch))).collect()
     }
 
     /// The sections in reading order; those with nothing to say are left out.
@@ -213,7 +225,7 @@ impl<'a> Story<'a> {
 
     /// The project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.
     fn level(&self) -> u8 {
-        let stitches = self.stitches();
+        let stitches = self.fabric();
         let basic = |stitch: &&Stitch| stitch.row().basic;
         let special = stitches.len() - stitches.iter().filter(basic).count();
         let colours = self.plan.design.yarn.colours.len() > 1;

@@ -21,7 +21,12 @@ impl Story<'_> {
         }
         match design.work {
             Work::Joined { .. } => keys.push("page-joined"),
-            Work::Spiral => keys.push("page-spiral"),
+            Work::Spiral => {
+                keys.push("page-spiral");
+                if self.plan.sizes.iter().any(|size| size.rises()) {
+                    keys.push("page-spiral-rise");
+                }
+            }
         }
         keys.extend(self.turning_chains());
         keys.extend(self.first_places());

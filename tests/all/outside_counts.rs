@@ -339,7 +339,8 @@ fn weighed_yarn_is_grams_a_stitch() {
     blanket.yarn.allowance = 0.1;
     let tube = one(&blanket);
     near(tube.stitches() as f64, 18_281.0, 0.005 * 18_281.0);
-    near(tube.yarn[0].grams, tube.stitches() as f64 * 0.05 * 1.1, 0.01);
+    // Two stitches of the first round are lower, so that the spiral rises: they take a little less.
+    near(tube.yarn[0].grams, tube.stitches() as f64 * 0.05 * 1.1, 0.05);
     assert!(!tube.yarn[0].estimated);
 }
 

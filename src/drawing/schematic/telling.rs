@@ -41,7 +41,7 @@ pub(super) fn shape(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> Vec<Stri
     }
     for size in sizes {
         let told: Vec<String> = size.view.measures.iter().map(|m| measure(plan, size, m, words)).collect();
-        let told = told.join("; ");
+        let told = told.join(words.semicolon());
         sentences
             .push(words.with("schematic-size-says", &[("size", Arg::Text(size.name)), ("what", Arg::Text(&told))]));
     }

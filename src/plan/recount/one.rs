@@ -455,6 +455,11 @@ fn off_chain(op: Op) -> Vec<Op> {
     match (op.into, &op.made) {
         (Spot::Air, _) => vec![op],
         (_, Made::Same(stitch, count)) => vec![Op::into_ring(*stitch).under(op.loops); *count as usize],
+        // Without chains between them, stitches of several kinds are so many as well: `(sc, hdc, 8 dc) in ring`.
+        (_, Made::Mixed(runs)) if runs.iter().all(|(stitch, _)| stitch.makes_fabric()) => {
+            let each = runs.iter().flat_map(|(stitch, count)| std::iter::repeat_n(*stitch, *count as usize));
+            each.map(|stitch| Op::into_ring(stitch).under(op.loops)).collect()
+        }
         (_, Made::Mixed(_) | Made::Nothing) => vec![Op { into: Spot::Stitch, consumed: 0, ..op }],
     }
 }
