@@ -197,7 +197,7 @@ fn together_in_ring(ops: &[Op]) -> Option<[Op; 1]> {
     }
     let made = Made::Mixed(runs.into_boxed_slice());
     let several = made.runs().nth(1).is_some();
-    several.then(|| [Op { into: Spot::Stitch, consumed: 0, made, loops: Loops::Both }])
+    several.then_some([Op { into: Spot::Stitch, consumed: 0, made, loops: Loops::Both }])
 }
 
 /// Operations of a whole round, or of what is left of it after its turning chain, in as few phrases as they take.

@@ -275,6 +275,7 @@ chart-repeats = Gepunktete Linien: { $count } Rapporte
 view-whole = Jede Runde ist gezeichnet; die kleinste Masche misst { $cell } mm.
 view-bands = Gleiche Runden sind als ein Band gezeichnet.
 view-sector = Ein Rapport ist groß gezeichnet; die ganze Runde besteht aus solchen Rapporten.
+view-sector-rise = Ein Rapport ist groß gezeichnet; die ganze Runde besteht aus solchen Rapporten, bis auf die niedrigeren Maschen am Anfang von Runde 1.
 view-paper = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen. Auf { $paper } fände jede Runde Platz.
 view-none = Die kleinste Masche misst { $cell } mm und ist schwer zu lesen, und kein einzelnes Blatt ist groß genug: die Teile einzeln zeichnen.
 key-title = Zeichenerklärung

@@ -379,6 +379,7 @@ chart-repeats = Dotted lines: { $count } repeats
 view-whole = Every round is drawn; the smallest stitch is { $cell } mm.
 view-bands = Rounds that are alike are drawn as one band.
 view-sector = One repeat is drawn large; the whole round is made of such repeats.
+view-sector-rise = One repeat is drawn large; the whole round is made of such repeats, but for the lower stitches that round 1 begins with.
 view-paper = The smallest stitch is { $cell } mm and hard to read. { $paper } paper would show every round.
 view-none = The smallest stitch is { $cell } mm and hard to read, and no single sheet is large enough: draw one part at a time.
 key-title = Key

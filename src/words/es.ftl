@@ -261,6 +261,7 @@ chart-repeats = Líneas discontinuas: { $count } repeticiones
 view-whole = Están dibujadas todas las vueltas; el punto más pequeño mide { $cell } mm.
 view-bands = Las vueltas iguales se dibujan como una sola banda.
 view-sector = Solo se dibuja una repetición, en grande; la vuelta entera se forma repitiéndola.
+view-sector-rise = Solo se dibuja una repetición, en grande; la vuelta entera se forma repitiéndola, salvo los puntos más bajos con que empieza la vuelta 1.
 view-paper = El punto más pequeño mide { $cell } mm y se lee mal. El formato { $paper } mostraría todas las vueltas.
 view-none = El punto más pequeño mide { $cell } mm y se lee mal, y ninguna hoja es lo bastante grande: dibuja una parte cada vez.
 key-title = Leyenda

@@ -264,6 +264,7 @@ chart-repeats = Lignes pointillées : { $count } motifs
 view-whole = Chaque tour est dessiné ; la plus petite maille mesure { $cell } mm.
 view-bands = Les tours semblables sont dessinés comme une seule bande.
 view-sector = Un seul motif est dessiné, en grand ; le tour entier se compose de ce motif répété.
+view-sector-rise = Un seul motif est dessiné, en grand ; le tour entier se compose de ce motif répété, sauf les mailles plus basses du début du tour 1.
 view-paper = La plus petite maille mesure { $cell } mm et se lit mal. Le format { $paper } montrerait chaque tour.
 view-none = La plus petite maille mesure { $cell } mm et se lit mal, et aucune feuille n’est assez grande : dessiner une partie à la fois.
 key-title = Légende

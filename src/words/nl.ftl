@@ -275,6 +275,7 @@ chart-repeats = Stippellijnen: { $count } herhalingen
 view-whole = Elke toer is getekend; de kleinste steek is { $cell } mm.
 view-bands = Gelijke toeren zijn als één band getekend.
 view-sector = Eén herhaling is groot getekend; de hele toer bestaat uit zulke herhalingen.
+view-sector-rise = Eén herhaling is groot getekend; de hele toer bestaat uit zulke herhalingen, op de lagere steken na waarmee toer 1 begint.
 view-paper = De kleinste steek is { $cell } mm en slecht te lezen. Op { $paper } past elke toer.
 view-none = De kleinste steek is { $cell } mm en slecht te lezen, en geen enkel vel is groot genoeg: teken één deel per keer.
 key-title = Verklaring van de symbolen

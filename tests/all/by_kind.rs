@@ -178,3 +178,36 @@ fn a_british_page_holds_no_american_word() {
         }
     }
 }
+
+/// A tall stitch at the start of a spiral would stand as a step: it rises over lower ones (common practice).
+#[test]
+fn a_tall_spiral_rises_and_reads_back() {
+    let cap = |stitch: &str, work: &str| {
+        format!(
+            "title: Cap\nkind: hat\nswatch: {{stitch: {stitch}, stitches: 14, rounds: 8, width: 10, height: 10}}\n\
+             sizes: {{one: {{head: 56}}}}\nease: 0 %\nwork: {work}\nparts:\n  - crown: {{start: ring, shape: flat}}\n  - side: {{depth: 9}}\n"
+        )
+    };
+    for (stitch, lower) in [("sc", ""), ("hdc", "(sc, "), ("dc", "(sc, hdc, "), ("tr", "(sc, hdc, dc, ")] {
+        let spiral = pattern(&cap(stitch, "spiral"));
+        let first = &spiral.plan.sizes[0].rounds[0];
+        let (count, rise) = (first.after, lower.matches(',').count() as u32);
+        let said = match rise {
+            0 => format!("{count} {stitch} in ring"),
+            _ => format!("{lower}{} {stitch}) in ring", count - rise),
+        };
+        let text = told(&spiral);
+        assert!(text.contains(&said), "{said}: {text}");
+        assert_eq!(text.contains("begins with shorter stitches"), rise > 0);
+        // The stitches it only rises over need no swatch, but are in the list of abbreviations.
+        assert!(!text.contains("assumed"), "{text}");
+        assert!(!told(&pattern(&cap(stitch, "joined"))).contains("begins with shorter stitches"));
+        let written = format!("Rnd 1: make an adjustable ring, {said} ({count})\n");
+        let swatch = "swatch: {stitch: dc, stitches: 14, rounds: 8, width: 10, height: 10}\n";
+        let text = format!(
+            "title: T\n{swatch}sizes: {{one: {{head: 56}}}}\nease: 0 %\nwork: spiral\nparts:\n  - cap:\n      written: |\n        {written}"
+        );
+        let read = Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{text}{report:#?}"));
+        assert_eq!(read.plan.sizes[0].rounds[0].ops, first.ops, "{said}");
+    }
+}

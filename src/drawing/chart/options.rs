@@ -98,7 +98,9 @@ pub fn choose_view(plan: &Plan, size: usize, width: Mm, height: Mm) -> (ChartVie
         return (ChartView::Whole, words.with("view-whole", &[("cell", Arg::Text(&millimetres(whole, &words)))]));
     }
     let mut nearest = (ChartView::Whole, whole);
-    for (view, key) in [(ChartView::Bands, "view-bands"), (ChartView::Sector, "view-sector")] {
+    let rises = plan.sizes.get(size).is_some_and(SizePlan::rises);
+    let sector = if rises { "view-sector-rise" } else { "view-sector" };
+    for (view, key) in [(ChartView::Bands, "view-bands"), (ChartView::Sector, sector)] {
         let cell = least_cell(plan, size, &ChartOptions { view, ..options.clone() });
         if cell >= LEAST_CELL {
             let (small, large) = (millimetres(whole, &words), millimetres(cell, &words));

@@ -10,7 +10,10 @@ pub fn repeats(size: &SizePlan) -> u32 {
     if size.rounds.iter().any(|round| round.slipped > 0) {
         return 1;
     }
-    size.rounds.iter().fold(0, |all, round| divisor(all, times(&round.ops))).max(1)
+    // The few lower stitches over which a spiral rises are no pattern.
+    let plain = usize::from(size.rises());
+    let rise = size.rounds.first().map_or(0, |first| first.after * plain as u32);
+    size.rounds.iter().skip(plain).fold(rise, |all, round| divisor(all, times(&round.ops))).max(1)
 }
 
 /// How often the shortest pattern that makes up the operations is worked: the failure function of Knuth, Morris and
