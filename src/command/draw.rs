@@ -56,6 +56,9 @@ pub(super) struct Draw {
     /// What the chart shows [default: the first of the three that can be read on the paper]
     #[arg(long, value_parser = one_of(&VIEWS))]
     view: Option<&'static Named<ChartView>>,
+    /// Written rounds in the shortest words, not in their author's
+    #[arg(long)]
+    rewrite: bool,
     /// Chart of one part only, by its name
     #[arg(long, conflicts_with_all = ["view", "up_to"])]
     part: Option<String>,
@@ -163,7 +166,7 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
         Err(error) => return unreadable(&wish.file, &error),
     };
     let progress = Progress::new(1);
-    let (mut source, pattern) = input::solve(name, &bytes, swatch);
+    let (mut source, pattern) = input::worded(name, &bytes, swatch, wish.rewrite);
     let Some(pattern) = pattern else {
         drop(progress);
         show::complaints(&source);

@@ -70,6 +70,12 @@ pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Swatch>) -> (Sou
     (Source { name, text, report }, pattern)
 }
 
+/// The same, with written rounds in their author's words or, where asked, told anew.
+pub(super) fn worded(name: String, bytes: &[u8], swatch: Option<&Swatch>, anew: bool) -> (Source, Option<Pattern>) {
+    let (source, pattern) = solve(name, bytes, swatch);
+    (source, if anew { pattern.map(Pattern::told_anew) } else { pattern })
+}
+
 /// The complaint about a file that can't be read.
 pub(super) fn unreadable(file: &Path, error: &io::Error) -> Source {
     let mut report = Report::new();

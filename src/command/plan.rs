@@ -19,6 +19,9 @@ pub(super) struct Plan {
     /// Only this size, by its name
     #[arg(long)]
     size: Option<String>,
+    /// Written rounds in the shortest words, not in their author's
+    #[arg(long)]
+    rewrite: bool,
     /// How to print
     #[arg(long, default_value = LISTINGS[0].name(), value_parser = one_of(&LISTINGS))]
     format: &'static Listing,
@@ -31,7 +34,7 @@ pub(super) fn run(wish: &Plan, swatch: Option<&Swatch>) -> Outcome {
         Err(error) => return unreadable(&wish.file, &error),
     };
     let progress = Progress::new(1);
-    let (source, pattern) = input::solve(name, &bytes, swatch);
+    let (source, pattern) = input::worded(name, &bytes, swatch, wish.rewrite);
     drop(progress);
     show::complaints(&source);
     let Some(pattern) = pattern else { return Outcome::DesignErrors };

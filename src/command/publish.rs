@@ -41,6 +41,9 @@ pub(super) struct Publish {
     /// The rounds in plain words too, without abbreviations or brackets
     #[arg(long)]
     plain_words: bool,
+    /// Written rounds in the shortest words, not in their author's
+    #[arg(long)]
+    rewrite: bool,
     /// How the rounds of several sizes stand
     #[arg(long, default_value = ROUNDS[0].name, value_parser = one_of(&ROUNDS))]
     rounds: &'static Named<RoundsForm>,
@@ -154,7 +157,7 @@ fn one(wish: &Publish, file: &Path, stem: &str, folder: &Path, swatch: Option<&S
         let source = Source { name, text: String::new(), report: Default::default() };
         return ended(source, End::Unchanged(paths));
     }
-    let (mut source, pattern) = input::solve(name, &bytes, swatch);
+    let (mut source, pattern) = input::worded(name, &bytes, swatch, wish.rewrite);
     let Some(pattern) = pattern else { return ended(source, End::Failed(Outcome::DesignErrors, None)) };
     let Some(outputs) = publish(&pattern, stem, products(wish), &options(wish), &mut source.report) else {
         return ended(source, End::Failed(Outcome::CouldNotRun, None));
@@ -188,7 +191,8 @@ fn inputs(wish: &Publish, name: &str, bytes: &[u8], swatch: Option<&Swatch>) -> 
     let rounds = name.to_lowercase().ends_with(".txt");
     let beside = swatch.filter(|_| rounds).map_or_else(String::new, |swatch| checksum(&swatch.bytes));
     let version = env!("CARGO_PKG_VERSION");
-    let wishes = format!("{version}\n{products:?}\n{:?}\n{rounds}\n{beside}\n{}", options(wish), checksum(bytes));
+    let (options, anew, design) = (options(wish), wish.rewrite, checksum(bytes));
+    let wishes = format!("{version}\n{products:?}\n{options:?}\n{anew}\n{rounds}\n{beside}\n{design}");
     checksum(wishes.as_bytes())
 }
 

@@ -5,9 +5,13 @@
 
 mod build;
 
+mod counted;
+
 mod piece;
 
 mod round;
+
+mod said;
 
 mod spelling;
 
@@ -16,8 +20,10 @@ mod stitch;
 mod terms;
 
 pub use build::*;
+pub use counted::*;
 pub use piece::*;
 pub use round::*;
+pub use said::*;
 pub use spelling::*;
 pub use stitch::*;
 pub use terms::*;

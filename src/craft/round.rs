@@ -1,6 +1,6 @@
 //! A round and the operations it is worked in.
 
-use crate::craft::{Loops, Stitch};
+use crate::craft::{Loops, Said, Stitch};
 use crate::report::Place as SourcePlace;
 use crate::units::Mm;
 
@@ -32,6 +32,8 @@ pub struct Round {
     pub target: Option<Mm>,
     /// Where it was written, for recounted rounds.
     pub place: Option<SourcePlace>,
+    /// What its author said of it, for recounted rounds.
+    pub said: Option<Said>,
 }
 
 /// How a round begins.

@@ -152,12 +152,12 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
     let letters = options.letters.mm();
     let mut lines = Vec::new();
     if let Some(round) = size.rounds.last() {
-        let args = [("round", Arg::Count(round.number)), ("count", Arg::Count(round.after))];
-        let text = format!("{} · {}", round.number, round.after);
+        let args = [("round", Arg::Count(round.number)), ("count", Arg::Count(round.stitches()))];
+        let text = format!("{} · {}", round.number, round.stitches());
         lines.push(label_line("label", text, words.with("key-label", &args), letters));
     }
     if let Some(band) = Row::banded(size).into_iter().find(|row| row.is_band() && options.bands) {
-        let count = size.rounds.get(band.first).map_or(0, |round| round.after);
+        let count = size.rounds.get(band.first).map_or(0, Round::stitches);
         let (from, to) = (band.first as u32 + 1, band.last as u32 + 1);
         let args = [("from", Arg::Count(from)), ("to", Arg::Count(to)), ("count", Arg::Count(count))];
         let text = format!("{from}–{to} · {count}");

@@ -173,11 +173,12 @@ impl Pen<'_> {
     }
 
     fn instruction(&self, row: &RowLine) -> String {
-        self.writer.instruction(&row.instruction, Gaps::OPEN)
+        let told = std::iter::once(self.writer.instruction(&row.instruction, Gaps::OPEN));
+        told.chain(self.writer.remarks(&row.instruction)).collect::<Vec<_>>().join(". ")
     }
 
     fn counts(&self, row: &RowLine) -> String {
-        across(&row.counts, u32::to_string, Gaps::OPEN)
+        row.counted(&self.writer, Gaps::OPEN)
     }
 
     fn changes(&self, row: &RowLine) -> String {

@@ -7,8 +7,8 @@ use serde::Serialize;
 
 use crate::craft::{Loops, Round, Terms, abbreviation};
 use crate::geometry::SideShape;
-use crate::notation::Instruction;
 use crate::notation::write::Writer;
+use crate::notation::{Gaps, Instruction};
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::story::source_words;
 use crate::units::{Mm, tidy};
@@ -49,6 +49,8 @@ struct RoundJson<'a> {
     stitches_in: u32,
     stitches_out: u32,
     instruction: String,
+    /// What the round has when it is done, as makers state it.
+    count: String,
     #[serde(skip_serializing_if = "is_zero")]
     slipped: u32,
     worked: Vec<[u32; 2]>,
@@ -148,6 +150,7 @@ const fn is_zero(slipped: &u32) -> bool {
 
 /// A round without its predicted shape.
 fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, writer: &Writer<'_>) -> RoundJson<'a> {
+    let instruction = Instruction::of(round, size.below(round));
     RoundJson {
         round: round.number,
         part: &size.part_of(round).name,
@@ -155,7 +158,8 @@ fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, writer: &Writer<
         r#loop: loop_word(round.loops()),
         stitches_in: round.before,
         stitches_out: round.after,
-        instruction: writer.counted(&Instruction::of(round, size.below(round))),
+        instruction: writer.counted(&instruction),
+        count: writer.count(&instruction, Gaps::OPEN),
         slipped: round.slipped,
         worked: round.ops.iter().map(|op| [op.consumed, op.count()]).collect(),
         colour: colour(plan, round.colour),

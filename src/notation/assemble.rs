@@ -1,8 +1,9 @@
 //! Clauses → a written round.
 
-use super::grammar::{Clause, Counted, Counting};
+use super::grammar::{Clause, Counting};
 use super::tree::{Act, Item, Times};
-use crate::craft::{Foundation, Loops, Made, Op, Spot, Stitch};
+use super::wording::Wording;
+use crate::craft::{Counted, Foundation, Loops, Made, Op, Spot, Stitch};
 use crate::report::{Diagnostic, Place, Report};
 
 /// A round as it was written, nothing expanded yet.
@@ -38,6 +39,8 @@ pub struct WrittenRound {
     pub same_as: Option<(u32, Place)>,
     /// True where it calls itself a row.
     pub row: bool,
+    /// What its author wrote.
+    pub wording: Wording,
     /// Where it starts.
     pub place: Place,
     /// False where some of it could not be read; it was complained about.
@@ -76,8 +79,8 @@ pub struct Stated {
     pub count: u32,
     /// Of what.
     pub covers: Covers,
-    /// How many of which stitch, where it names them.
-    pub kinds: Vec<(Stitch, u32)>,
+    /// How many of what, as it was stated.
+    pub list: Vec<(Counted, u32)>,
     /// Where it stands.
     pub place: Place,
 }
@@ -97,6 +100,14 @@ impl Stated {
     /// Stitches of the round, where it states them.
     pub(crate) fn stitches(&self) -> Option<u32> {
         (self.covers != Covers::Spaces).then_some(self.count)
+    }
+
+    /// How many of which stitch, where it names them.
+    pub(crate) fn kinds(&self) -> impl Iterator<Item = (Stitch, u32)> + '_ {
+        self.list.iter().filter_map(|(what, count)| match what {
+            Counted::Of(stitch) if *stitch != Stitch::CH => Some((*stitch, *count)),
+            Counted::Of(_) | Counted::Stitches | Counted::Spaces(_) => None,
+        })
     }
 }
 
@@ -202,6 +213,7 @@ impl<'r> Builder<'r> {
             next_colour: None,
             same_as: None,
             row,
+            wording: Wording::default(),
             place,
             whole: true,
         };
@@ -216,8 +228,9 @@ impl<'r> Builder<'r> {
         }
     }
 
-    pub(crate) fn finish(mut self) -> WrittenRound {
+    pub(crate) fn finish(mut self, wording: Wording) -> WrittenRound {
         self.round.items = self.collector.items;
+        self.round.wording = wording;
         self.round
     }
 
@@ -395,12 +408,8 @@ impl<'r> Builder<'r> {
             (false, true) => Covers::All,
             (false, false) => Covers::Stitches,
         };
-        let kind = |(count, what): &(u32, Counted)| match what {
-            Counted::Of(stitch) if *stitch != Stitch::CH => Some((*stitch, *count)),
-            Counted::Of(_) | Counted::Stitches | Counted::Spaces(_) => None,
-        };
-        let kinds = list.iter().filter_map(kind).collect();
-        self.round.stated = Some(Stated { count, covers, kinds, place });
+        let list = list.iter().map(|(count, what)| (*what, *count)).collect();
+        self.round.stated = Some(Stated { count, covers, list, place });
     }
 }
 

@@ -39,6 +39,8 @@ pub(crate) enum Kind {
 pub(crate) struct Token {
     pub(crate) kind: Kind,
     pub(crate) place: Place,
+    /// Where it starts in the text of its source.
+    pub(crate) start: usize,
     /// True where it is the first of its line.
     pub(crate) starts_line: bool,
     /// Which of the sources it is from.
@@ -156,7 +158,8 @@ fn tokens_of(source: &Source<'_>, index: usize, tokens: &mut Vec<Token>) {
             kind = Kind::Dash(!gap.is_empty() && after.starts_with(char::is_whitespace));
         }
         let place = cursor.place(source.text, span.start, span.len());
-        tokens.push(Token { kind, place, starts_line: first || gap.contains('\n'), source: index });
+        let starts_line = first || gap.contains('\n');
+        tokens.push(Token { kind, place, start: span.start, starts_line, source: index });
         last_end = span.end;
         first = false;
     }

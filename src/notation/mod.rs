@@ -28,6 +28,8 @@ mod read;
 
 mod vocabulary;
 
+mod wording;
+
 pub mod plain;
 
 pub mod tree;
@@ -41,3 +43,4 @@ pub use lines::{Label, SizedLine, WrittenLine, lines, sized_lines};
 pub use phrase::{Instruction, Join, Phrase, Reach, Stands};
 pub(crate) use read::is_word;
 pub use read::read;
+pub use wording::Wording;

@@ -6,7 +6,7 @@
 
 use super::across::Numbers;
 use super::shorten::shorten;
-use crate::craft::{Begin, Below, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch};
+use crate::craft::{Begin, Below, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
 
 /// What is done in a round.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,8 +17,10 @@ pub struct Instruction {
     pub body: Vec<Phrase>,
     /// What comes after them: the join.
     pub closing: Vec<Phrase>,
-    /// Stitches of the round when it is done.
-    pub count: Numbers,
+    /// What the round has when it is done.
+    pub count: Vec<(Counted, Numbers)>,
+    /// What its author said of it, for rounds that were written.
+    pub said: Option<Said>,
 }
 
 /// One thing to do.
@@ -130,7 +132,12 @@ impl Instruction {
         };
         opening.extend(turning_chain(round, first));
         let rise = if first_round { together_in_ring(rest) } else { None };
-        let mut body = phrases(rise.as_ref().map_or(rest, |rise| rise));
+        let own = round.own().filter(|own| !own.groups.is_empty());
+        let mut body = match (own, rise) {
+            (_, Some(rise)) => phrases(&rise),
+            (Some(own), None) => go_around(gathered(&own.groups, &ops, ops.len() - rest.len())),
+            (None, None) => phrases(rest),
+        };
         if first.is_some() {
             leave_first(&mut body);
         }
@@ -141,7 +148,18 @@ impl Instruction {
             bracket_first_chains(&mut body);
         }
         let closing = Vec::from_iter(join(round).map(Phrase::Join));
-        Self { opening, body, closing, count: Numbers::one(round.after) }
+        let count = round.own().map(|own| own.count.clone()).filter(|count| !count.is_empty());
+        let count = count.unwrap_or_else(|| round.tallied());
+        let count = count.into_iter().map(|(what, count)| (what, Numbers::one(count))).collect();
+        // The words alone are told from here on.
+        let own = |own: Own| Own { groups: Vec::new(), count: Vec::new(), ..own };
+        let said = round.said.clone().map(|said| Said { own: said.own.map(own), ..said });
+        Self { opening, body, closing, count, said: said.filter(|said| *said != Said::default()) }
+    }
+
+    /// The author's own words, where the round has such.
+    pub fn own(&self) -> Option<&Own> {
+        self.said.as_ref().and_then(|said| said.own.as_ref())
     }
 
     /// Its phrases in working order.
@@ -149,8 +167,12 @@ impl Instruction {
         self.opening.iter().chain(&self.body).chain(&self.closing)
     }
 
-    /// Its first and its last phrase, where there is another one between them.
+    /// Its first and its last phrase, where there is another one between them. An author's words have none: they are
+    /// told as they are.
     pub fn ends(&self) -> Option<(&Phrase, &Phrase)> {
+        if self.own().is_some() {
+            return None;
+        }
         let mut phrases = self.phrases();
         let first = phrases.next()?;
         let last = phrases.skip(1).last()?;
@@ -171,13 +193,25 @@ impl Instruction {
 
     /// True where both say the same but for numbers.
     pub fn alike(&self, other: &Self) -> bool {
-        self.opening == other.opening && self.closing == other.closing && alike(&self.body, &other.body)
+        // Where parts before it differ, the same words stand at other numbers.
+        let words = |one: &Self| {
+            let own = |own: Own| Own { rounds: (0, 0), ..own };
+            one.said.clone().map(|said| Said { own: said.own.map(own), ..said })
+        };
+        let kinds = |one: &Self| one.count.iter().map(|(what, _)| *what).collect::<Vec<_>>();
+        self.opening == other.opening
+            && self.closing == other.closing
+            && alike(&self.body, &other.body)
+            && kinds(self) == kinds(other)
+            && words(self) == words(other)
     }
 
     /// This one for its sizes and, with their numbers beside them, for those of another that is alike.
     #[must_use]
     pub fn beside(&self, other: &Self) -> Self {
-        Self { body: beside(&self.body, &other.body), count: self.count.beside(&other.count), ..self.clone() }
+        let counts = self.count.iter().zip(&other.count);
+        let count = counts.map(|((what, own), (_, other))| (*what, own.beside(other))).collect();
+        Self { body: beside(&self.body, &other.body), count, ..self.clone() }
     }
 }
 
@@ -202,13 +236,35 @@ fn together_in_ring(ops: &[Op]) -> Option<[Op; 1]> {
 
 /// Operations of a whole round, or of what is left of it after its turning chain, in as few phrases as they take.
 pub(super) fn phrases(ops: &[Op]) -> Vec<Phrase> {
-    let mut phrases = shorten(ops);
+    go_around(shorten(ops))
+}
+
+/// One operation for the whole round, or for what is left of it, goes all the way round.
+fn go_around(mut phrases: Vec<Phrase>) -> Vec<Phrase> {
     if let [Phrase::Run { op, reach, .. }] = &mut phrases[..]
         && op.consumed > 0
     {
         *reach = Reach::Around;
     }
     phrases
+}
+
+/// Operations from number `from` on as an author gathered them: repeats as they stand, each step in as few phrases as it
+/// takes. A repeat that does not do the same every time is taken apart.
+fn gathered(groups: &[Group], ops: &[Op], from: usize) -> Vec<Phrase> {
+    let mut gathered = Vec::new();
+    for group in groups.iter().filter(|group| group.ops.end > from) {
+        let own = ops.get(group.ops.start.max(from)..group.ops.end).unwrap_or_default();
+        let passes: Vec<Vec<Phrase>> = group.passes.iter().map(|pass| self::gathered(pass, ops, from)).collect();
+        match passes.split_first() {
+            Some((first, [])) if group.ops.start >= from => gathered.extend(first.iter().cloned()),
+            Some((first, rest)) if group.ops.start >= from && rest.iter().all(|pass| pass == first) => {
+                gathered.push(Phrase::Repeat { body: first.clone(), times: Numbers::one(passes.len() as u32) });
+            }
+            Some(_) | None => gathered.extend(shorten(own)),
+        }
+    }
+    gathered
 }
 
 /// A round worked evenly goes into what is left, where its turning chain already stands on the first place. Of stitches
@@ -381,7 +437,8 @@ mod tests {
             opening: Vec::new(),
             body: vec![Phrase::Repeat { body, times: Numbers::one(6) }],
             closing: Vec::new(),
-            count: Numbers::one(36),
+            count: vec![(Counted::Stitches, Numbers::one(36))],
+            said: None,
         };
         assert_eq!(of(&increases(6, 4)), expected);
     }
@@ -448,7 +505,7 @@ mod tests {
         // Once is not said as several times are.
         assert!(!small.alike(&of(&increases(6, 1))));
         let both = small.beside(&large);
-        assert_eq!(both.count, Numbers::several([36, 49]));
+        assert_eq!(both.count, [(Counted::Stitches, Numbers::several([36, 49]))]);
         let Some(Phrase::Repeat { body, times }) = both.body.first() else { panic!("{both:?}") };
         assert_eq!(*times, Numbers::several([6, 7]));
         assert!(matches!(&body[0], Phrase::Run { times, .. } if *times == Numbers::several([4, 5])), "{body:?}");

@@ -4,10 +4,11 @@
 //! stitch. Do this six times in all. You have 36 stitches.` A repeat inside a repeat gets a name first: a listener
 //! can't see where brackets close.
 
+use super::across::Numbers;
 use super::lines::stretches;
 use super::phrase::{Instruction, Join, Phrase, Reach, Stands};
 use super::write::{Writer, of_reach};
-use crate::craft::{Below, Build, Foundation, Loops, Made, Op, Piece, Round, Spot, Stitch, Terms};
+use crate::craft::{Below, Build, Counted, Foundation, Loops, Made, Op, Piece, Round, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
 /// One round in sentences, its number first and its count last, worked into what is `below` it.
@@ -108,8 +109,37 @@ impl Teller<'_> {
         said.append(&mut self.sequences);
         said.extend(steps);
         said.extend(instruction.closing.iter().map(|phrase| self.clause(phrase)));
-        said.push(self.writer.say("say-count", &[("count", Arg::Count(instruction.count.first()))]));
+        said.push(self.count(&instruction.count));
+        let remarks = instruction.said.iter().flat_map(|said| said.asides.iter().chain(&said.after));
+        said.extend(remarks.map(|text| self.say("say-remark", &[("text", text)])));
         said
+    }
+
+    /// What there is when the round is done: stitches, or stitches by kind and spaces.
+    fn count(&self, count: &[(Counted, Numbers)]) -> String {
+        if let [(Counted::Stitches, number)] = count {
+            return self.writer.say("say-count", &[("count", Arg::Count(number.first()))]);
+        }
+        let one = |(what, count): &(Counted, Numbers)| {
+            let count = count.first();
+            let number = self.writer.number(count);
+            let args = [("count", Arg::Count(count)), ("number", Arg::Text(&number))];
+            match what {
+                Counted::Stitches => self.writer.say("say-count-stitches", &args),
+                Counted::Of(stitch) => self.writer.several(*stitch, count),
+                Counted::Spaces(chains) => {
+                    let chains = self.writer.several(Stitch::CH, *chains);
+                    self.writer.say("say-count-spaces", &[args[0], args[1], ("chains", Arg::Text(&chains))])
+                }
+            }
+        };
+        let mut parts: Vec<String> = count.iter().map(one).collect();
+        let last = parts.pop().unwrap_or_default();
+        let what = match parts.is_empty() {
+            true => last,
+            false => self.say("say-and", &[("first", &parts.join(", ")), ("second", &last)]),
+        };
+        self.say("say-counts", &[("what", &what)])
     }
 
     /// A phrase as a sentence, or two for a repeat.
@@ -333,7 +363,8 @@ mod tests {
             told(&round(2, begin, Close::Join, ops), Language::EN),
             "Round 2. Make three chains; they count as one double crochet. Work one double crochet in the same stitch. \
              Work two double crochets, two chains and two double crochets, all in the next stitch. Pass over the next \
-             two stitches. Close the round with a slip stitch into the top of the chain at its start. You have 8 stitches."
+             two stitches. Close the round with a slip stitch into the top of the chain at its start. You have six double crochets and one space \
+             of two chains."
         );
     }
 

@@ -4,14 +4,15 @@
 //! reading goes on after the next comma. What can't be read is complained about at the word where reading stopped.
 
 use super::assemble::{Builder, WrittenRound};
-use super::grammar::{self, Context, DEEPEST, Input};
+use super::grammar::{self, Clause, Context, DEEPEST, Input};
 use super::header::{Header, Numbers, header};
 use super::lex::{Kind, Source, Token, tokens};
 use super::vocabulary::Vocabulary;
+use super::wording::{Sense, Words};
 use crate::craft::{Stitch, Terms};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
 use winnow::combinator::{alt, opt};
 use winnow::prelude::*;
@@ -30,7 +31,7 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
     let tokens = tokens(sources);
     let vocabulary = Vocabulary::of(terms);
     mixed_terms(&tokens, vocabulary, report);
-    let mut reader = Reader { vocabulary, main, report, next, complaints: 0 };
+    let mut reader = Reader { sources, vocabulary, main, report, next, complaints: 0 };
     let mut rounds: Vec<WrittenRound> = Vec::new();
     for chunk in chunks(&tokens) {
         let Some(round) = reader.round(chunk) else { continue };
@@ -63,6 +64,8 @@ fn mixed_terms(tokens: &[Token], vocabulary: &Vocabulary, report: &mut Report) {
 /// A stretch of tokens that is one round.
 struct Chunk<'t> {
     header: Option<Header>,
+    /// The side of the work that the header names, with its brackets.
+    side: &'t [Token],
     tokens: &'t [Token],
 }
 
@@ -91,13 +94,18 @@ fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
     });
     let ends = starts.iter().skip(1).map(|(at, _)| *at).chain([tokens.len()]);
     let cut = |((start, header), end): (&(usize, Option<Header>), usize)| {
-        let start = start + header.map_or(0, |header| header.length);
-        Chunk { header: *header, tokens: tokens.get(start..end).unwrap_or_default() }
+        let from = start + header.map_or(0, |header| header.length);
+        let head = tokens.get(*start..from).unwrap_or_default();
+        let at = |wanted: fn(&Kind) -> bool| head.iter().skip(1).position(|token| wanted(&token.kind));
+        let side = at(|kind| matches!(kind, Kind::Open(_))).zip(at(|kind| matches!(kind, Kind::Close(_))));
+        let side = side.and_then(|(open, close)| head.get(open + 1..close + 2)).unwrap_or_default();
+        Chunk { header: *header, side, tokens: tokens.get(from..end).unwrap_or_default() }
     };
     starts.iter().zip(ends).map(cut).collect()
 }
 
 struct Reader<'r> {
+    sources: &'r [Source<'r>],
     vocabulary: &'static Vocabulary,
     main: Stitch,
     report: &'r mut Report,
@@ -136,8 +144,11 @@ impl Reader<'_> {
         let main = self.main_stitch(chunk.tokens);
         let numbered = numbers != Numbers::Start;
         let mut builder = Builder::new((first, last), numbered, row, place, &mut *self.report);
-        let (furthest, too_deep) = (Cell::new(usize::MAX), Cell::new(false));
-        let context = Context { vocabulary: self.vocabulary, main, furthest: &furthest, too_deep: &too_deep };
+        let (furthest, too_deep, asides) = (Cell::new(usize::MAX), Cell::new(false), RefCell::default());
+        let vocabulary = self.vocabulary;
+        let context = Context { vocabulary, main, furthest: &furthest, too_deep: &too_deep, asides: &asides };
+        let mut spans = Vec::new();
+        let range = |from: usize, to: usize| chunk.tokens.len() - from..chunk.tokens.len() - to;
         let mut input = Stateful { input: TokenSlice::new(chunk.tokens), state: context };
         while !input.is_empty() {
             furthest.set(input.eof_offset());
@@ -149,6 +160,7 @@ impl Reader<'_> {
                 false => grammar::closing_count(input),
             };
             if let Ok(Some(count)) = opt(closing).parse_next(&mut input) {
+                spans.push((range(at, input.eof_offset()), sense(&count)));
                 builder.add(count, span(chunk.tokens, at, input.eof_offset()));
                 continue;
             }
@@ -158,7 +170,10 @@ impl Reader<'_> {
             furthest.set(at);
             let read = grammar::paused(&mut input, 0);
             match read {
-                Ok(clause) => builder.add(clause, span(chunk.tokens, at, input.eof_offset())),
+                Ok(clause) => {
+                    spans.push((range(at, input.eof_offset()), sense(&clause)));
+                    builder.add(clause, span(chunk.tokens, at, input.eof_offset()));
+                }
                 Err(()) => {
                     self.complaints += 1;
                     let stop = chunk.tokens.len() - furthest.get().min(chunk.tokens.len());
@@ -168,7 +183,9 @@ impl Reader<'_> {
                 }
             }
         }
-        let round = builder.finish();
+        let words = Words { sources: self.sources, side: chunk.side, tokens: chunk.tokens };
+        let within: Vec<_> = asides.borrow().iter().map(|(from, to)| range(*from, *to)).collect();
+        let round = builder.finish(words.wording(&spans, &within));
         if round.only_starts() && !numbered {
             self.next = first;
         }
@@ -187,6 +204,17 @@ impl Reader<'_> {
             whole.or_else(inside)
         });
         named.into_iter().find(|stitch| stitch.is_plain_fabric()).unwrap_or(self.main)
+    }
+}
+
+/// What a clause is to its round.
+const fn sense(clause: &Clause) -> Sense {
+    if matches!(clause, Clause::Aside | Clause::Turn) {
+        Sense::Aside
+    } else if matches!(clause, Clause::Count(_)) {
+        Sense::Count
+    } else {
+        Sense::Work
     }
 }
 
@@ -372,6 +400,7 @@ fn merge_foundations(rounds: Vec<WrittenRound>) -> Vec<WrittenRound> {
             let chain = start.begin.map(|begin| crate::craft::Foundation::Chain(begin.chains));
             round.foundation = round.foundation.or(start.foundation).or(chain.filter(|_| round.from_hook.is_some()));
             round.whole &= start.whole;
+            round.wording = start.wording.before(round.wording);
         }
         if round.only_starts() {
             waiting = Some(round);

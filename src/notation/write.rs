@@ -9,8 +9,8 @@ use super::across::{Gap, Gaps, Numbers};
 use super::lines::Label;
 use super::phrase::{Instruction, Join, Phrase, Reach, Stands, phrases};
 use super::shorten::shorten;
-use crate::craft::{Build, Foundation, Loops, Made, Op, Spot, Stitch, Terms};
-use crate::words::{Arg, Words};
+use crate::craft::{Build, Counted, Foundation, Loops, Made, Op, Own, Spot, Stitch, Terms};
+use crate::words::{Arg, Language, Words, capital};
 
 /// Writes in one language and one set of terms.
 #[derive(Clone, Copy)]
@@ -62,14 +62,64 @@ impl Writer<'_> {
         self.list(&phrases(ops), Gaps::OPEN)
     }
 
-    /// An instruction on one line of text with its count: `[sc in next 4 sts, 2 sc in next st] 6 times (36)`.
+    /// An instruction on one line of text with its count and the author's remarks after it:
+    /// `[sc in next 4 sts, 2 sc in next st] 6 times (36)`.
     pub fn counted(&self, instruction: &Instruction) -> String {
-        let (text, count) = (self.instruction(instruction, Gaps::OPEN), instruction.count.told(Gaps::OPEN));
-        if instruction.count.differ() { format!("{text} – {count}") } else { format!("{text} ({count})") }
+        let (text, count) = (self.instruction(instruction, Gaps::OPEN), self.count(instruction, Gaps::OPEN));
+        let differ = instruction.count.iter().any(|(_, count)| count.differ());
+        let counted = if differ { format!("{text} – {count}") } else { format!("{text} ({count})") };
+        std::iter::once(counted).chain(self.remarks(instruction)).collect::<Vec<_>>().join(". ")
     }
 
-    /// An instruction without its count, one phrase after another.
+    /// What a round has: `36`, or `12 dc, 12 ch-2 sps` where there are spaces.
+    pub fn count(&self, instruction: &Instruction, gaps: Gaps) -> String {
+        if let Some(own) = self.own(instruction).filter(|own| !own.counted.is_empty()) {
+            return own.counted.clone();
+        }
+        if let [(Counted::Stitches, number)] = &instruction.count[..] {
+            return number.told(gaps);
+        }
+        let one = |(what, count): &(Counted, Numbers)| {
+            let number = count.told(gaps);
+            match what {
+                Counted::Stitches => self.with_what("write-count-stitches", "", &number),
+                Counted::Of(stitch) => {
+                    let stitch = self.short(*stitch);
+                    self.say("write-several", &[("number", Arg::Text(&number)), ("stitch", Arg::Text(&stitch))])
+                }
+                Counted::Spaces(chains) => {
+                    let (chains, many) = (chains.to_string(), if count.all(1) { 1 } else { 2 });
+                    let args = [("number", Arg::Text(&number)), ("chains", Arg::Text(&chains))];
+                    self.say("write-count-spaces", &[args[0], args[1], ("count", Arg::Count(many))])
+                }
+            }
+        };
+        instruction.count.iter().map(one).collect::<Vec<_>>().join(", ")
+    }
+
+    /// The author's own words, where they are in this language and in these terms.
+    pub fn own<'i>(&self, instruction: &'i Instruction) -> Option<&'i Own> {
+        instruction.own().filter(|own| self.speaks(own))
+    }
+
+    /// True where an author's words are in this language and in these terms.
+    pub fn speaks(&self, own: &Own) -> bool {
+        self.words.language == Language::EN && own.terms == self.terms
+    }
+
+    /// Remarks that stand after the count: of an author's own words those that stood there, of words told anew all.
+    pub fn remarks(&self, instruction: &Instruction) -> Vec<String> {
+        let Some(said) = &instruction.said else { return Vec::new() };
+        let within = if self.own(instruction).is_some() { &[][..] } else { &said.asides };
+        let remark = |text: &String| self.say("write-remark", &[("text", Arg::Text(&capital(text)))]);
+        within.iter().chain(&said.after).map(remark).collect()
+    }
+
+    /// An instruction without its count: the author's own words as they are, or one phrase after another.
     pub fn instruction(&self, instruction: &Instruction, gaps: Gaps) -> String {
+        if let Some(own) = self.own(instruction) {
+            return held(&own.words, gaps);
+        }
         let phrases: Vec<String> = instruction.phrases().map(|phrase| self.phrase(phrase, gaps)).collect();
         phrases.join(", ")
     }
@@ -244,6 +294,18 @@ impl Writer<'_> {
             Made::Nothing | Made::Same(..) => parts.join(", "),
         }
     }
+}
+
+/// Words with the number of times held to its word where that is asked.
+fn held(words: &str, gaps: Gaps) -> String {
+    let mut text = String::new();
+    let mut rest = words;
+    while let Some(at) = rest.find(" times") {
+        text.push_str(&rest[..at]);
+        text.push_str(if text.ends_with(|c: char| c.is_ascii_digit()) { gaps.word.space() } else { " " });
+        rest = &rest[at + 1..];
+    }
+    text + rest
 }
 
 /// The key of these that says where a run goes: once, several times, all the way round, into all that is left.

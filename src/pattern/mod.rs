@@ -73,6 +73,12 @@ impl Pattern {
         Ok(Self { plan, shapes, report })
     }
 
+    /// The same with written rounds in our own words, the shortest, and not in their author's.
+    #[must_use]
+    pub fn told_anew(self) -> Self {
+        Self { plan: self.plan.told_anew(), ..self }
+    }
+
     /// The design, with every default filled in.
     pub const fn design(&self) -> &Design {
         &self.plan.design

@@ -51,6 +51,7 @@ impl Solver<'_> {
                 close: self.close(),
                 target: Some(Mm::new(target * width)),
                 place: None,
+                said: None,
             });
         }
         let end = task.bands.last().map_or(0.0, |band| band.0);

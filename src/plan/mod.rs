@@ -124,6 +124,15 @@ pub struct YarnUse {
 }
 
 impl Plan {
+    /// The same rounds in our own words, the shortest, where an author wrote them; the author's remarks stay.
+    #[must_use]
+    pub fn told_anew(mut self) -> Self {
+        for round in self.sizes.iter_mut().flat_map(|size| &mut size.rounds) {
+            round.said = round.said.take().and_then(|said| said.told_anew());
+        }
+        self
+    }
+
     /// The gauge of a stitch; every stitch of the plan has one.
     pub fn gauge(&self, stitch: Stitch) -> Gauge {
         let known = self.gauges.iter().find(|(of, _)| *of == stitch).or(self.gauges.first());

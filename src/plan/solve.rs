@@ -283,6 +283,7 @@ impl<'a> Solver<'a> {
                     ops,
                     begin,
                     place: None,
+                    said: None,
                     ..last
                 });
                 Vec::new()

@@ -20,6 +20,11 @@ impl Run {
         Self { text: text.into(), face: Face::Regular, language: None }
     }
 
+    /// Words that stand apart from those beside them.
+    pub fn remark(text: impl Into<String>) -> Self {
+        Self { face: Face::Italic, ..Self::new(text) }
+    }
+
     /// Bold words.
     pub fn bold(text: impl Into<String>) -> Self {
         Self { face: Face::Bold, ..Self::new(text) }

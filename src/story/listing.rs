@@ -55,6 +55,8 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
             push(&mut text, &format!("\n{name}"));
         }
         let with = changed(&mut before, &has, colour).filter(|_| plan.design.yarn.colours.len() > 1);
+        // An author may have named the yarn already.
+        let with = with.filter(|_| !writer.own(&instruction).is_some_and(|own| own.yarn));
         let with = with.and_then(|index| plan.design.yarn.colours.get(index));
         let with = with.map_or_else(String::new, |colour| {
             words.with("list-colour", &[("colour", Arg::Text(&colour.name))]) + ", "
@@ -132,7 +134,7 @@ fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
             size.parts.get(line.part).map_or_else(String::new, |part| part.name.clone()),
             stitch.to_owned(),
             colour.map_or_else(String::new, |colour| colour.name.clone()),
-            line.count.to_string(),
+            writer.count(&line.instruction, Gaps::OPEN),
             writer.counted(&line.instruction),
         ]);
     }

@@ -95,14 +95,16 @@ impl Story<'_> {
 
     fn round_cells(&self, row: &RowLine, measures: bool, colours: bool) -> Vec<Cell> {
         let writer = self.writer();
-        let instruction = vec![Run::new(writer.instruction(&row.instruction, TIMES_HELD))];
+        let (told, remarks) = (writer.instruction(&row.instruction, TIMES_HELD), writer.remarks(&row.instruction));
+        let mut instruction = vec![Run::new(if remarks.is_empty() { told } else { told + "." })];
+        instruction.extend(remarks.into_iter().map(|text| Run::remark(format!(" {text}."))));
         // Numbers of a few sizes stay on one line with each other.
         let few = Gap::held(row.counts.len() <= FEW_SIZES);
         let label = writer.label(&row.label, Gaps { word: Gap::Held, bracket: Gap::Open, comma: few });
         let mut cells = vec![Cell::bold(label), Cell { runs: instruction, ..Cell::default() }];
         // The stitches of a few sizes stay on one line; their changes may be broken before the bracket.
-        let whole = Gaps { word: Gap::Open, bracket: few, comma: few };
-        cells.push(Cell::bold(across(&row.counts, u32::to_string, whole)));
+        let whole = Gaps { word: Gap::Held, bracket: few, comma: few };
+        cells.push(Cell::bold(row.counted(&writer, whole)));
         cells.push(Cell::new(across(&row.changes, |change| signed(*change), Gaps { bracket: Gap::Open, ..whole })));
         if measures {
             let reached = row.reached.map(|reached| bare(reached, self.plan.design.units, self.words.language));

@@ -1,8 +1,9 @@
 //! The row table: what stands in each line of the written rounds, as data. Pages, pictures and texts draw it.
 
+use crate::craft::Counted;
 use crate::geometry::{RoundShape, SideShape};
 use crate::notation::write::Writer;
-use crate::notation::{Gaps, Instruction, Label, Numbers, Phrase, lines, sized_lines};
+use crate::notation::{Gaps, Instruction, Label, Numbers, Phrase, across, lines, sized_lines};
 use crate::plan::{Plan, SizePlan};
 use crate::units::Mm;
 use crate::words::Arg;
@@ -80,6 +81,17 @@ pub struct RowLine {
     pub rounds: u32,
 }
 
+impl RowLine {
+    /// What each of its rounds has when it is done, as makers state it: `36`, `36 (42)`, `12 dc, 12 ch-2 sps`.
+    pub fn counted(&self, writer: &Writer<'_>, gaps: Gaps) -> String {
+        match &self.instruction.count[..] {
+            [(Counted::Stitches, _)] => across(&self.counts, u32::to_string, gaps),
+            // A line is broken between one kind and the next.
+            _ => writer.count(&self.instruction, gaps).replace(' ', gaps.word.space()).replace(",\u{a0}", ", "),
+        }
+    }
+}
+
 impl RowTable {
     /// The table of one size. The shape gives the measures; without it they are left out.
     pub fn of_size(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Self {
@@ -93,7 +105,7 @@ impl RowTable {
                 label: line.label,
                 numbers: vec![Some((line.first, line.last))],
                 counts: vec![Some(line.count)],
-                changes: vec![at(line.first).map(|round| round.change())],
+                changes: vec![at(line.first).map(|round| size.piece().change(round))],
                 colour: line.colour,
                 reached: reached.map(|round| grown(round, part.grows)),
                 rounds: line.last - line.first + 1,
@@ -112,7 +124,7 @@ impl RowTable {
             let Some(part) = parts.get_mut(line.part) else { continue };
             let change = |(size, number): (&SizePlan, &Option<u32>)| {
                 let round = size.rounds.get((*number)? as usize - 1)?;
-                Some(round.change())
+                Some(size.piece().change(round))
             };
             let spans = line.first.iter().zip(&line.last).filter_map(|(first, last)| Some((*last)? - (*first)? + 1));
             part.rows.push(RowLine {
@@ -224,9 +236,10 @@ mod tests {
         let repeat = [vec![Op::plain(Stitch::SC); number as usize - 1], vec![Op::increase(Stitch::SC, 2)]].concat();
         let ops = vec![repeat; increases].concat();
         let (before, after) = (number * increases as u32, (number + 1) * increases as u32);
-        let (part, stitch, slipped, colour, target, place) = (0, Stitch::SC, 0, None, None, None);
+        let (part, stitch, slipped, colour, target, place, said) = (0, Stitch::SC, 0, None, None, None, None);
         let (begin, close) = (Begin::Chain { chains, counts: false }, Close::Join);
-        let round = Round { number, part, stitch, before, after, slipped, ops, colour, begin, close, target, place };
+        let round =
+            Round { number, part, stitch, before, after, slipped, ops, colour, begin, close, target, place, said };
         RowLine {
             numbers: vec![Some((number, number))],
             label: Label { first: Numbers::one(number), last: Numbers::one(number), only: Vec::new() },

@@ -188,6 +188,15 @@ impl Story<'_> {
         Stitch::all().filter(named).collect()
     }
 
+    /// True where this word stands among the words of an author that are printed as they are.
+    fn authors_write(&self, word: &str) -> bool {
+        let writer = self.writer();
+        let rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
+        let words = rounds.filter_map(Round::own).filter(|own| writer.speaks(own)).map(|own| &own.words);
+        let mut words = words.flat_map(|words| words.split(|c: char| !c.is_alphanumeric()));
+        words.any(|own| own.eq_ignore_ascii_case(word))
+    }
+
     fn general_terms(&self) -> Vec<&'static str> {
         let ops = || self.plan.sizes.iter().flat_map(|size| &size.rounds).flat_map(|round| &round.ops);
         let any = |test: fn(&Op) -> bool| ops().any(test);
@@ -202,6 +211,10 @@ impl Story<'_> {
             ("page-skip", any(|op| op.into == Spot::Skip)),
             ("page-blo", any(|op| op.loops == Loops::Back)),
             ("page-flo", any(|op| op.loops == Loops::Front)),
+            ("page-sp", any(|op| op.into == Spot::Space || op.made.runs().any(|(stitch, _)| stitch == Stitch::CH))),
+            ("page-inc", self.authors_write("inc")),
+            ("page-dec", self.authors_write("dec")),
+            ("page-rep", self.authors_write("rep")),
         ];
         terms.into_iter().filter_map(|(key, used)| used.then_some(key)).collect()
     }

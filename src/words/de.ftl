@@ -116,6 +116,12 @@ write-counts-together = { $what } (zählen als { $stitch })
 write-join = mit 1 Km in die erste M ({ $stitch }) schließen
 write-join-chain = mit 1 Km in die oberste der { $number } Anfangs-Lm schließen
 write-join-plain = mit 1 Km schließen
+write-count-stitches = { $number } M
+write-count-spaces = { $number } { $chains }-Lm-{ $count ->
+        [one] Bogen
+       *[other] Bögen
+    }
+write-remark = „{ $text }“
 write-step-down = die Spirale auslaufen lassen: { $what }
 ch-say = { $count ->
         [one] eine Luftmasche
@@ -250,6 +256,16 @@ say-count = { $count ->
         [one] Du hast { $count } Masche.
        *[other] Du hast { $count } Maschen.
     }
+say-counts = Du hast { $what }.
+say-count-stitches = { $count ->
+        [one] eine Masche
+       *[other] { $number } Maschen
+    }
+say-count-spaces = { $count ->
+        [one] einen Bogen, der { $chains } lang ist
+       *[other] { $number } Bögen, die je { $chains } lang sind
+    }
+say-remark = Anmerkung: „{ $text }“.
 say-step-down = Lass die Spirale auslaufen: { $what }.
 
 ## geometry
@@ -449,7 +465,7 @@ page-hand-right = Häkelschriften werden von der Mitte nach außen gelesen, gege
 page-hand-left = Häkelschriften sind für die linke Hand gezeichnet: von der Mitte nach außen lesen, im Uhrzeigersinn.
 page-repeats = In eckigen Klammern [ ] steht, was wiederholt wird; die Zahl dahinter sagt, wie oft es insgesamt gearbeitet wird.
 page-counts = Bei jeder Runde steht ihre Maschenzahl. Am Ende jeder Runde nachzählen.
-page-chains-counted = Luftmaschen zwischen den Maschen zählen als Maschen mit: Ein Bogen aus zwei Luftmaschen zählt als zwei.
+page-chains-counted = Luftmaschen zwischen den Maschen bilden Bögen. Bögen zählen für sich: „12 Stb, 12 2-Lm-Bögen“ sind zwölf Maschen und zwölf Bögen.
 page-brackets = Wo sich die Größen unterscheiden, stehen die Zahlen in der Form { $sizes }; ein Strich heißt: nicht für diese Größe.
 page-colour-joined = Die Farbe in der Kettmasche wechseln, die die Runde davor schließt: den neuen Faden durch die Masche und die Schlinge auf der Nadel ziehen.
 page-colour-spiral = Die Farbe beim letzten Durchziehen der Masche davor wechseln: den alten Faden hängen lassen und den neuen durch die letzten Schlingen auf der Nadel ziehen.
@@ -474,6 +490,14 @@ page-tog-uk = zus abm
     .meaning = zusammen abmaschen: so viele Maschen zu einer
 page-skip = überspringen
     .meaning = überspringen
+page-sp = 2-Lm-Bogen
+    .meaning = Bogen aus zwei Luftmaschen
+page-inc = Zun
+    .meaning = Zunahme: zwei Maschen in die nächste Masche
+page-dec = Abn
+    .meaning = Abnahme: zwei Maschen zusammen abmaschen
+page-rep = ab * wdh
+    .meaning = wiederholen, was nach dem * steht
 page-equivalents = US- und UK-Begriffe
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)

@@ -178,6 +178,12 @@ write-join-chain = { $terms ->
        *[US] sl st to top of ch-{ $number } to join
     }
 write-join-plain = join
+write-count-stitches = { $number } sts
+write-count-spaces = { $number } ch-{ $chains } { $count ->
+        [one] sp
+       *[other] sps
+    }
+write-remark = { $text }
 write-step-down = to step down: { $what }
 ch-say = { $count ->
         [one] one chain
@@ -354,6 +360,16 @@ say-count = { $count ->
         [one] You have { $count } stitch.
        *[other] You have { $count } stitches.
     }
+say-counts = You have { $what }.
+say-count-stitches = { $count ->
+        [one] one stitch
+       *[other] { $number } stitches
+    }
+say-count-spaces = { $count ->
+        [one] one space of { $chains }
+       *[other] { $number } spaces of { $chains }
+    }
+say-remark = Note: { $text }.
 say-step-down = Step down to the round before: { $what }.
 
 ## geometry
@@ -583,7 +599,7 @@ page-hand-right = Charts are read from the middle outward, anticlockwise.
 page-hand-left = Charts are drawn for the left hand: read them from the middle outward, clockwise.
 page-repeats = Square brackets [ ] hold what is repeated; the number after them is how often it is worked in all.
 page-counts = The number of stitches stands with every round. Count at the end of each one.
-page-chains-counted = Chains between stitches are counted as stitches: a space of two chains counts as two.
+page-chains-counted = Chains between stitches make spaces. Spaces are counted apart from stitches: (12 dc, 12 ch-2 sps) is twelve stitches and twelve spaces.
 page-brackets = Where sizes differ, the numbers stand as { $sizes }; a dash means none for that size.
 page-colour-joined = Change colour in the slip stitch that joins the round before: draw the new yarn through the stitch and the loop on the hook.
 page-colour-spiral = Change colour on the last pull-through of the stitch before: drop the old yarn and draw the new one through the last loops on the hook.
@@ -614,6 +630,14 @@ page-skip = { $terms ->
         [UK] leave the next stitch unworked
        *[US] skip: leave the next stitch unworked
     }
+page-sp = sp, sps
+    .meaning = space, spaces: ch-2 sp is the space under two chains
+page-inc = inc
+    .meaning = increase: two stitches in the next stitch
+page-dec = dec
+    .meaning = decrease: two stitches worked together into one
+page-rep = rep from *
+    .meaning = work again what stands after the *
 page-equivalents = US and UK terms
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)

@@ -102,6 +102,12 @@ write-counts-together = { $what } (con las cad del principio, cuenta como { $sti
 write-join = cierra con 1 pd en el primer p ({ $stitch })
 write-join-chain = cierra con 1 pd en la { $number }.ª cad del principio
 write-join-plain = cierra con 1 pd
+write-count-stitches = { $number } p
+write-count-spaces = { $number } { $count ->
+        [one] arco
+       *[other] arcos
+    } de { $chains } cad
+write-remark = «{ $text }»
 write-step-down = para terminar sin escalón: { $what }
 ch-say = { $count ->
         [one] una cadeneta
@@ -236,6 +242,16 @@ say-count = { $count ->
         [one] Tienes { $count } punto.
        *[other] Tienes { $count } puntos.
     }
+say-counts = Tienes { $what }.
+say-count-stitches = { $count ->
+        [one] un punto
+       *[other] { $number } puntos
+    }
+say-count-spaces = { $count ->
+        [one] un arco de { $chains }
+       *[other] { $number } arcos de { $chains }
+    }
+say-remark = Nota: «{ $text }».
 say-step-down = Baja hacia la vuelta anterior: { $what }.
 
 ## geometry
@@ -435,7 +451,7 @@ page-hand-right = Los gráficos se leen del centro hacia fuera, en sentido contr
 page-hand-left = Los gráficos están dibujados para la mano izquierda: se leen del centro hacia fuera, en el sentido de las agujas del reloj.
 page-repeats = Los corchetes [ ] encierran lo que se repite; el número que sigue dice cuántas veces se hace en total.
 page-counts = Cada vuelta lleva su número de puntos. Cuéntalos al final de cada una.
-page-chains-counted = Las cadenetas entre puntos se cuentan como puntos: un arco de dos cadenetas cuenta como dos.
+page-chains-counted = Las cadenetas entre puntos forman arcos. Los arcos se cuentan aparte: «12 pa, 12 arcos de 2 cad» son doce puntos y doce arcos.
 page-brackets = Donde las tallas difieren, los números van en el orden { $sizes }; un guion significa: nada para esa talla.
 page-colour-joined = Cambia de color en el punto deslizado que cierra la vuelta anterior: pasa el hilo nuevo por el punto y por el bucle del ganchillo.
 page-colour-spiral = Cambia de color en la última lazada del punto anterior: suelta el hilo anterior y pasa el nuevo por los últimos bucles del ganchillo.
@@ -460,6 +476,14 @@ page-tog-uk = cerrados juntos
     .meaning = tantos puntos reunidos en uno solo
 page-skip = salta
     .meaning = deja el punto siguiente sin tejer
+page-sp = arco
+    .meaning = hueco bajo unas cadenetas
+page-inc = aum
+    .meaning = aumento: dos puntos en el punto siguiente
+page-dec = dism
+    .meaning = disminución: dos puntos cerrados en uno
+page-rep = rep desde *
+    .meaning = repetir lo que sigue al *
 page-equivalents = Términos US y UK
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)

@@ -105,6 +105,12 @@ write-counts-together = { $what } (avec la chaînette, compte pour { $stitch })
 write-join = fermer par 1 mc dans la première m ({ $stitch })
 write-join-chain = fermer par 1 mc au sommet de la chaînette de { $number } ml
 write-join-plain = fermer par 1 mc
+write-count-stitches = { $number } m
+write-count-spaces = { $number } { $count ->
+        [one] arceau
+       *[other] arceaux
+    } de { $chains } ml
+write-remark = « { $text } »
 write-step-down = pour finir en douceur : { $what }
 ch-say = { $count ->
         [one] une maille en l’air
@@ -239,6 +245,16 @@ say-count = { $count ->
         [one] Vous avez { $count } maille.
        *[other] Vous avez { $count } mailles.
     }
+say-counts = Vous avez { $what }.
+say-count-stitches = { $count ->
+        [one] une maille
+       *[other] { $number } mailles
+    }
+say-count-spaces = { $count ->
+        [one] un arceau à { $chains }
+       *[other] { $number } arceaux à { $chains }
+    }
+say-remark = Remarque : « { $text } ».
 say-step-down = Descendez au niveau du tour précédent : { $what }.
 
 ## geometry
@@ -438,7 +454,7 @@ page-hand-right = Les diagrammes se lisent du centre vers l’extérieur, dans l
 page-hand-left = Les diagrammes sont dessinés pour la main gauche : ils se lisent du centre vers l’extérieur, dans le sens des aiguilles d’une montre.
 page-repeats = Ce qui se répète est entre crochets [ ] ; le nombre qui suit dit combien de fois le faire en tout.
 page-counts = Le nombre de mailles est donné pour chaque tour. Compter à la fin de chacun.
-page-chains-counted = Les mailles en l’air entre les mailles sont comptées comme des mailles : un arceau de deux mailles en l’air compte pour deux.
+page-chains-counted = Les mailles en l’air entre les mailles forment des arceaux. Les arceaux sont comptés à part : « 12 B, 12 arceaux de 2 ml », ce sont douze mailles et douze arceaux.
 page-brackets = Là où les tailles diffèrent, les nombres sont donnés dans l’ordre { $sizes } ; un tiret veut dire : rien pour cette taille.
 page-colour-joined = Changer de couleur dans la maille coulée qui ferme le tour précédent : tirer le nouveau fil à travers la maille et la boucle du crochet.
 page-colour-spiral = Changer de couleur au dernier jeté de la maille précédente : lâcher l’ancien fil et tirer le nouveau à travers les dernières boucles du crochet.
@@ -463,6 +479,14 @@ page-tog-uk = rab ens
     .meaning = rabattues ensemble : autant de mailles réunies en une seule
 page-skip = sauter
     .meaning = laisser la maille suivante sans la crocheter
+page-sp = arceau
+    .meaning = espace sous des mailles en l’air
+page-inc = aug
+    .meaning = augmentation : deux mailles dans la maille suivante
+page-dec = dim
+    .meaning = diminution : deux mailles rabattues ensemble
+page-rep = rép à partir de *
+    .meaning = refaire ce qui suit le *
 page-equivalents = Termes US et UK
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)

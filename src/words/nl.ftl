@@ -116,6 +116,12 @@ write-counts-together = { $what } (geldt als { $stitch })
 write-join = sluiten met 1 hv in de eerste steek ({ $stitch })
 write-join-chain = sluiten met 1 hv in de bovenste van de { $number } begin-l
 write-join-plain = sluiten met 1 hv
+write-count-stitches = { $number } steken
+write-count-spaces = { $number } { $count ->
+        [one] boog
+       *[other] bogen
+    } van { $chains } l
+write-remark = ‘{ $text }’
 write-step-down = de spiraal laten aflopen: { $what }
 ch-say = { $count ->
         [one] één losse
@@ -250,6 +256,16 @@ say-count = { $count ->
         [one] Je hebt { $count } steek.
        *[other] Je hebt { $count } steken.
     }
+say-counts = Je hebt { $what }.
+say-count-stitches = { $count ->
+        [one] één steek
+       *[other] { $number } steken
+    }
+say-count-spaces = { $count ->
+        [one] één boog van { $chains }
+       *[other] { $number } bogen van { $chains }
+    }
+say-remark = Opmerking: ‘{ $text }’.
 say-step-down = Laat de spiraal aflopen: { $what }.
 
 ## geometry
@@ -446,7 +462,7 @@ page-hand-right = Haakschema’s worden van het midden naar buiten gelezen, tege
 page-hand-left = Haakschema’s zijn voor de linkerhand getekend: lees ze van het midden naar buiten, met de klok mee.
 page-repeats = Tussen vierkante haken [ ] staat wat herhaald wordt; het getal erachter zegt hoe vaak het in totaal gehaakt wordt.
 page-counts = Bij elke toer staat het aantal steken. Tel aan het eind van elke toer.
-page-chains-counted = Lossen tussen de steken tellen mee als steken: een boog van twee lossen telt als twee.
+page-chains-counted = Lossen tussen de steken vormen bogen. Bogen tellen apart: ‘12 stk, 12 bogen van 2 l’ zijn twaalf steken en twaalf bogen.
 page-brackets = Waar de maten verschillen, staan de getallen in de vorm { $sizes }; een streepje betekent: niet voor die maat.
 page-colour-joined = Wissel van kleur in de halve vaste die de vorige toer sluit: haal de nieuwe draad door de steek en de lus op de haaknaald.
 page-colour-spiral = Wissel van kleur bij de laatste omslag van de steek ervoor: laat de oude draad hangen en haal de nieuwe door de laatste lussen op de haaknaald.
@@ -471,6 +487,14 @@ page-tog-uk = samenhaken
     .meaning = zoveel steken tot één haken
 page-skip = overslaan
     .meaning = overslaan
+page-sp = boog
+    .meaning = ruimte onder een paar lossen
+page-inc = meerd
+    .meaning = meerderen: twee steken in de volgende steek
+page-dec = mind
+    .meaning = minderen: twee steken tot één gehaakt
+page-rep = herh vanaf *
+    .meaning = haak nog eens wat na de * staat
 page-equivalents = US- en UK-termen
 page-equivalent = { $terms ->
         [UK] { $uk } (UK) = { $us } (US)

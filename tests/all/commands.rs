@@ -368,11 +368,16 @@ fn a_text_file_is_checked_planned_drawn_and_published() {
     assert_eq!((status(&checked), err(&checked).as_str()), (0, ""));
     assert!(out(&checked).contains("1 size, 18 rounds, 726 stitches"), "{}", out(&checked));
     let planned = out(&run(&["plan", &rounds, "--format", "text"]));
-    for line in
-        ["Cove bowl\n", "# one: 33.8 cm", "\nRim\n", "Rnd 14: with tide, [sc in next 7 sts, 2 sc in next st] 6 times"]
-    {
+    for line in [
+        "Cove bowl\n",
+        "# one: 33.8 cm",
+        "\nRim\n",
+        "Rnd 14: with tide, *sc in next 7 sts, inc; rep from * around (54)",
+    ] {
         assert!(planned.contains(line), "{line}: {planned}");
     }
+    let anew = out(&run(&["plan", &rounds, "--format", "text", "--rewrite"]));
+    assert!(anew.contains("Rnd 14: with tide, [sc in next 7 sts, 2 sc in next st] 6 times (54)"), "{anew}");
     let chart = folder.path().join("chart.svg");
     assert_eq!(status(&run(&["draw", &rounds, "chart", "-o", chart.to_str().unwrap()])), 0);
     assert!(fs::read_to_string(chart).unwrap().contains("Cove bowl"));
@@ -397,8 +402,13 @@ fn a_text_file_with_slip_stitches_is_checked_planned_and_drawn() {
     let checked = run(&["check", &rounds]);
     assert_eq!((status(&checked), err(&checked).as_str()), (0, ""));
     let planned = out(&run(&["plan", &rounds, "--format", "text"]));
+    let own = "Rnd 5: Sl st in next 4 sc and in next ch-2 sp, ch 3 (counts as dc), (dc, ch 1, dc) in same sp, dc in next 5 sc, \
+               *(2 dc, ch 1, dc) in next ch-2 sp, dc in next 5 sc; rep from * 4 more times, join (48 dc, 6 ch-1 sps)";
+    assert!(planned.contains(own), "{planned}");
+    let planned = out(&run(&["plan", &rounds, "--format", "text", "--rewrite"]));
     let fifth = "Rnd 5: sl st in next 4 sts, sl st in next ch-2 sp, ch 3 (counts as dc), (dc, ch 1, dc) in same sp, dc in next \
-                 5 sts, [(2 dc, ch 1, dc) in next ch-2 sp, dc in next 5 sts] 5 times, sl st to top of ch-3 to join (54)";
+                 5 sts, [(2 dc, ch 1, dc) in next ch-2 sp, dc in next 5 sts] 5 times, sl st to top of ch-3 to join (48 \
+                 dc, 6 ch-1 sps)";
     assert!(planned.contains(fifth), "{planned}");
     let json = out(&run(&["plan", &rounds, "--format", "json"]));
     assert_eq!(json.matches("\"slipped\":").count(), 2, "rounds 3 and 5 begin further on");

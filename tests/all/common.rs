@@ -127,6 +127,7 @@ pub fn round(number: u32, ops: Vec<Op>) -> Round {
         close: Close::Spiral,
         target: None,
         place: None,
+        said: None,
     }
 }
 

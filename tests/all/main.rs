@@ -10,6 +10,8 @@ mod checkers;
 
 mod any_design;
 
+mod author;
+
 mod bad_wishes;
 
 mod by_kind;

@@ -83,8 +83,22 @@ fn begin() -> impl Strategy<Value = (Begin, Close)> {
 
 fn round(number: u32, ops: Vec<Op>, (begin, close): (Begin, Close)) -> Round {
     let sums = ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()));
-    let (part, stitch, colour, target, place) = (0, Stitch::SC, None, None, None);
-    Round { number, part, stitch, before: sums.0, after: sums.1, slipped: 0, ops, colour, begin, close, target, place }
+    let (part, stitch, colour, target, place, said) = (0, Stitch::SC, None, None, None, None);
+    Round {
+        number,
+        part,
+        stitch,
+        before: sums.0,
+        after: sums.1,
+        slipped: 0,
+        ops,
+        colour,
+        begin,
+        close,
+        target,
+        place,
+        said,
+    }
 }
 
 /// The instruction of a round in English, with its count.
@@ -259,6 +273,13 @@ fn rounds_made_by_hand_read_back() {
         .map(|side| Op::plain(if side == Side::Front { Stitch::FPDC } else { Stitch::BPDC }))
         .collect();
     assert_same(&round(9, vec![ribs; 20].concat(), (Begin::Spiral, Close::Spiral)), Foundation::Ring);
+    // Slip stitches all round and a bridge after them lead nowhere: they are the round.
+    let space = Op { into: Spot::Space, ..Op::plain(Stitch::SL_ST) };
+    for (loops, slip) in [(Loops::Both, Op::plain(Stitch::SL_ST)), (Loops::Front, space)] {
+        let ops = [vec![slip; 5], vec![Op::chains(2)]].concat();
+        let ops: Vec<Op> = ops.into_iter().map(|op| op.under(loops)).collect();
+        assert_same(&round(9, ops, (Begin::Spiral, Close::Spiral)), Foundation::Ring);
+    }
     let edge = vec![Op::plain(Stitch::SL_ST); 80];
     assert_same(&round(9, edge, (Begin::Plain, Close::Join)), Foundation::Ring);
 }

@@ -39,7 +39,7 @@ impl Lane {
         let Some(round) = scene.round_of(*row) else { return Self::default() };
         let number =
             if row.is_band() { format!("{}–{}", round.number, row.last + 1) } else { round.number.to_string() };
-        let count = format!(" · {}", round.after);
+        let count = format!(" · {}", round.stitches());
         let width = Face::Bold.width(&number, scene.letters) + Face::Regular.width(&count, scene.letters);
         // Where slip stitches run over the heads, there is no lane for a label, but a gap beside them.
         let place = match (scene.begins_further(index), scene.begins_further(index + 1)) {

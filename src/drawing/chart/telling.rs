@@ -34,7 +34,7 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
     let work = words.say(if spiral { "chart-spiral" } else { "chart-joined" });
     let clock = ((options.start.degrees() / 30.0).round() as i64).rem_euclid(12);
     let clock = if clock == 0 { 12 } else { clock as u32 };
-    let sum: u64 = rounds.iter().map(|round| u64::from(round.after)).sum();
+    let sum: u64 = rounds.iter().map(|round| u64::from(round.stitches())).sum();
     // What it is and of which size comes first: that is what tells whether to listen on.
     let mut said = vec![format!("{}.", title(plan, size, options.view, words))];
     said.push(words.with(
@@ -44,8 +44,8 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
             ("work", Arg::Text(&work)),
             ("clock", Arg::Count(clock)),
             ("rounds", Arg::Count(rounds.len() as u32)),
-            ("first", Arg::Count(rounds.first().map_or(0, |round| round.after))),
-            ("last", Arg::Count(rounds.last().map_or(0, |round| round.after))),
+            ("first", Arg::Count(rounds.first().map_or(0, Round::stitches))),
+            ("last", Arg::Count(rounds.last().map_or(0, Round::stitches))),
             ("sum", Arg::Count(sum.min(u64::from(u32::MAX)) as u32)),
         ],
     ));
@@ -59,7 +59,7 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
                 ("part", Arg::Text(&part.name)),
                 ("from", Arg::Count(first.number)),
                 ("to", Arg::Count(last.number)),
-                ("count", Arg::Count(last.after)),
+                ("count", Arg::Count(last.stitches())),
             ],
         ));
     }
@@ -85,7 +85,7 @@ pub(super) fn round(plan: &Plan, size: &SizePlan, round: &Round, last: &Round, w
     // The name says which round it is.
     let mut said: Vec<String> = plain::steps(round, size.below(round), words, plan.design.terms);
     said.remove(0);
-    let change = round.change();
+    let change = size.piece().change(round);
     if round.before > 0 {
         let by = Arg::Count(change.unsigned_abs().min(u64::from(u32::MAX)) as u32);
         said.push(match change {

@@ -3,8 +3,8 @@
 use super::place::{place, times};
 use super::words::*;
 use super::work::together_word;
-use super::{Clause, Counted, Counting, Input, Res};
-use crate::craft::Loops;
+use super::{Clause, Counting, Input, Res};
+use crate::craft::{Counted, Loops};
 use crate::notation::lex::Kind;
 use winnow::combinator::{alt, eof, opt};
 use winnow::prelude::*;
@@ -48,7 +48,9 @@ pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
     let bare = (counts_list, end_or_pause)
         .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
     let others = (open, number, word(OTHERS), close).value(Clause::Aside);
-    alt((alt((bracketed, dashed, bare)).map(Clause::Count), others)).parse_next(input)
+    let right_or_wrong = alt((word(&["rs", "ws"]), (word(&["right", "wrong"]), word(&["side"])).void()));
+    let side = (open, right_or_wrong, close).value(Clause::Aside);
+    alt((alt((bracketed, dashed, bare)).map(Clause::Count), others, side)).parse_next(input)
 }
 
 /// What is counted at the end of a round beside stitches.

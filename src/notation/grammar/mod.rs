@@ -14,10 +14,10 @@ mod work;
 use super::lex::{Kind, Token};
 use super::tree::{Item, Times};
 use super::vocabulary::Vocabulary;
-use crate::craft::{Loops, Stitch};
+use crate::craft::{Counted, Loops, Stitch};
 use counts::{count, counting};
 use place::{around, times, word_more};
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 use winnow::combinator::{alt, opt, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
@@ -39,6 +39,8 @@ pub(crate) struct Context<'i> {
     pub(crate) furthest: &'i Cell<usize>,
     /// Set once brackets stand too deep in brackets.
     pub(crate) too_deep: &'i Cell<bool>,
+    /// Remarks inside of brackets: tokens left where each starts and where it ends.
+    pub(crate) asides: &'i RefCell<Vec<(usize, usize)>>,
 }
 
 pub(crate) type Input<'i> = Stateful<TokenSlice<'i, Token>, Context<'i>>;
@@ -94,17 +96,6 @@ pub(crate) enum Counting {
     Yes(Option<Stitch>, Loops, u32),
     /// With the stitches after it as so many together.
     Together(u32),
-}
-
-/// What a stated count counts.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Counted {
-    /// Stitches of any kind.
-    Stitches,
-    /// One kind of stitch.
-    Of(Stitch),
-    /// Spaces of so many chains.
-    Spaces(u32),
 }
 
 /// `rep from * around`, `rep from * 5 more times`: the value is how often in all.
@@ -291,7 +282,11 @@ pub(crate) fn closing_count(input: &mut Input<'_>) -> Res<Clause> {
 
 /// One clause with the pause that work needs after it.
 pub(crate) fn paused(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
+    let start = input.eof_offset();
     let found = clause(input, depth)?;
+    if depth > 0 && found == Clause::Aside {
+        input.state.asides.borrow_mut().push((start, input.eof_offset()));
+    }
     if matches!(found, Clause::Do(_) | Clause::FromHook(..)) {
         pause(input)?;
     }

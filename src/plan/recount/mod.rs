@@ -163,6 +163,7 @@ impl Counter<'_> {
         let first = self.done.rounds.len();
         self.done.named.extend(written.colour.iter().map(|(name, place)| (first, name.clone(), *place)));
         let next = first.saturating_add((written.last - written.first) as usize + 1);
+        let together = (self.number, self.number.saturating_add(written.last - written.first));
         self.done.named.extend(written.next_colour.iter().map(|(name, place)| (next, name.clone(), *place)));
         for number in written.first..=written.last {
             if self.done.rounds.len() >= limits::ROUNDS as usize {
@@ -181,10 +182,13 @@ impl Counter<'_> {
             let before = self.standing.count;
             let start = self.number == 1 && before == Some(0);
             let counted = round(&written, self.number, start, &self.standing, &self.said, self.rules, self.report);
-            let Some(counted) = counted else {
+            let Some(mut counted) = counted else {
                 self.lose(&written);
                 return;
             };
+            if let Some(own) = counted.round.said.as_mut().and_then(|said| said.own.as_mut()) {
+                own.rounds = together;
+            }
             self.done.flat |= counted.flat;
             if start {
                 self.done.foundation = counted.foundation;
@@ -244,9 +248,11 @@ impl Counter<'_> {
         };
         let own = written.clone();
         let stated = own.stated.or(known.stated.clone().filter(|_| written.items.is_empty()));
-        let colours = (own.colour, own.next_colour);
+        let (colour, next_colour) = (own.colour, own.next_colour);
         let (first, last, place) = (own.first, own.last, own.place);
-        Some(WrittenRound { first, last, place, stated, colour: colours.0, next_colour: colours.1, ..known.clone() })
+        // `as Rnd 3` is true on the page only where rounds have there the numbers that they have here.
+        let wording = if own.first == self.number { own.wording } else { known.wording.clone() };
+        Some(WrittenRound { first, last, place, stated, colour, next_colour, wording, ..known.clone() })
     }
 
     /// Goes on from the stated count after a round that could not be counted.

@@ -155,7 +155,7 @@ pub(super) fn other_kinds(stated: &Stated, round: &Round, rules: &Rules) -> Opti
     let built_of = |said: Stitch| move |made: Stitch| made == said || made.built_of() == Some(said);
     let right =
         |(stitch, count): &(Stitch, u32)| made(&|made| made == *stitch) == *count || made(&built_of(*stitch)) == *count;
-    let (wrong, count) = stated.kinds.iter().copied().find(|kind| !right(kind))?;
+    let (wrong, count) = stated.kinds().find(|kind| !right(kind))?;
     let mut kinds: Vec<(Stitch, u32)> = Vec::new();
     let counted = round.ops.iter().flat_map(|op| op.made.runs()).filter(|(stitch, _)| stitch.row().counts > 0);
     for (stitch, count) in counted {

@@ -2,7 +2,7 @@
 
 use super::tally::{Base, Stop, Tally};
 use super::{Counting, Rules, Standing, nearest};
-use crate::craft::{Begin, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch};
+use crate::craft::{Begin, Close, Counted as What, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
 use crate::design::Work;
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::{Covers, Turning, WrittenRound};
@@ -92,6 +92,8 @@ impl Reading {
 
 struct Outcome {
     ops: Vec<Op>,
+    /// How they are gathered; empty where that can't be told.
+    groups: Vec<Group>,
     used: u32,
     made: u32,
 }
@@ -220,7 +222,18 @@ impl One<'_> {
             return None;
         };
         let stitch = turning.stitch.or(first_stitch(&self.written.items)).unwrap_or(self.rules.main);
-        let (slipped, landed) = self.landing(base)?;
+        let (slipped, landed) = match self.landing(base) {
+            Ok(landing) => landing,
+            Err(complaint) => {
+                // Slip stitches that lead nowhere are stitches of the round, where that comes out right.
+                let stitches = self.slips_as_stitches(base, turning, plain);
+                let fits = self.expand(&stitches).is_ok_and(|outcome| self.fits(&stitches, &outcome));
+                if !fits {
+                    self.report.add(complaint);
+                }
+                return fits.then(|| vec![stitches]);
+            }
+        };
         let counting = |counts: bool| {
             let op = match (base, landed) {
                 (Base::Ring, _) => Op::into_ring(stitch),
@@ -245,19 +258,23 @@ impl One<'_> {
             readings.insert(if skips { 0 } else { 2 }, bridge);
         }
         if !self.written.slipped.is_empty() {
-            // The slip stitches may as well be stitches of the round, and the chain a bridge between them.
-            let chains = Act::Run(Op::chains(turning.chains).under(turning.loops), Times::Exactly(1));
-            let chains = Item { act: chains, place: turning.place };
-            let items = [&self.written.slipped[..], &[chains], &self.written.items].concat();
-            readings.push(Reading { items: Some(items), ..Reading::new(base, Vec::new(), plain) });
+            readings.push(self.slips_as_stitches(base, turning, plain));
         }
         Some(readings)
     }
 
+    /// The slip stitches before the chain as stitches of the round, and the chain as a bridge between them.
+    fn slips_as_stitches(&self, base: Base, turning: Turning, begin: Begin) -> Reading {
+        let chains = Act::Run(Op::chains(turning.chains).under(turning.loops), Times::Exactly(1));
+        let chains = Item { act: chains, place: turning.place };
+        let items = [&self.written.slipped[..], &[chains], &self.written.items].concat();
+        Reading { items: Some(items), ..Reading::new(base, Vec::new(), begin) }
+    }
+
     /// Where slip stitches before the turning chain lead to: stitches passed over, and the chains of the space that the
-    /// last of them goes into. Nothing once it is complained about.
-    fn landing(&mut self, base: Base) -> Option<(u32, Option<u32>)> {
-        let Base::Stitches(Some(before)) = base else { return Some((0, None)) };
+    /// last of them goes into. A complaint where they lead nowhere.
+    fn landing(&self, base: Base) -> Result<(u32, Option<u32>), Diagnostic> {
+        let Base::Stitches(Some(before)) = base else { return Ok((0, None)) };
         let (mut at, mut landed, mut moved) = (0_u64, None::<u32>, false);
         for item in &self.written.slipped {
             let Act::Run(op, Times::Exactly(times)) = &item.act else { continue };
@@ -274,8 +291,7 @@ impl One<'_> {
                     let Some((start, chains)) = found else {
                         let help = "count the chain spaces of the round before";
                         let message = "no chain space is left here to slip into";
-                        self.report.add(Diagnostic::error("no-space", message).at(item.place).help(help));
-                        return None;
+                        return Err(Diagnostic::error("no-space", message).at(item.place).help(help));
                     };
                     (u64::from(start), Some(chains))
                 };
@@ -294,10 +310,9 @@ impl One<'_> {
             let place = self.written.slipped.first().map_or(self.written.place, |item| item.place);
             let message = format!("the slip stitches pass over {at} stitches, but only {before} stand there");
             let help = "slip to a stitch or a space of the round before, and begin there";
-            self.report.add(Diagnostic::error("slipped-too-far", message).at(place).help(help));
-            return None;
+            return Err(Diagnostic::error("slipped-too-far", message).at(place).help(help));
         }
-        Some((at as u32, landed))
+        Ok((at as u32, landed))
     }
 
     /// Whether a turning chain counts where nothing says so: never before single crochet, else as the design has it;
@@ -333,6 +348,7 @@ impl One<'_> {
         let mut tally = Tally::new(reading.base, spaces.as_ref());
         (tally.landed, tally.in_spaces) = (reading.landed, reading.landed.is_some());
         tally.ops.clone_from(&reading.first);
+        tally.groups = (0..reading.first.len()).map(|at| Group { ops: at..at + 1, passes: Vec::new() }).collect();
         tally.used = reading.first.iter().map(|op| op.consumed).sum();
         tally.items(reading.items.as_ref().unwrap_or(&self.written.items), false)?;
         // Stitches behind the last chain space have nothing to be worked into.
@@ -340,12 +356,15 @@ impl One<'_> {
             && tally.used < before
             && spaces.as_ref().is_some_and(|spaces| spaces.after(tally.used).is_none())
         {
+            tally.groups.push(Group { ops: tally.ops.len()..tally.ops.len() + 1, passes: Vec::new() });
             tally.ops.push(Op::skip(before - tally.used));
             tally.used = before;
         }
         let counts = tally.ops.iter().map(|op| u64::from(op.count())).sum::<u64>();
         let made = u32::try_from(counts).map_err(|_| Stop::Unknown)?;
-        Ok(Outcome { ops: tally.ops, used: tally.used, made })
+        let whole = covers(&tally.groups, 0..tally.ops.len());
+        let groups = if whole { tally.groups } else { Vec::new() };
+        Ok(Outcome { ops: tally.ops, groups, used: tally.used, made })
     }
 
     /// True where the round makes what it states. Chain spaces are often left out of the stated count (common
@@ -415,7 +434,7 @@ impl One<'_> {
     }
 
     fn finish(&self, reading: Reading, outcome: Outcome, flat: bool) -> Round {
-        let mut ops = outcome.ops;
+        let (mut ops, mut groups) = (outcome.ops, outcome.groups);
         let mut before = outcome.used;
         // Chains go under no loop; they are only told with the others where the whole round is under one.
         if ops.windows(2).any(|pair| pair[0].loops != pair[1].loops) {
@@ -423,8 +442,14 @@ impl One<'_> {
         }
         // A first round worked along a joined chain stands on nothing: the chain is no round.
         if self.start && !flat {
-            ops = ops.into_iter().filter(|op| op.into != Spot::Skip).flat_map(off_chain).collect();
-            before = 0;
+            let mut from = Vec::with_capacity(ops.len() + 1);
+            let mut off = Vec::with_capacity(ops.len());
+            for op in ops {
+                from.push(off.len());
+                off.extend(off_chain(op));
+            }
+            from.push(off.len());
+            (ops, groups, before) = (off, Group::moved(&groups, &from), 0);
         }
         let mut kinds: BTreeMap<Stitch, u64> = BTreeMap::new();
         for (stitch, count) in ops.iter().flat_map(|op| op.made.runs()) {
@@ -432,7 +457,7 @@ impl One<'_> {
         }
         let rank = |(stitch, count): &(&Stitch, &u64)| (stitch.makes_fabric(), **count, std::cmp::Reverse(**stitch));
         let stitch = kinds.iter().max_by_key(rank).map_or(self.rules.main, |(stitch, _)| *stitch);
-        Round {
+        let round = Round {
             number: self.number,
             part: 0,
             stitch,
@@ -445,14 +470,53 @@ impl One<'_> {
             close: if self.joins() { Close::Join } else { Close::Spiral },
             target: None,
             place: Some(self.written.place),
-        }
+            said: None,
+        };
+        Round { said: Some(self.said(&round, groups)), ..round }
+    }
+
+    /// What its author said of the round, which adds up.
+    fn said(&self, round: &Round, groups: Vec<Group>) -> Said {
+        let wording = &self.written.wording;
+        let list = self.written.stated.as_ref().map_or(&[][..], |stated| &stated.list);
+        let broken_down = list.iter().any(|(what, _)| *what != What::Stitches);
+        let kept = broken_down && list.iter().all(|(what, count)| round.has(*what, *count));
+        let own = Own {
+            terms: self.rules.terms,
+            rounds: (self.number, self.number),
+            words: wording.words.clone(),
+            yarn: self.written.colour.is_some(),
+            count: if kept { list.to_vec() } else { Vec::new() },
+            counted: if kept { wording.count.clone() } else { String::new() },
+            groups,
+        };
+        let own = Some(own).filter(|own| !own.words.is_empty());
+        Said { own, asides: wording.asides.clone(), after: wording.after.clone() }
     }
 }
 
-/// The operations of a first round, which use up nothing: several of one stitch in one place are so many, each by itself,
+/// True where the groups follow one another without a gap from the first of these operations to the last.
+fn covers(groups: &[Group], ops: std::ops::Range<usize>) -> bool {
+    let mut at = ops.start;
+    let follow = groups.iter().all(|group| {
+        let follows = group.ops.start == at && group.ops.end > at;
+        at = group.ops.end;
+        let mut within = group.ops.start;
+        let passes = group.passes.iter().all(|pass| {
+            let start = within;
+            within = pass.last().map_or(start, |last| last.ops.end);
+            covers(pass, start..within)
+        });
+        follows && passes && (group.passes.is_empty() || within == group.ops.end)
+    });
+    follow && at == ops.end
+}
+
+/// The operations of a first round, which use up nothing and skip nothing: several of one stitch in one place are so many, each by itself,
 /// as they are in a ring.
 fn off_chain(op: Op) -> Vec<Op> {
     match (op.into, &op.made) {
+        (Spot::Skip, _) => Vec::new(),
         (Spot::Air, _) => vec![op],
         (_, Made::Same(stitch, count)) => vec![Op::into_ring(*stitch).under(op.loops); *count as usize],
         // Without chains between them, stitches of several kinds are so many as well: `(sc, hdc, 8 dc) in ring`.

@@ -1,7 +1,7 @@
 //! Expands the items of one round into operations, stitch by stitch.
 
 use super::one::Spaces;
-use crate::craft::{Build, Made, Op, Spot, Stitch};
+use crate::craft::{Build, Group, Made, Op, Spot, Stitch};
 use crate::limits;
 use crate::notation::tree::{Act, Item, Times};
 use crate::report::{Diagnostic, Place};
@@ -27,6 +27,8 @@ pub(super) enum Stop {
 
 pub(super) struct Tally<'a> {
     pub(super) ops: Vec<Op>,
+    /// How they are gathered, of the items that are being counted.
+    pub(super) groups: Vec<Group>,
     pub(super) used: u32,
     pub(super) base: Base,
     pub(super) spaces: Option<&'a Spaces>,
@@ -51,12 +53,13 @@ fn stop<T>(code: &'static str, place: Place, message: impl Into<String>, help: &
 
 impl<'a> Tally<'a> {
     pub(super) fn new(base: Base, spaces: Option<&'a Spaces>) -> Self {
-        Self { ops: Vec::new(), used: 0, base, spaces, in_spaces: false, landed: None }
+        Self { ops: Vec::new(), groups: Vec::new(), used: 0, base, spaces, in_spaces: false, landed: None }
     }
 
     pub(super) fn items(&mut self, items: &[Item], repeated: bool) -> Result<(), Stop> {
         for (index, item) in items.iter().enumerate() {
             let later = uses(items.get(index + 1..).unwrap_or_default());
+            let (start, mut passes) = (self.ops.len(), Vec::new());
             match &item.act {
                 Act::Same { made, .. } => self.same(made, item.place)?,
                 Act::Run(op, Times::Exactly(times)) => {
@@ -66,7 +69,7 @@ impl<'a> Tally<'a> {
                 }
                 Act::Repeat(body, Times::Exactly(times)) => {
                     for _ in 0..*times {
-                        self.items(body, true)?;
+                        passes.push(self.pass(body)?);
                     }
                 }
                 Act::Run(_, Times::Around { leave }) | Act::Repeat(_, Times::Around { leave }) => {
@@ -74,15 +77,25 @@ impl<'a> Tally<'a> {
                         let help = "say how often instead: `[sc, inc] 6 times`";
                         return stop("around-in-repeat", item.place, "this goes around inside a repeat", help);
                     }
-                    self.around(item, later.max(u64::from(*leave)))?;
+                    passes = self.around(item, later.max(u64::from(*leave)))?;
                 }
+            }
+            if self.ops.len() > start {
+                self.groups.push(Group { ops: start..self.ops.len(), passes });
             }
         }
         Ok(())
     }
 
-    /// Works one thing until only `leave` stitches are left.
-    fn around(&mut self, item: &Item, leave: u64) -> Result<(), Stop> {
+    /// Works a repeat once and gives how its operations are gathered.
+    fn pass(&mut self, body: &[Item]) -> Result<Vec<Group>, Stop> {
+        let outer = std::mem::take(&mut self.groups);
+        self.items(body, true)?;
+        Ok(std::mem::replace(&mut self.groups, outer))
+    }
+
+    /// Works one thing until only `leave` stitches are left; gives what is done each time where that is a repeat.
+    fn around(&mut self, item: &Item, leave: u64) -> Result<Vec<Vec<Group>>, Stop> {
         let before = match self.base {
             Base::Stitches(Some(before)) => before,
             Base::Stitches(None) => return Err(Stop::Unknown),
@@ -97,11 +110,12 @@ impl<'a> Tally<'a> {
             let message = format!("all {before} stitches are used up before this goes around");
             return stop("around-nothing", item.place, message, "leave it out, or shorten what stands before it");
         }
+        let mut passes = Vec::new();
         while u64::from(self.used) < end {
             let (used, made) = (self.used, self.ops.len());
             match &item.act {
                 Act::Run(op, _) => self.push(op, item.place)?,
-                Act::Repeat(body, _) => self.items(body, true)?,
+                Act::Repeat(body, _) => passes.push(self.pass(body)?),
                 Act::Same { .. } => {}
             }
             let each = self.used - used;
@@ -120,7 +134,7 @@ impl<'a> Tally<'a> {
                 break;
             }
         }
-        Ok(())
+        Ok(passes)
     }
 
     fn add(&mut self, op: Op, place: Place) -> Result<(), Stop> {
@@ -228,6 +242,8 @@ impl<'a> Tally<'a> {
             }
         }
         self.ops.truncate(foot + 1);
+        // Chains that came between are in that place now.
+        self.groups.retain(|group| group.ops.start <= foot);
         let Some(op) = self.ops.pop() else { return Ok(()) };
         self.used -= op.consumed;
         let made = match runs[..] {
