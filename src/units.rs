@@ -235,6 +235,8 @@ pub struct Gauge {
     pub width: Mm,
     /// Height one round adds.
     pub height: Mm,
+    /// Thickness of the fabric, as between two rulers laid on it without weight.
+    pub thick: Mm,
     /// Grams of yarn in one stitch, where the swatch was weighed.
     pub grams: Option<f64>,
     /// True where the figures come from the usual height ratios and not from a swatch of this stitch.

@@ -49,6 +49,8 @@ pub struct KindRow {
     pub from_the_foot: bool,
     /// True where all of it is wanted flat, written rounds too. Its circumference then says nothing of its rounds.
     pub flat: bool,
+    /// True where it stands or lies on a table, which holds its flat parts level.
+    pub rests: bool,
     /// True where a last part under the front loops folds down over the one before it.
     pub folds_down: bool,
     /// What the table of sizes gives of each, in this order.
@@ -67,6 +69,7 @@ static HAT: KindRow = KindRow {
     measured: ("head", 56),
     from_the_foot: false,
     flat: false,
+    rests: false,
     folds_down: false,
     sizes: &[
         SizeFigure::Head,
@@ -88,6 +91,7 @@ const NOT_WORN: KindRow = KindRow {
     measured: ("around", 80),
     from_the_foot: false,
     flat: false,
+    rests: false,
     folds_down: false,
     sizes: &[SizeFigure::Across, SizeFigure::Around, SizeFigure::Height],
     stuffed: false,
@@ -98,6 +102,7 @@ const NOT_WORN: KindRow = KindRow {
 static BASKET: KindRow = KindRow {
     word: "basket",
     from_the_foot: true,
+    rests: true,
     folds_down: true,
     sizes: &[SizeFigure::Across, SizeFigure::Around, SizeFigure::Height, SizeFigure::Folded],
     dried: "page-dry-basket",
@@ -107,6 +112,7 @@ static BASKET: KindRow = KindRow {
 static MAT: KindRow = KindRow {
     word: "mat",
     flat: true,
+    rests: true,
     sizes: &[SizeFigure::Across, SizeFigure::Around],
     cautions: &["page-care-heat"],
     ..NOT_WORN

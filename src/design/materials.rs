@@ -132,9 +132,35 @@ fn swatch(raw: &RawSwatch, reading: Reading, report: &mut Report) -> Option<Swat
             report.add(Diagnostic::error("impossible-gauge", message).at(place).help(help));
         }
     }
-    let gauge =
-        Gauge { width, height, grams: grams.map(|grams| grams / (worked.stitches * worked.rounds)), assumed: false };
-    Some(Swatch { stitch: stitch?, worked, gauge, place: Some(raw.place) })
+    let stitch = stitch?;
+    let usual = width * stitch.row().thickness;
+    let thick = match &raw.thick {
+        Some(text) => thickness(text, usual, reading.units, report)?,
+        None => usual,
+    };
+    let grams = grams.map(|grams| grams / (worked.stitches * worked.rounds));
+    let gauge = Gauge { width, height, thick, grams, assumed: false };
+    Some(Swatch { stitch, worked, gauge, place: Some(raw.place) })
+}
+
+/// A measured thickness, which has to lie between a quarter and four times what the stitch usually has.
+fn thickness(text: &Text, usual: Mm, units: Units, report: &mut Report) -> Option<Mm> {
+    let thick = measure::length("thick", text, units, report)?;
+    if thick >= usual * 0.25 && thick <= usual * 4.0 {
+        return Some(thick);
+    }
+    let message = format!(
+        "a fabric {:.1} mm thick can't be: with stitches of this width it has about {:.1} mm, and {:.1} to {:.1} mm \
+         can be worked",
+        thick.mm(),
+        usual.mm(),
+        usual.mm() * 0.25,
+        usual.mm() * 4.0
+    );
+    let help = "lay the swatch between two rulers without pressing it and measure the gap, such as `thick: 3.5 mm`, or \
+                leave `thick` out";
+    report.add(Diagnostic::error("impossible-thickness", message).at(text.place).help(help));
+    None
 }
 
 fn swatch_length(name: &str, text: &Text, units: Units, report: &mut Report) -> Option<Mm> {

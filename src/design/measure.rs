@@ -141,6 +141,12 @@ fn length_bare(name: &str, text: &Text, bare: Unit, report: &mut Report) -> Opti
     mm
 }
 
+/// True where a length is written with its unit.
+pub(super) fn is_length(text: &str) -> bool {
+    let length = |unit| matches!(unit, Unit::Mm | Unit::Cm | Unit::Metre | Unit::Inch | Unit::Yard);
+    split(text).is_some_and(|(_, unit)| length(unit))
+}
+
 /// An angle in degrees; the sign ° may be left out.
 pub(super) fn angle(name: &str, text: &Text, report: &mut Report) -> Option<Angle> {
     match split(&text.text) {

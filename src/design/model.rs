@@ -261,12 +261,26 @@ pub enum Preference {
 }
 
 /// How far a round may stray.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub enum Tolerance {
+    /// Nothing was said: edges by a hundredth, and the rounds between them as they come.
+    #[default]
+    Usual,
     /// By a length.
     Length(Mm),
     /// By a share of the target; 0.02 is 2 %.
     Share(f64),
+}
+
+impl Tolerance {
+    /// By how much a circumference of `around` may be off.
+    pub fn of(self, around: Mm) -> Mm {
+        match self {
+            Self::Usual => around * 0.01,
+            Self::Length(length) => length,
+            Self::Share(share) => around * share,
+        }
+    }
 }
 
 /// How shaping is placed from round to round.

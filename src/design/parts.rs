@@ -13,6 +13,8 @@ use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Gauge, Mm};
 
 const LOOPS: &[(&str, Loops)] = &[("both", Loops::Both), ("back", Loops::Back), ("front", Loops::Front)];
+/// Most even rounds at the end of a part.
+const MOST_SETTLED: u32 = 50;
 const MOST: &[(&str, u32)] = &[("double", 2), ("triple", 3)];
 
 /// Resolves the parts in working order.
@@ -79,6 +81,23 @@ impl Reader<'_, '_> {
         Body::Written(rounds.iter().map(|text| Said { value: text.text.clone(), place: Some(text.place) }).collect())
     }
 
+    /// Even rounds at the end: their number, or the length that comes nearest to whole rounds.
+    fn settle(&mut self, text: &Text, stitch: Stitch) -> Option<u32> {
+        if !measure::is_length(&text.text) {
+            return measure::count("settle", text, 0, MOST_SETTLED, self.report);
+        }
+        let length = measure::length("settle", text, self.within.reading.units, self.report)?;
+        let height = gauge_of(stitch, self.within.swatches)?.height;
+        let rounds = (length / height).round();
+        if (0.0..=f64::from(MOST_SETTLED)).contains(&rounds) {
+            return Some(rounds as u32);
+        }
+        let message = format!("`settle: {}` is {rounds:.0} rounds, and 0 to {MOST_SETTLED} are possible", text.text);
+        let help = format!("one round is {:.1} mm high", height.mm());
+        self.complain("out-of-range", text.place, message, help);
+        None
+    }
+
     fn profile(&mut self, stitch: Stitch, first: bool) -> Option<Profile> {
         let form = self.form(first)?;
         self.unused(form);
@@ -88,7 +107,7 @@ impl Reader<'_, '_> {
         let longest = raw.measures.iter().find(|(field, _)| *field != Field::Flare);
         let place = longest.map_or(raw.name.place, |(_, per)| place_of(per));
         self.bounded(&shape, stitch, place);
-        let settle = raw.settle.as_ref().and_then(|text| measure::count("settle", text, 0, 50, self.report));
+        let settle = raw.settle.as_ref().and_then(|text| self.settle(text, stitch));
         let most = choose("most", raw.most.as_ref(), MOST, self.report).unwrap_or(2);
         Some(Profile { start: start?, shape, settle: settle.unwrap_or(form.settle), most, place: Some(place) })
     }
@@ -238,6 +257,7 @@ fn gauge_of(stitch: Stitch, swatches: &[Swatch]) -> Option<Gauge> {
     Some(Gauge {
         width: gauge.width * (to.width / from.width),
         height: gauge.height * (to.height / from.height),
+        thick: gauge.thick * (to.thickness * to.width / (from.thickness * from.width)),
         ..gauge
     })
 }

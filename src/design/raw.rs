@@ -84,10 +84,11 @@ pub(super) struct RawSwatch {
     pub(super) rounds: Option<Text>,
     pub(super) width: Option<Text>,
     pub(super) height: Option<Text>,
+    pub(super) thick: Option<Text>,
     pub(super) grams: Option<Text>,
 }
 
-const SWATCH: &[&str] = &["stitch", "stitches", "rounds", "width", "height", "grams"];
+const SWATCH: &[&str] = &["stitch", "stitches", "rounds", "width", "height", "thick", "grams"];
 
 /// One size.
 #[derive(Clone, Debug)]
@@ -269,6 +270,7 @@ fn swatch(node: Node, report: &mut Report) -> Option<RawSwatch> {
         rounds: fields.needed("rounds", "rounds: 16"),
         width: fields.needed("width", "width: 10 cm"),
         height: fields.needed("height", "height: 10 cm"),
+        thick: fields.text("thick"),
         grams: fields.text("grams"),
     })
 }

@@ -176,7 +176,7 @@ fn finish(text: Option<&Text>, work: Work, parts: &[Part], report: &mut Report) 
 }
 
 fn tolerance(text: Option<&Text>, reading: Reading, report: &mut Report) -> Tolerance {
-    let usual = Tolerance::Share(0.01);
+    let usual = Tolerance::Usual;
     let Some(text) = text else { return usual };
     let (tolerance, sane) = if is_share(&text.text) {
         let share = measure::share("tolerance", text, report).unwrap_or(0.01);

@@ -195,6 +195,20 @@ const WRONG: &[Case] = &[
     ),
     (
         "swatch",
+        "swatch: {stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1, thick: 0}",
+        "impossible-thickness",
+        "0}",
+        "0.0 mm thick",
+    ),
+    (
+        "swatch",
+        "swatch: {stitch: sc, stitches: 16, rounds: 17, width: 11.3, height: 11.1, thick: 5 cm}",
+        "impossible-thickness",
+        "5 cm",
+        "between two rulers",
+    ),
+    (
+        "swatch",
         "swatch: {stitch: htr, stitches: 16, rounds: 17, width: 11.3, height: 11.1}",
         "unknown-stitch",
         "htr",

@@ -22,7 +22,7 @@ pub struct SideShape {
     pub start: Mm,
     /// One entry a round, in order.
     pub rounds: Vec<RoundShape>,
-    /// Rounds that will ruffle, cup or bind.
+    /// Rounds that will ruffle, cup, bind or stand up as a ridge.
     pub findings: Vec<Finding>,
 }
 
@@ -61,4 +61,6 @@ pub enum FindingKind {
     Cups,
     /// Pulled tight.
     Binds,
+    /// Two rounds of a curve meet at an angle that shows as a ridge.
+    Ridges,
 }

@@ -60,6 +60,8 @@ pub struct PartExtent {
     pub to: usize,
     /// Length along the fabric.
     pub length: Mm,
+    /// Circumference that the counts make at its last edge.
+    pub around: Mm,
     /// True where it lies flat, or nearly.
     pub flat: bool,
 }
@@ -130,7 +132,7 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
     let outline: Vec<Point> = upright.collect();
     let reach = outline.iter().map(|p| p.x).fold(0.0, f64::max);
     let closed = closes(shape, reach);
-    let extents = parts(size, &outline);
+    let extents = parts(plan, size, &outline);
     let mut view = SideView {
         folds: folds(size, &outline, &extents),
         measures: Vec::new(),
@@ -159,7 +161,7 @@ fn closes(shape: &SideShape, reach: f64) -> bool {
     }
 }
 
-fn parts(size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
+fn parts(plan: &Plan, size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
     let last = outline.len().saturating_sub(1);
     let extents = size.parts.iter().map(|part| {
         let from = (part.first.saturating_sub(1) as usize).min(last);
@@ -168,7 +170,8 @@ fn parts(size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
         let length: f64 = way.windows(2).map(|pair| (pair[1] - pair[0]).hypot()).sum();
         let rise = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.y - a.y).abs());
         let out = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.x - a.x).abs());
-        PartExtent { name: part.name.clone(), from, to, length: Mm::new(length), flat: rise < FLAT * out }
+        let around = circumference(plan, size, to);
+        PartExtent { name: part.name.clone(), from, to, length: Mm::new(length), around, flat: rise < FLAT * out }
     });
     extents.collect()
 }
@@ -272,7 +275,9 @@ impl SideView {
     fn shows_edge(&self, index: usize) -> bool {
         let (own, next) = (self.parts.get(index), self.parts.get(index + 1).filter(|_| self.is_open(index + 1)));
         let ends = |part: Option<&PartExtent>| part.map(|part| self.edge(part).unwrap_or_default());
-        let again = ends(own).zip(ends(next)).is_some_and(|(own, next)| self.alike(own, next));
+        // Of two edges with the same stitches one may be drawn in by what it meets: to the tape they are one.
+        let counted = own.zip(next).is_some_and(|(own, next)| own.around == next.around);
+        let again = counted || ends(own).zip(ends(next)).is_some_and(|(own, next)| self.alike(own, next));
         self.is_open(index) && !again
     }
 }

@@ -8,12 +8,19 @@ use super::solve::{Solver, Standing};
 use super::{PartPlan, colours};
 use crate::craft::{Begin, Close, Loops, Op, Round, Stitch};
 use crate::design::shapes::Outline;
-use crate::design::{Part, Profile, Work};
+use crate::design::{Part, Preference, Profile, Work};
 use crate::units::Mm;
 
 impl Solver<'_> {
     /// Adds the rounds of a solved part and its figures.
-    pub(super) fn add(&mut self, part: &Part, profile: &Profile, outline: &Outline, task: &Task, choice: &Choice) {
+    pub(super) fn add(
+        &mut self,
+        part: &Part,
+        profile: &Profile,
+        outline: &Outline,
+        task: &Task,
+        (choice, views): (&Choice, Vec<(Preference, usize, f64)>),
+    ) {
         let gauge = self.gauge(part.stitch);
         let width = gauge.width.mm();
         let first = self.rounds.len() as u32 + 1;
@@ -59,11 +66,19 @@ impl Solver<'_> {
         if let Some(standing) = &mut self.standing {
             standing.wished = end * width;
         }
-        let plan = self.figures(part, profile, outline, task, choice);
+        self.note_stray(task, &choice.counts, (first, width));
+        let plan = self.figures(part, profile, outline, task, (choice, views));
         self.parts.push(PartPlan { first, last: self.rounds.len() as u32, ..plan });
     }
 
-    fn figures(&self, part: &Part, profile: &Profile, outline: &Outline, task: &Task, choice: &Choice) -> PartPlan {
+    fn figures(
+        &self,
+        part: &Part,
+        profile: &Profile,
+        outline: &Outline,
+        task: &Task,
+        (choice, views): (&Choice, Vec<(Preference, usize, f64)>),
+    ) -> PartPlan {
         let gauge = self.gauge(part.stitch);
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
         let rounds = choice.counts.len() as u32;
@@ -94,6 +109,7 @@ impl Solver<'_> {
             growth,
             units: self.design.units,
             gauges: self.gauges,
+            views,
         };
         PartPlan {
             name: part.name.value.clone(),

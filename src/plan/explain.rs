@@ -2,7 +2,7 @@
 
 use super::choose::{Entry, Task, unevenness};
 use crate::craft::Stitch;
-use crate::design::Shape;
+use crate::design::{Preference, Shape};
 use crate::units::{Gauge, Units};
 
 /// A gap over the length wanted that is worth a sentence: as a share of a round, and in mm.
@@ -33,6 +33,8 @@ pub(super) struct Solved<'a> {
     pub(super) growth: (f64, f64),
     pub(super) units: Units,
     pub(super) gauges: &'a [(Stitch, Gauge)],
+    /// What each preference comes to, its own first: numbers of repeats, and stitches of the farthest round. Empty where all agree.
+    pub(super) views: Vec<(Preference, usize, f64)>,
 }
 
 impl Solved<'_> {
@@ -53,6 +55,7 @@ impl Solved<'_> {
         reasons.extend(self.gap());
         reasons.push(self.farthest());
         reasons.extend(self.memory());
+        reasons.extend(self.preferences());
         reasons
     }
 
@@ -131,6 +134,23 @@ impl Solved<'_> {
     /// Whether the repeats of a round from one count to another don't divide it.
     fn is_uneven(&self, (before, after): &(u32, u32)) -> bool {
         unevenness(*before, i64::from(*after) - i64::from(*before), self.task.corners) > 0.0
+    }
+
+    /// What the other preferences would cost against this one.
+    fn preferences(&self) -> Option<String> {
+        let width = self.gauge.width.mm();
+        let told = |(prefer, words, far): &(Preference, usize, f64)| {
+            let name = match prefer {
+                Preference::Easy => "easy",
+                Preference::Balanced => "balanced",
+                Preference::Close => "close",
+            };
+            let noun = if *words == 1 { "number" } else { "numbers" };
+            format!("{name} has {words} {noun} of repeats and strays {} at most", length(far * width, self.units))
+        };
+        let (own, others) = self.views.split_first()?;
+        let others: Vec<String> = others.iter().map(told).collect();
+        Some(format!("Of the preferences, {} (this one); {}", told(own), others.join("; ")))
     }
 
     fn memory(&self) -> Option<String> {

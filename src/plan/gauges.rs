@@ -64,6 +64,7 @@ fn scaled(from: Stitch, gauge: Gauge, to: Stitch) -> Gauge {
     Gauge {
         width: gauge.width * (to.width / from.width),
         height: gauge.height * (to.height / from.height),
+        thick: gauge.thick * (to.thickness * to.width / (from.thickness * from.width)),
         grams: gauge.grams.map(|grams| grams * to.yarn / from.yarn),
         assumed: true,
     }

@@ -24,6 +24,7 @@ mod shaping;
 mod solve;
 mod spread;
 mod stacking;
+mod strays;
 mod yarn;
 
 pub use audit::audit;
@@ -136,9 +137,10 @@ impl Plan {
     /// The gauge of a stitch; every stitch of the plan has one.
     pub fn gauge(&self, stitch: Stitch) -> Gauge {
         let known = self.gauges.iter().find(|(of, _)| *of == stitch).or(self.gauges.first());
-        known.map_or(Gauge { width: Mm::new(5.0), height: Mm::new(5.0), grams: None, assumed: true }, |(_, gauge)| {
-            *gauge
-        })
+        known.map_or(
+            Gauge { width: Mm::new(5.0), height: Mm::new(5.0), thick: Mm::new(2.5), grams: None, assumed: true },
+            |(_, gauge)| *gauge,
+        )
     }
 
     /// The rounds of every size with its name.

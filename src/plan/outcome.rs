@@ -6,7 +6,7 @@
 use super::SizePlan;
 use super::solve::Solver;
 use crate::craft::{Build, Round};
-use crate::design::{Design, Tolerance};
+use crate::design::Design;
 use crate::report::{Diagnostic, Report};
 use crate::units::{Mm, tidy};
 
@@ -42,10 +42,7 @@ impl Solver<'_> {
         if wanted == Mm::ZERO || self.rounds.is_empty() {
             return;
         }
-        let allowed = match self.design.tolerance {
-            Tolerance::Length(length) => length,
-            Tolerance::Share(share) => wanted * share,
-        };
+        let allowed = self.design.tolerance.of(wanted);
         let off = finished - wanted;
         if off.abs() <= allowed.max(wanted * UNSEEN) {
             return;
@@ -58,7 +55,12 @@ impl Solver<'_> {
             tidy(wanted.cm(), 1),
             tidy((off / wanted).abs() * 100.0, 1)
         );
-        let help = "`prefer: close` keeps nearer to the measures; a wider `tolerance` says that this will do";
+        let width = self.rounds.last().map_or(Mm::ZERO, |round| self.gauge(round.stitch).width);
+        let help = if off.abs() <= width / 2.0 {
+            "no whole count comes nearer; ask for what comes out, or say with a wider `tolerance` that this will do"
+        } else {
+            "`prefer: close` keeps nearer to the measures; a wider `tolerance` says that this will do"
+        };
         self.warn("misses-size", self.size.place, message, help);
     }
 }

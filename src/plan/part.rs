@@ -1,27 +1,28 @@
 //! Solving one part: from its profile to the choice of counts.
 
-use super::choose::{Entry, FEWEST, Task, Ways, choose};
+use super::choose::{Choice, Entry, FEWEST, KNEE, Offer, Order, Picked, Task, Ways};
 use super::explain;
 use super::profile::factor;
 use super::refuse::Impossible;
 use super::solve::Solver;
-use crate::craft::{Foundation, Round, Stitch};
+use crate::craft::{Foundation, Stitch};
 use crate::design::shapes::{Base, Field, Outline};
-use crate::design::{Part, Profile, Shape, Shaping, Start, Tolerance};
+use crate::design::{Part, Preference, Profile, Shape, Shaping, Start, Tolerance};
 use crate::limits;
 use crate::report::Place;
-use crate::units::{Angle, EPSILON, Mm, TOLERANCE};
+use crate::units::{Angle, EPSILON, Gauge, Mm, TOLERANCE, TURN};
 
 /// Weight of the last round of a part, where it has to fit and where it is the free edge of a brim.
-const FITTED_EDGE: f64 = 10.0;
+const FITTED_EDGE: f64 = 20.0;
 const FREE_EDGE: f64 = 2.0;
-/// Cost of going from shaped rounds to even ones or back, and in a flat part, where it shows.
-const SWITCHED: f64 = 0.002;
-const SWITCHED_FLAT: f64 = 1.0;
+/// Angle between neighbouring rounds from which a knee is seen in the finished piece, in degrees.
+const SHARP: f64 = 35.0;
 /// Tolerance within a flat part, beyond what the fabric gives, as a share of the circumference.
 const FLAT: f64 = 0.0075;
 /// Smallest tolerance anywhere else, in stitches: a round can't be made to fit better than a stitch or two.
 const FITTED: f64 = 1.5;
+/// Smallest tolerance within a dome or a ball, as a share of its circumference: the fabric rounds off what is less.
+const ROUNDED: f64 = 0.03;
 /// Shaping that lies flat enough, over that of a flat part.
 const STEADY: f64 = 1.25;
 
@@ -31,6 +32,9 @@ const SAME_WIDTH: f64 = TOLERANCE;
 const RUFFLES: f64 = 1.02;
 /// Fewest and most stitches of a first round, over what the fabric needs there: common practice begins a little full.
 const FIRST: (f64, f64) = (0.9, 1.4);
+
+/// Share of the shaping left to the equator of a ball that its counts come to at least.
+const LEFT: f64 = 0.8;
 
 /// What a part stands on, as the outline and the choice of counts see it.
 struct Entrance {
@@ -42,9 +46,91 @@ struct Entrance {
     said: Option<u32>,
 }
 
+/// What a part asks of the rounds of one size.
+pub(super) struct Wish<'p> {
+    part: &'p Part,
+    profile: &'p Profile,
+    outline: Outline,
+    /// Circumference over radius of a flat piece.
+    factor: f64,
+    place: Option<Place>,
+    /// Its rounds in every number it can be worked in, the nearest first.
+    tasks: Vec<Offer>,
+    /// True for a ball, whose second half mirrors its first.
+    mirrored: bool,
+}
+
+impl Wish<'_> {
+    /// What there is to choose: all rounds, or the first half of a ball up to its equator.
+    pub(super) fn offers(&self) -> Vec<Offer> {
+        let offers = self.tasks.iter();
+        offers
+            .map(|offer| if self.mirrored { Offer { task: half(&offer.task), ..*offer } } else { offer.clone() })
+            .collect()
+    }
+
+    /// What each preference comes to, where they differ: the kinds of rounds to remember, and by how much the farthest
+    /// round misses its circumference, in stitches.
+    fn views(&self, picked: &Picked, others: &[(Preference, Picked)]) -> Vec<(Preference, usize, f64)> {
+        let view = |prefer: Preference, picked: &Picked| {
+            let offer = self.tasks.get(picked.offer)?;
+            let counts = self.whole(offer, &picked.choice).counts;
+            let far = counts.iter().enumerate().map(|(round, count)| offer.task.distance(round, *count).abs());
+            Some((prefer, picked.choice.words.len(), far.fold(0.0, f64::max)))
+        };
+        if others.iter().all(|(_, other)| other.choice.counts == picked.choice.counts) {
+            return Vec::new();
+        }
+        let own = self.tasks.first().map(|offer| offer.task.prefer).and_then(|prefer| view(prefer, picked));
+        own.into_iter().chain(others.iter().filter_map(|(prefer, other)| view(*prefer, other))).collect()
+    }
+
+    /// All rounds of what was chosen.
+    fn whole(&self, offer: &Offer, choice: &Choice) -> Choice {
+        let mut counts = choice.counts.clone();
+        if self.mirrored {
+            let missing = offer.task.bands.len().saturating_sub(counts.len());
+            let back: Vec<u32> = counts.iter().rev().skip(counts.len() - missing.min(counts.len())).copied().collect();
+            counts.extend(back);
+        }
+        Choice { counts, ..choice.clone() }
+    }
+}
+
+/// Where a round stands in its part.
+enum Within {
+    /// Within a flat part.
+    Flat,
+    /// Within a curved part with so many stitches where it is widest.
+    Curve(f64),
+    /// At its edge, or in a part that goes straight.
+    Edge,
+}
+
+/// The rounds of a ball up to its equator, where it goes straight down.
+fn half(task: &Task) -> Task {
+    let rounds = task.bands.len().div_ceil(2);
+    let mut half = Task { leaves: Some(0.0), edge: 1.0, ..task.clone() };
+    half.bands.truncate(rounds);
+    half.tolerance.truncate(rounds);
+    half.allowed.truncate(rounds);
+    half.ways.truncate(rounds);
+    // Its first round is its last one too, which has to be within half a repeat of the edge wanted there. In few rounds
+    // a repeat can't be more than what is left to the equator.
+    if let (Entry::First { least, most }, Some((low, high))) = (half.entry, task.bands.last()) {
+        let repeat = if task.corners > 1 { f64::from(task.corners) } else { task.flat };
+        let left = half.bands.last().map_or(0.0, |equator| equator.0 - high);
+        let reach = (repeat / 2.0).min(LEFT * left / (2.0 * rounds as f64 - 1.0)).max(0.5);
+        let fewest = (low - reach).ceil().max(f64::from(least)) as u32;
+        let widest = (high + reach).floor().clamp(f64::from(FEWEST), f64::from(most)) as u32;
+        half.entry = Entry::First { least: fewest.min(widest), most: widest };
+    }
+    half
+}
+
 impl Solver<'_> {
-    /// Solves one part and adds its rounds.
-    pub(super) fn profile(&mut self, part: &Part, profile: &Profile) -> Option<()> {
+    /// What a part asks of the rounds of this size, in every way it can be worked; complains where there is none.
+    pub(super) fn wish<'p>(&mut self, part: &'p Part, profile: &'p Profile) -> Option<Wish<'p>> {
         let gauge = self.gauge(part.stitch);
         let place = profile.place.or(part.name.place);
         self.lengths(part, &profile.shape, place)?;
@@ -63,43 +149,53 @@ impl Solver<'_> {
             return self.refuse("missing-length", place, message, "give one length for every size");
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
-        let mut task = self.task(part, profile, &outline, &entrance, rounds);
+        let task = self.task(part, profile, &outline, &entrance, rounds);
         // Before choosing: the search would take long over counts that nobody works.
         let widest = task.bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
         if widest > f64::from(limits::STITCHES) {
             let message = format!("the {} would have {widest:.0} stitches in a round", part.name.value);
             return self.refuse("part-too-large", place, message, "check the units of the lengths and of the swatch");
         }
-        let mut choice = choose(&task);
         // But for a mat a circumference says nothing of rounds: another number may lead to it in fewer odd steps.
-        if !self.design.kind.row().flat {
-            for other in outline.other_rounds(gauge.height.mm()).filter(|other| *other > profile.settle) {
-                let another = self.task(part, profile, &outline, &entrance, other);
-                let Some(mut found) = choose(&another) else { continue };
-                // Weighed as odd rounds are, so that the two can be held against each other at every preference.
-                found.cost += another.lambda() * outline.misfit(f64::from(other), gauge.height.mm());
-                if choice.as_ref().is_none_or(|old| found.cost < old.cost) {
-                    (task, choice) = (another, Some(found));
-                }
-            }
-        }
-        let Some(choice) = choice else {
-            let impossible = Impossible {
-                task: &task,
-                part: &part.name.value,
-                size: &self.size.name,
-                first: self.rounds.len() as u32 + 1,
-                width: gauge.width.mm(),
-                units: self.design.units,
-                place,
-            };
-            self.report.add(impossible.diagnostic());
-            return None;
+        let height = gauge.height.mm();
+        let others =
+            outline.other_rounds(height).filter(|other| !self.design.kind.row().flat && *other > profile.settle);
+        let other = |other: u32| {
+            let task = self.task(part, profile, &outline, &entrance, other);
+            Offer { extra: task.lambda() * outline.misfit(f64::from(other), height), task }
         };
+        let mut tasks = vec![Offer { task, extra: 0.0 }];
+        tasks.extend(others.map(other));
+        let form = profile.shape.form();
+        let mirrored =
+            form.curved && form.closes && self.standing.is_none() && entrance.said.is_none() && entrance.real == 0.0;
+        Some(Wish { part, profile, outline, factor: base.factor, place, tasks, mirrored })
+    }
+
+    /// Complains that no counts can be found.
+    pub(super) fn impossible(&mut self, wish: &Wish<'_>) {
+        let Some(offer) = wish.tasks.first() else { return };
+        let impossible = Impossible {
+            task: &offer.task,
+            part: &wish.part.name.value,
+            size: &self.size.name,
+            first: self.rounds.len() as u32 + 1,
+            width: self.gauge(wish.part.stitch).width.mm(),
+            units: self.design.units,
+            place: wish.place,
+        };
+        self.report.add(impossible.diagnostic());
+    }
+
+    /// Adds the rounds that were picked for a part.
+    pub(super) fn grant(&mut self, wish: &Wish<'_>, picked: &Picked, others: Vec<(Preference, Picked)>) -> Option<()> {
+        let offer = wish.tasks.get(picked.offer)?;
+        let choice = wish.whole(offer, &picked.choice);
         // Only now: a part that can't be worked at all is not also said to ruffle.
-        self.take_room(choice.counts.iter().map(|count| u64::from(*count)).sum(), part)?;
-        self.steepness(part, &outline, base.factor, place);
-        self.add(part, profile, &outline, &task, &choice);
+        self.take_room(choice.counts.iter().map(|count| u64::from(*count)).sum(), wish.part)?;
+        self.steepness(wish.part, &wish.outline, wish.factor, wish.place);
+        let views = wish.views(picked, &others);
+        self.add(wish.part, wish.profile, &wish.outline, &offer.task, (&choice, views));
         Some(())
     }
 
@@ -226,10 +322,23 @@ impl Solver<'_> {
         let bands: Vec<(f64, f64)> =
             outline.bands(rounds, profile.settle, height, entrance.said.map(|count| f64::from(count) * width));
         let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
+        let form = profile.shape.form();
+        let widest = bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
         // Corners stand up a little however they are counted, so that only scattered shaping is held to lying flat.
-        let flat = profile.shape.form().flat && self.design.shaping == Shaping::Scattered;
+        let flat = form.flat && self.design.shaping == Shaping::Scattered;
         let last = bands.len().saturating_sub(1);
-        let tolerance = |(round, band)| self.round_tolerance(band, width, flat && round < last);
+        let within = |round: usize| match round < last {
+            true if flat => Within::Flat,
+            true if form.curved => Within::Curve(widest),
+            _ => Within::Edge,
+        };
+        let tolerance = |(round, band)| self.round_tolerance(band, width, within(round));
+        // An even part keeps what it is given, however far that is from its own wish.
+        let free = form.even;
+        let allowed = |(round, band): (usize, &(f64, f64))| match free {
+            true => f64::INFINITY,
+            false => self.allowed(band, width, round == last, form.brim),
+        };
         let entry = match self.standing {
             Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
             None => first_round(entrance.said, outline.around(height) / width, &bands),
@@ -239,6 +348,7 @@ impl Solver<'_> {
         let shaped = rounds.saturating_sub(profile.settle);
         Task {
             tolerance: bands.iter().enumerate().map(tolerance).collect(),
+            allowed: bands.iter().enumerate().map(allowed).collect(),
             ways: ways(&bands, entrance.real / width, shaped, &profile.shape, rewidened),
             bands,
             entry,
@@ -247,26 +357,40 @@ impl Solver<'_> {
                 Shaping::Corners(n) => n.max(1),
                 Shaping::Scattered => 1,
             },
-            edge: if profile.shape.form().brim { FREE_EDGE } else { FITTED_EDGE },
-            switch: if flat { SWITCHED_FLAT } else { SWITCHED },
+            edge: if form.brim { FREE_EDGE } else { FITTED_EDGE },
             steady: self.steady(height / width),
-            alike: self.alike(),
+            flat: factor(self.design.shaping) * height / width,
+            knee: knee(&profile.shape, gauge, widest * width),
+            leaves: (form.curved && !form.closes).then_some(0.0),
+            opens: (form.curved || form.flat) && self.standing.is_none() && entrance.said.is_none(),
+            curved: form.curved,
+            order: order(&profile.shape, outline),
             prefer: self.design.prefer,
         }
     }
 
-    /// By how much a round may stray from the middle of its band, in stitches; within a flat part what matters is that
-    /// the fabric can lie flat.
-    fn round_tolerance(&self, band: &(f64, f64), width: f64, within_flat: bool) -> f64 {
+    /// By how much a round may stray from its band, in stitches; within a flat part what matters is that the fabric can
+    /// lie flat, and a curve rounds off what is less than its own share.
+    fn round_tolerance(&self, band: &(f64, f64), width: f64, within: Within) -> f64 {
         let middle = (band.0 + band.1) / 2.0;
-        if within_flat {
-            return FLAT * middle;
+        let asked = self.design.tolerance.of(Mm::new(middle * width)).mm() / width;
+        match within {
+            Within::Flat => FLAT * middle,
+            Within::Curve(widest) => asked.max(FITTED).max(ROUNDED * widest),
+            Within::Edge => asked.max(FITTED),
         }
-        let asked = match self.design.tolerance {
-            Tolerance::Length(length) => length.mm() / width,
-            Tolerance::Share(share) => share * middle,
-        };
-        asked.max(FITTED)
+    }
+
+    /// By how much a round may stray from its band before the designer is told, in stitches: half of one at least, as no
+    /// whole count may come nearer. Where the design doesn't say, edges alone are held, and the free one of a brim less.
+    pub(super) fn allowed(&self, band: &(f64, f64), width: f64, edge: bool, brim: bool) -> f64 {
+        let tolerance = self.design.tolerance;
+        let asked: f64 = tolerance.of(Mm::new((band.0 + band.1) / 2.0 * width)).mm() / width;
+        match (tolerance, edge, brim) {
+            (Tolerance::Usual, false, _) => f64::INFINITY,
+            (Tolerance::Usual, true, true) => (2.0 * asked).max(0.5),
+            _ => asked.max(0.5),
+        }
     }
 
     /// Most by which a round can change and be steady, at least once at every corner.
@@ -276,13 +400,6 @@ impl Solver<'_> {
             Shaping::Corners(n) => (most / f64::from(n.max(1))).ceil() * f64::from(n),
             Shaping::Scattered => most,
         }
-    }
-
-    /// What the rounds of this part change by in the size solved before.
-    fn alike(&self) -> Vec<i64> {
-        let part = self.parts.len();
-        let rounds = self.alike.map_or(&[][..], |size| &size.rounds);
-        rounds.iter().filter(|round| round.part == part).map(Round::change).collect()
     }
 
     /// Warns of a part that widens faster than flat fabric can.
@@ -296,6 +413,26 @@ impl Solver<'_> {
             self.warn("ruffles", place, message, &format!("flat it would end {most} round; make it longer"));
         }
     }
+}
+
+/// Weight κ of a knee of an outline this far round, per square radian. The thickness t rounds it off: at radius R a
+/// bend decays with β = 3^¼ / √(R t), and a knee θ leaves θ β h/2 between neighbouring rounds of height h. A flat part is
+/// laid flat and has none.
+fn knee(shape: &Shape, gauge: Gauge, around: f64) -> f64 {
+    let form = shape.form();
+    if form.flat || form.even {
+        return 0.0;
+    }
+    let decay = 3.0_f64.sqrt().sqrt() / (around / TURN * gauge.thick.mm()).sqrt();
+    let left = (decay * gauge.height.mm() / 2.0).min(1.0) / Angle::from_degrees(SHARP).radians();
+    KNEE * left * left
+}
+
+/// How the rates of a part follow one another: they fall, and those of a part that narrows to an edge fall off too.
+fn order(shape: &Shape, outline: &Outline) -> Order {
+    let narrows = outline.around(outline.shaped) < outline.around(0.0);
+    let form = shape.form();
+    if narrows && !(form.curved || form.flat || form.closes) { Order::Rises } else { Order::Falls }
 }
 
 /// Counts a first round may have: as said, or around what the fabric needs one round's height from the middle.
@@ -314,11 +451,13 @@ fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)]) -> Entry {
 
 /// How each round may be shaped.
 fn ways(bands: &[(f64, f64)], start: f64, shaped: u32, shape: &Shape, rewidened: bool) -> Vec<Ways> {
+    // The bands of a flat part have room, and its edge may lie below the middle of the one before.
+    let whole = bands.last().map_or(0.0, |(low, high)| (low + high) / 2.0 - start);
     let mut before = start;
     let mut found = Vec::with_capacity(bands.len());
     for (index, (low, high)) in bands.iter().enumerate() {
         let middle = (low + high) / 2.0;
-        let change = middle - before;
+        let change = if shape.form().flat { whole } else { middle - before };
         before = middle;
         found.push(if index == 0 && rewidened {
             Ways::Both

@@ -23,8 +23,9 @@ const STACKED: f64 = 4.0;
 /// Demerit of a repeat that begins with its shaping, more where that falls on a turning chain that counts.
 const BEGINS: f64 = 0.1;
 const BEGINS_ON_CHAIN: f64 = 0.4;
-/// Demerit of a round that begins within a repeat.
+/// Demerit of a round that begins within a repeat, and more where that isn't cut into halves.
 const SPLIT: f64 = 0.25;
+const LOPSIDED: f64 = 0.45;
 
 /// How the rounds of a part are shaped.
 #[derive(Clone, Copy, Debug)]
@@ -38,8 +39,8 @@ pub(super) struct Manner {
 }
 
 impl Manner {
-    /// Demerit of beginning a round this far into a repeat.
-    fn price(&self, offset: u32) -> f64 {
+    /// Demerit of beginning a round this far into a repeat of so many operations.
+    fn price(&self, offset: u32, repeat: u32) -> f64 {
         let dear = match self.prefer {
             Preference::Easy => 2.0,
             Preference::Balanced => 1.0,
@@ -49,7 +50,9 @@ impl Manner {
             0 => 0.0,
             1 if self.chain_counts => BEGINS_ON_CHAIN,
             1 => BEGINS,
-            _ => SPLIT,
+            // `[2, inc, 2]` before `[1, inc, 3]`: as many plain stitches before the shaping as after it, or one more.
+            _ if (2 * (offset - 1)).abs_diff(repeat.saturating_sub(1)) <= 1 => SPLIT,
+            _ => LOPSIDED,
         };
         dear * price
     }
@@ -104,8 +107,9 @@ impl Memory {
         }
         let mut best = (f64::INFINITY, 0);
         // Runs differ by at most one, so that turning by more than the longest comes to a turn that was tried.
-        for offset in 0..length.div_ceil(change.max(1)) {
-            let demerit = self.demerit(&even, offset) + manner.price(offset);
+        let repeat = length.div_ceil(change.max(1));
+        for offset in 0..repeat {
+            let demerit = self.demerit(&even, offset) + manner.price(offset, repeat);
             // The first of equals, which begins soonest: rounding must not choose between them.
             if demerit + EPSILON < best.0 {
                 best = (demerit, offset);

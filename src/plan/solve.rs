@@ -1,13 +1,18 @@
 //! From a design to a plan: every size, every part, every round.
 
+use std::cell::Cell;
+
+use super::choose::{Offer, Picked, choose_all};
 use super::finish::step_down;
 use super::gauges::gauges;
+use super::part::Wish;
 use super::phase::Memory;
 use super::recount::recount;
+use super::strays::{self, Stray};
 use super::yarn::yarn;
 use super::{PartPlan, Plan, SizePlan, outcome};
 use crate::craft::{Begin, Foundation, Op, Round, Stitch};
-use crate::design::{Body, Design, Finish, Part, Said, Size, Work, listed, nearest, shortened};
+use crate::design::{Body, Design, Finish, Part, Preference, Profile, Said, Size, Work, listed, nearest, shortened};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Gauge, Mm};
@@ -23,22 +28,78 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
         report.add(Diagnostic::error("empty-design", "there is nothing to work").help(help).at(design.title.place));
         return None;
     }
-    let mut sizes: Vec<Option<SizePlan>> = Vec::new();
-    let mut room = limits::OPERATIONS;
-    for (index, size) in design.sizes.iter().enumerate() {
-        let before = sizes.last().and_then(Option::as_ref);
-        let mut solver = Solver::new(design, &gauges, (index, size), before, report);
-        solver.room = room;
-        let solved = solver.solve();
-        // A size that is refused took no room, and the next may have a complaint of its own.
-        room =
-            room.saturating_sub(solved.iter().flat_map(|size| &size.rounds).map(|round| round.ops.len() as u64).sum());
-        sizes.push(solved);
+    // A size that is refused takes the room of its parts with it: the design is refused anyway.
+    let room = Cell::new(limits::OPERATIONS);
+    let mut solvers: Vec<Solver<'_>> =
+        design.sizes.iter().enumerate().map(|size| Solver::new(design, &gauges, &room, size)).collect();
+    for (index, part) in design.parts.iter().enumerate() {
+        match &part.body {
+            Body::Profile(profile) => together(&mut solvers, part, profile),
+            Body::Written(lines) => {
+                for solver in solvers.iter_mut().filter(|solver| !solver.failed) {
+                    solver.failed = solver.written(index, part, lines).is_none();
+                }
+            }
+        }
+    }
+    let (mut sizes, mut strays) = (Vec::new(), Vec::new());
+    for mut solver in solvers {
+        strays.push(std::mem::take(&mut solver.strays));
+        let (own, size) = solver.end();
+        own.diagnostics.into_iter().for_each(|found| report.add(found));
+        sizes.push(size);
     }
     let mut sizes = sizes.into_iter().collect::<Option<Vec<_>>>()?;
     outcome::alike(design, &mut sizes, report);
     super::measures::depths(design, &mut sizes, report);
+    strays::tell(design, &strays, &mut sizes, report);
     Some(Plan { design: design.clone(), gauges, sizes })
+}
+
+/// Solves one part for all sizes at once, so that they are shaped alike. Sizes that can't be worked are left out, and
+/// the others chosen without them, so that every size has its complaints.
+fn together(solvers: &mut [Solver<'_>], part: &Part, profile: &Profile) {
+    let mut wishes: Vec<(usize, Wish<'_>)> = Vec::new();
+    for (index, solver) in solvers.iter_mut().enumerate().filter(|(_, solver)| !solver.failed) {
+        match solver.wish(part, profile) {
+            Some(wish) => wishes.push((index, wish)),
+            None => solver.failed = true,
+        }
+    }
+    while !wishes.is_empty() {
+        let offers: Vec<Vec<Offer>> = wishes.iter().map(|(_, wish)| wish.offers()).collect();
+        match choose_all(&offers) {
+            Ok((picked, _)) => {
+                let others = others(&offers);
+                for (at, ((index, wish), picked)) in wishes.iter().zip(&picked).enumerate() {
+                    let others = others.iter().filter_map(|(prefer, picked)| Some((*prefer, picked.get(at)?.clone())));
+                    if let Some(solver) = solvers.get_mut(*index) {
+                        solver.failed = solver.grant(wish, picked, others.collect()).is_none();
+                    }
+                }
+                return;
+            }
+            Err(at) => {
+                let (index, wish) = wishes.remove(at);
+                if let Some(solver) = solvers.get_mut(index) {
+                    solver.impossible(&wish);
+                    solver.failed = true;
+                }
+            }
+        }
+    }
+}
+
+/// What the other preferences would pick, so that the plan can say what they cost against each other.
+fn others(offers: &[Vec<Offer>]) -> Vec<(Preference, Vec<Picked>)> {
+    let own = offers.iter().flatten().map(|offer| offer.task.prefer).next();
+    let all = [Preference::Easy, Preference::Balanced, Preference::Close];
+    let of = |prefer: Preference| {
+        let one = |offer: &Offer| offer.preferring(prefer);
+        let offers: Vec<Vec<Offer>> = offers.iter().map(|size| size.iter().map(one).collect()).collect();
+        Some((prefer, choose_all(&offers).ok()?.0))
+    };
+    all.into_iter().filter(|prefer| Some(*prefer) != own).filter_map(of).collect()
 }
 
 /// What stands at the end of the rounds so far.
@@ -60,9 +121,10 @@ pub(super) struct Solver<'a> {
     pub(super) gauges: &'a [(Stitch, Gauge)],
     pub(super) index: usize,
     pub(super) size: &'a Size,
-    /// The size solved before, whose instructions are shared where that costs little.
-    pub(super) alike: Option<&'a SizePlan>,
-    pub(super) report: &'a mut Report,
+    /// What is to be said of it.
+    pub(super) report: Report,
+    /// True once a part can't be worked.
+    failed: bool,
     pub(super) standing: Option<Standing>,
     pub(super) memory: Memory,
     pub(super) foundation: Foundation,
@@ -71,25 +133,25 @@ pub(super) struct Solver<'a> {
     pub(super) rounds: Vec<Round>,
     pub(super) parts: Vec<PartPlan>,
     pub(super) warnings: Vec<String>,
-    /// Operations that there may still be.
-    room: u64,
+    pub(super) strays: Vec<Stray>,
+    /// Operations that there may still be in all sizes.
+    room: &'a Cell<u64>,
 }
 
 impl<'a> Solver<'a> {
     fn new(
         design: &'a Design,
         gauges: &'a [(Stitch, Gauge)],
+        room: &'a Cell<u64>,
         (index, size): (usize, &'a Size),
-        alike: Option<&'a SizePlan>,
-        report: &'a mut Report,
     ) -> Self {
         Self {
             design,
             gauges,
             index,
             size,
-            alike,
-            report,
+            report: Report::new(),
+            failed: false,
             standing: None,
             memory: Memory::default(),
             foundation: Foundation::Ring,
@@ -97,14 +159,15 @@ impl<'a> Solver<'a> {
             rounds: Vec::new(),
             parts: Vec::new(),
             warnings: Vec::new(),
-            room: limits::OPERATIONS,
+            strays: Vec::new(),
+            room,
         }
     }
 
     /// Takes the room for so many operations, or refuses a part that would make the design too large.
     pub(super) fn take_room(&mut self, operations: u64, part: &Part) -> Option<()> {
-        match self.room.checked_sub(operations) {
-            Some(left) => self.room = left,
+        match self.room.get().checked_sub(operations) {
+            Some(left) => self.room.set(left),
             None => {
                 let most = limits::OPERATIONS;
                 let message = format!(
@@ -118,14 +181,12 @@ impl<'a> Solver<'a> {
         Some(())
     }
 
-    fn solve(mut self) -> Option<SizePlan> {
-        let design = self.design;
-        for (index, part) in design.parts.iter().enumerate() {
-            match &part.body {
-                Body::Profile(profile) => self.profile(part, profile)?,
-                Body::Written(lines) => self.written(index, part, lines)?,
-            }
+    /// Its complaints, and the size where all its parts could be worked.
+    fn end(mut self) -> (Report, Option<SizePlan>) {
+        if self.failed {
+            return (self.report, None);
         }
+        let design = self.design;
         self.fit();
         let step_down = self.finish();
         let yarn = yarn(design, self.gauges, &self.rounds);
@@ -133,7 +194,7 @@ impl<'a> Solver<'a> {
         self.missed(finished);
         // A size without a measure of its own is as wide as its rounds make it.
         let wanted = if self.size.around == Mm::ZERO { finished } else { self.size.around };
-        Some(SizePlan {
+        let size = SizePlan {
             name: self.size.name.clone(),
             head: self.size.head,
             wanted,
@@ -145,12 +206,16 @@ impl<'a> Solver<'a> {
             step_down,
             yarn,
             warnings: self.warnings,
-        })
+        };
+        (self.report, Some(size))
     }
 
     pub(super) fn gauge(&self, stitch: Stitch) -> Gauge {
         let own = self.gauges.iter().find(|(of, _)| *of == stitch).or(self.gauges.first());
-        own.map_or(Gauge { width: Mm::new(5.0), height: Mm::new(5.0), grams: None, assumed: true }, |(_, gauge)| *gauge)
+        own.map_or(
+            Gauge { width: Mm::new(5.0), height: Mm::new(5.0), thick: Mm::new(2.5), grams: None, assumed: true },
+            |(_, gauge)| *gauge,
+        )
     }
 
     pub(super) fn refuse<T>(
@@ -174,7 +239,7 @@ impl<'a> Solver<'a> {
         let first = self.rounds.len() as u32 + 1;
         // Counted against what really stands there, not against what was wished.
         let before = self.standing.map_or(0, |standing| standing.count);
-        let counted = recount(self.design, index, lines, (before, first), self.report)?;
+        let counted = recount(self.design, index, lines, (before, first), &mut self.report)?;
         if first == 1 {
             self.foundation = counted.foundation;
         }

@@ -19,8 +19,8 @@ pub fn said<T>(value: T) -> Said<T> {
 
 /// A swatch of stitches × rounds in 100 mm.
 pub fn swatch(stitch: Stitch, stitches: f64, rounds: f64) -> Swatch {
-    let gauge =
-        Gauge { width: Mm::new(100.0 / stitches), height: Mm::new(100.0 / rounds), grams: None, assumed: false };
+    let (wide, tall) = (Mm::new(100.0 / stitches), Mm::new(100.0 / rounds));
+    let gauge = Gauge { width: wide, height: tall, thick: wide * stitch.row().thickness, grams: None, assumed: false };
     let (width, height) = (Mm::new(100.0), Mm::new(100.0));
     Swatch { stitch, worked: Worked { stitches, rounds, width, height }, gauge, place: None }
 }

@@ -12,6 +12,8 @@ use crate::common::{self, bare, part};
 /// leaflet's gauge.
 pub const W: f64 = 101.6 / 22.0;
 pub const H: f64 = 101.6 / 24.0;
+/// Thickness of the fabric in the tests, mm.
+pub const THICK: f64 = 2.5;
 
 /// One part of a test piece.
 #[derive(Clone)]
@@ -67,7 +69,13 @@ fn round(number: u32, part: usize, piece: &Piece, before: u32, after: u32) -> Ro
 }
 
 pub fn gauges() -> Vec<(Stitch, Gauge)> {
-    let gauge = |height: f64| Gauge { width: Mm::new(W), height: Mm::new(height), grams: None, assumed: false };
+    let gauge = |height: f64| Gauge {
+        width: Mm::new(W),
+        height: Mm::new(height),
+        thick: Mm::new(THICK),
+        grams: None,
+        assumed: false,
+    };
     vec![
         (Stitch::SC, gauge(H)),
         (Stitch::HDC, gauge(1.5 * H)),
@@ -134,6 +142,7 @@ pub const SIX: f64 = core::f64::consts::TAU * H / 6.0;
 /// The plan at another stitch width.
 pub fn at_width(plan: Plan, width: f64) -> Plan {
     let gauges = plan.gauges.iter();
-    let gauges = gauges.map(|(stitch, gauge)| (*stitch, Gauge { width: Mm::new(width), ..*gauge })).collect();
+    let wider = |gauge: &Gauge| Gauge { width: Mm::new(width), thick: gauge.thick * (width / W), ..*gauge };
+    let gauges = gauges.map(|(stitch, gauge)| (*stitch, wider(gauge))).collect();
     Plan { gauges, ..plan }
 }

@@ -46,6 +46,8 @@ mod schematic;
 
 mod shape;
 
+mod silhouettes;
+
 mod solver_made_well;
 
 mod solver_properties;

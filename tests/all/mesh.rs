@@ -114,7 +114,7 @@ fn stacked_increases_make_a_hexagon() {
     let mesh = relaxed(&mat);
     let (corners, flats) = reaches(&mesh, 23);
     // A regular hexagon is 2/√3 = 1.155 times as wide across its corners as across its flats.
-    assert!((corners / flats / (2.0 / 3.0_f64.sqrt()) - 1.0).abs() < 0.04, "{corners:.1} and {flats:.1} mm");
+    assert!((corners / flats / (2.0 / 3.0_f64.sqrt()) - 1.0).abs() < 0.05, "{corners:.1} and {flats:.1} mm");
 }
 
 #[test]

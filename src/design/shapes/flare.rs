@@ -14,6 +14,7 @@ pub(super) static FORM: Form = Form {
     begins: Begins::Edge,
     even: false,
     flat: false,
+    curved: false,
     closes: false,
     brim: true,
     hint,

@@ -13,6 +13,7 @@ pub(super) static FORM: Form = Form {
     begins: Begins::Middle,
     even: false,
     flat: true,
+    curved: false,
     closes: false,
     brim: false,
     hint,

@@ -93,6 +93,9 @@ pub struct Form {
     pub even: bool,
     /// True where the fabric lies flat.
     pub flat: bool,
+    /// True where its outline bends from flat towards straight down, so that every growth between them is wanted
+    /// somewhere; where it closes too, the way back mirrors the way there.
+    pub curved: bool,
     /// True where nothing is left open after it.
     pub closes: bool,
     /// True where it is a brim: its edge is free and shades.

@@ -14,6 +14,7 @@ pub(super) static FORM: Form = Form {
     begins: Begins::Top,
     even: false,
     flat: false,
+    curved: true,
     closes: true,
     brim: false,
     hint,

@@ -13,6 +13,7 @@ pub(super) static FORM: Form = Form {
     begins: Begins::Edge,
     even: true,
     flat: false,
+    curved: false,
     closes: false,
     brim: false,
     hint,

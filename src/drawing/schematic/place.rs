@@ -28,8 +28,8 @@ fn inside(sheet: &Sheet, name: &str, way: &[Point]) -> Vec<TextItem> {
     let mut places = Vec::new();
     for share in [0.5, 0.7, 0.3, 0.85, 0.15] {
         let base = top + share * (foot - top) + cap / 2.0;
-        let near = way.iter().min_by(|a, b| (a.y - base).abs().total_cmp(&(b.y - base).abs()));
-        let wide = near.map_or(0.0, |p| p.x);
+        // A crown is narrower at the heads of the letters than at their feet.
+        let wide = reach(way, base).min(reach(way, base - cap));
         for x in [-0.45, 0.45, -0.62, 0.62, -0.3, 0.3] {
             let text = sheet.text(name, Point::new(x * wide, base), Anchor::Middle);
             let half = text.face.width(name, text.size) / 2.0 + 1.0;
@@ -39,6 +39,16 @@ fn inside(sheet: &Sheet, name: &str, way: &[Point]) -> Vec<TextItem> {
         }
     }
     places
+}
+
+/// How far an outline reaches from the axis at some height; 0 where it doesn't pass there.
+fn reach(way: &[Point], y: f64) -> f64 {
+    let crossing = |pair: &[Point]| {
+        let [a, b] = pair else { return None };
+        let share = (y - a.y) / (b.y - a.y);
+        (0.0..=1.0).contains(&share).then_some(a.x + share * (b.x - a.x))
+    };
+    way.windows(2).filter_map(crossing).fold(0.0, f64::max)
 }
 
 /// A name outside with a leader line to the outline; gives false where there is no room for it.

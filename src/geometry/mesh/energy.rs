@@ -3,21 +3,21 @@
 //! With w and h the width and height of a stitch at rest, a its share of the area against the mean, T the direction of
 //! the work at a post, d the way from foot to head, l = d·T its lean and H its length square to the work:
 //!
-//! E = Σ a (|cᵢ₊₁ − cᵢ|/w − 1)² + Σ a [ (H/h − 1)² + S ((l − l₀)/w)² ] + Σ a B [ κ² + θ² ]
+//! E = Σ a (|cᵢ₊₁ − cᵢ|/w − 1)² + Σ a [ (H/h − 1)² + S ((l − l₀)/w)² ] + Σ a B [ κ² + f (θ w/h)² ]
 //!
 //! What a post leans doesn't lower the round: its height is measured square to the work, as a swatch is, and the lean
 //! is shear. Height is measured against the direction of the work on both sides of a post together; lean on either side
 //! by itself, half each, since the mean of the two would not see a round that zigzags. On a disc the work turns by π/n on
 //! either side, and a post that stands straight seems to lean by that: l₀ allows for it. κ are second differences along
 //! the round in stitch widths, θ angles between the posts of a column, each a stiff rod: both along the normal of the
-//! fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of thickness t. Rounds that can
-//! be blocked flat are held level as in the shape of revolution.
+//! fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of thickness t, f the stiffness of
+//! a hinge and 1 elsewhere. Rounds that lie on a table are held level. All three are as in the shape of revolution.
 
 use nalgebra_sparse::na::Vector3;
 
 use super::Fabric;
 use super::net::Net;
-use crate::geometry::shape::{BLOCKING, Rest};
+use crate::geometry::shape::{BLOCKING, HINGE, Rest};
 use crate::geometry::{RoundShape, SideShape};
 use crate::units::{Angle, TURN};
 
@@ -88,7 +88,9 @@ impl Energy {
         let mean = own.clone().map(area).sum::<f64>() / own.len().max(1) as f64;
         let share = |at: usize| area(at) / mean;
         let bending = |at: usize| {
-            let thickness = net.heads[at].stitch.row().thickness;
+            let head = &net.heads[at];
+            let round = head.round.and_then(|round| rest.rounds.get(round));
+            let thickness = round.map_or(head.stitch.row().thickness, |round| round.thick / round.width);
             fabric.bending * thickness * thickness / 12.0
         };
         let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new() };
@@ -163,7 +165,7 @@ impl Energy {
             self.bends.push(Bend { points: [before, at, after], per: [per, per], along, up, weight });
         }
         let folds = rest.rounds.get(round).is_some_and(|round| round.folds);
-        let Some(middle) = single(at).filter(|_| !folds) else { return };
+        let Some(middle) = single(at) else { return };
         let (Some(foot), Some(before), Some(after)) =
             (single(middle), net.heads[middle].before, net.heads[middle].after)
         else {
@@ -172,6 +174,8 @@ impl Energy {
         let (upper, lower) = (head.height, net.heads[middle].height);
         let along = [before, after];
         let (points, up) = ([foot, middle, at], [foot, at]);
+        let over = 2.0 * head.width / (upper + lower);
+        let weight = weight * over * over * if folds { HINGE } else { 1.0 };
         self.bends.push(Bend { points, per: [1.0 / lower, 1.0 / upper], along, up, weight });
     }
 

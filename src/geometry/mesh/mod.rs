@@ -13,7 +13,7 @@ mod start;
 pub use energy::Vec3;
 pub use net::{Crest, Foot, Head, Net};
 
-use super::shape::{Rest, SHOWS};
+use super::shape::Rest;
 use super::{FindingKind, SideShape};
 use crate::limits;
 use crate::plan::{Plan, SizePlan};
@@ -37,7 +37,7 @@ const EFFORT: usize = 1_600_000;
 /// What the fabric is like.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fabric {
-    /// Stiffness against bending, that of a sheet as thick as the stitch table says being 1.
+    /// Stiffness against bending, that of a sheet as thick as the fabric being 1.
     pub bending: f64,
     /// Stiffness against shear, that against stretch being 1.
     pub shear: f64,
@@ -104,16 +104,16 @@ pub fn lies_flat(body: &SideShape) -> bool {
     high - low < FLAT * reach
 }
 
-/// Where nothing ruffles, the strains of the body of revolution are those that don't show: they stay in the yarn, and the
-/// net has the measures of the body. The few stitches in the middle of a disc give way altogether.
+/// Where nothing ruffles, the few stitches in the middle of a disc give way altogether, as they do in the body.
 fn settle(net: &mut Net, body: &SideShape) {
     let counts: Vec<usize> = net.rounds.iter().map(ExactSizeIterator::len).collect();
     for head in &mut net.heads {
-        let Some(round) = head.round.and_then(|round| body.rounds.get(round)) else { continue };
-        let few = head.round.and_then(|round| counts.get(round)).is_some_and(|count| *count < FEW);
-        let most = if few { 1.0 } else { SHOWS };
-        head.width *= 1.0 + round.hoop_strain.clamp(-most, most);
-        head.height *= 1.0 + round.slant_strain.clamp(-most, most);
+        let Some(round) = head.round.filter(|round| counts.get(*round).is_some_and(|count| *count < FEW)) else {
+            continue;
+        };
+        let Some(round) = body.rounds.get(round) else { continue };
+        head.width *= 1.0 + round.hoop_strain;
+        head.height *= 1.0 + round.slant_strain;
     }
 }
 

@@ -1,28 +1,30 @@
 //! The energy of a shape of revolution, with its slope and curvature.
 //!
-//! With the points pₖ = (rₖ, zₖ) on the edges of the rounds, cₖ the circumference and hₖ the height of a round at rest,
-//! lₖ = |pₖ − pₖ₋₁|, θ the angle between neighbouring rounds and aₖ the round's share of the area:
+//! With the points pₖ = (rₖ, zₖ) on the edges of the rounds, cₖ the circumference, hₖ the height, tₖ the thickness and
+//! ρₖ the mean radius of a round at rest, lₖ = |pₖ − pₖ₋₁|, θ the angle between neighbouring rounds and aₖ the round's
+//! share of the area:
 //!
-//! E = Σ aₖ [ (2πrₖ/cₖ − 1)² + (lₖ/hₖ − 1)² ] + Σ ½(aₖ + aₖ₊₁) · 2B (w/h̄)² (1 − cos θ)
+//! E = Σ aₖ [ (2πrₖ/cₖ − 1)² + (lₖ/hₖ − 1)² + tₖ²/12 · ((zₖ − zₖ₋₁)/(hₖ ρₖ))² ]
+//! \+ Σ f · ½ (aₖ tₖ² + aₖ₊₁ tₖ₊₁²)/12 · 2(1 − cos θ)/h̄²
 //!
-//! For small bends 2(1 − cos θ) is θ², and it stays smooth up to a fabric folded back on itself. (w/h̄)² makes the
-//! bend a curvature in stitch widths. Joints at the foot of a loop-only round are left out of the last sum. Parts that
-//! can be blocked flat are held level, which adds aₖ F ((zₖ − zₖ₋₁)/hₖ)².
+//! These are the stretch and the bending of a thin sheet of revolution without sideways contraction (Timoshenko and
+//! Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition 1959, chapter 15, with Poisson's ratio 0): a bend costs D = t³/12
+//! where a stretch costs t. The hoop's curvature is sin φ / ρ, φ the angle from the horizontal; for small bends
+//! 2(1 − cos θ) is θ², and it stays smooth up to a fabric folded back on itself. f is 1, and [`HINGE`] at the foot of a
+//! loop-only round. Parts that lie on a table are held level, which adds aₖ F ((zₖ − zₖ₋₁)/hₖ)².
 
 use super::band::Band;
 use super::findings::SHOWS;
-use super::rest::Rest;
+use super::rest::{Rest, RestRound};
 use crate::units::{TOLERANCE, TURN};
 
-/// Weight B of bending. A solid sheet of thickness t has t²/12w² here; yarn slips on yarn, and the value chosen is that
-/// of a sheet a sixth of a stitch width thick. It is our judgement, between two bounds that can be checked: small
-/// enough that no closed form moves by 0.5 %, large enough that the half stitch by which whole counts miss their circle
-/// doesn't dent the outline.
-pub(super) const BENDING: f64 = 0.002;
+/// Stiffness of the joint under a loop-only round: one loop of two is half the fabric's thickness, and stiffness goes
+/// with its third power.
+pub(in crate::geometry) const HINGE: f64 = 1.0 / 8.0;
 
-/// Weight F of blocking. A cone that lacks the share δ of the stitches of a flat disc stands at a slope of 2δ squared;
+/// Weight F of lying on a table. A cone that lacks the share δ of the stitches of a flat disc stands at a slope of 2δ squared;
 /// held flat it costs δ²/2 in stretch. Held level by δ/4 or more it is better off flat, so half of the share that shows
-/// lays flat everything that lacks less; parts that lack more cup in spite of blocking and aren't held.
+/// lays flat everything that lacks less; parts that lack more cup in spite of it and aren't held.
 pub(in crate::geometry) const BLOCKING: f64 = SHOWS / 2.0;
 
 type Vec2 = [f64; 2];
@@ -41,7 +43,7 @@ struct Term {
     share: f64,
     around: f64,
     height: f64,
-    /// Weight with which the round is held level.
+    /// Weight against a rise: what bending round the axis costs, and the table.
     level: f64,
 }
 
@@ -62,7 +64,9 @@ impl Energy {
             .iter()
             .map(|round| {
                 let share = round.area() / total;
-                let level = if round.blocked { share * BLOCKING / (round.height * round.height) } else { 0.0 };
+                let held = if round.blocked { BLOCKING } else { 0.0 };
+                let hoop = stiffness(round) / (round.middle * round.middle);
+                let level = share * (held + hoop) / (round.height * round.height);
                 Term { share, around: round.around, height: round.height, level }
             })
             .collect();
@@ -169,15 +173,13 @@ impl Energy {
     }
 }
 
-/// Weight of the joint between two rounds of a fabric of so much area; none where the outer one folds.
-fn joint(pair: &[super::rest::RestRound], total: f64) -> f64 {
-    match pair {
-        [inner, outer] if !outer.folds => {
-            let bend = (inner.width + outer.width) / (inner.height + outer.height);
-            BENDING * bend * bend * (inner.area() + outer.area()) / total
-        }
-        _ => 0.0,
-    }
+/// Weight of the joint between two rounds of a fabric of so much area: next to none where the outer one folds.
+fn joint(pair: &[RestRound], total: f64) -> f64 {
+    let [inner, outer] = pair else { return 0.0 };
+    let height = (inner.height + outer.height) / 2.0;
+    let stiff = inner.area() * stiffness(inner) + outer.area() * stiffness(outer);
+    let free = if outer.folds { HINGE } else { 1.0 };
+    free * stiff / (height * height * total)
 }
 
 type Ends = [(usize, f64); 2];
@@ -202,6 +204,11 @@ impl Local {
             }
         }
     }
+}
+
+/// t²/12: what a curvature costs against a stretch, mm².
+fn stiffness(round: &RestRound) -> f64 {
+    round.thick * round.thick / 12.0
 }
 
 fn dot(a: Vec2, b: Vec2) -> f64 {

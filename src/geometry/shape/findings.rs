@@ -18,9 +18,27 @@ const STITCHES: f64 = 1.5;
 /// Fewest stitches of a round that can bind or cup: the few in the middle of a disc give way, whatever pulls at them.
 pub(super) const FEW: f64 = 30.0;
 
+/// How a round misfits.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Fault {
+    Ruffles,
+    Cups,
+    Binds,
+}
+
+impl From<Fault> for FindingKind {
+    fn from(fault: Fault) -> Self {
+        match fault {
+            Fault::Ruffles => Self::Ruffles,
+            Fault::Cups => Self::Cups,
+            Fault::Binds => Self::Binds,
+        }
+    }
+}
+
 /// A misfit of one round.
 struct Misfit {
-    kind: FindingKind,
+    kind: Fault,
     /// Share of the round's own circumference, above zero.
     share: f64,
     /// The same in stitches.
@@ -30,7 +48,7 @@ struct Misfit {
 /// Everything worth telling about a shape.
 pub(super) fn findings(size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> Vec<Finding> {
     let misfits: Vec<Option<Misfit>> = (0..rounds.len()).map(|i| misfit(rest, rounds, i)).collect();
-    let kinds: Vec<Option<FindingKind>> = misfits.iter().map(|misfit| Some(misfit.as_ref()?.kind)).collect();
+    let kinds: Vec<Option<Fault>> = misfits.iter().map(|misfit| Some(misfit.as_ref()?.kind)).collect();
     let mut found = Vec::new();
     let mut first = 0;
     for run in kinds.chunk_by(|one, next| one == next) {
@@ -46,14 +64,14 @@ pub(super) fn findings(size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> V
 fn misfit(rest: &Rest, rounds: &[RoundShape], i: usize) -> Option<Misfit> {
     let (fabric, shape) = (rest.rounds.get(i)?, rounds.get(i)?);
     let count = fabric.around / fabric.width;
-    let cups = fabric.flat.and_then(|wanted| Misfit::of(FindingKind::Cups, wanted / fabric.around - 1.0, count));
-    cups.or_else(|| Misfit::of(FindingKind::Ruffles, -shape.hoop_strain, count))
-        .or_else(|| Misfit::of(FindingKind::Binds, shape.hoop_strain, count).filter(|_| count >= FEW))
+    let cups = fabric.flat.and_then(|wanted| Misfit::of(Fault::Cups, wanted / fabric.around - 1.0, count));
+    cups.or_else(|| Misfit::of(Fault::Ruffles, -shape.hoop_strain, count))
+        .or_else(|| Misfit::of(Fault::Binds, shape.hoop_strain, count).filter(|_| count >= FEW))
 }
 
 impl Misfit {
     /// A misfit by a share of `count` stitches; nothing for one that doesn't show.
-    fn of(kind: FindingKind, share: f64, count: f64) -> Option<Self> {
+    fn of(kind: Fault, share: f64, count: f64) -> Option<Self> {
         let stitches = share * count;
         (share >= SHOWS && stitches >= STITCHES).then_some(Self { kind, share, stitches })
     }
@@ -69,20 +87,20 @@ fn tell(size: &SizePlan, rest: &Rest, misfits: &[Option<Misfit>], (first, last):
         number(size, first),
         number(size, last),
         match worst.kind {
-            FindingKind::Ruffles => "will ruffle",
-            FindingKind::Cups => "will cup instead of lying flat",
-            FindingKind::Binds => "will pull tight",
+            Fault::Ruffles => "will ruffle",
+            Fault::Cups => "will cup instead of lying flat",
+            Fault::Binds => "will pull tight",
         },
         worst.stitches,
         match worst.kind {
-            FindingKind::Ruffles => "stitches more than there is room for",
-            FindingKind::Cups | FindingKind::Binds => "stitches too few",
+            Fault::Ruffles => "stitches more than there is room for",
+            Fault::Cups | Fault::Binds => "stitches too few",
         },
         number(size, at),
         worst.share * 100.0,
     );
     let sentence = format!("{what}; {}", cure(size, rest, worst, (first, last)));
-    Some(Finding { first: number(size, first), last: number(size, last), kind: worst.kind, sentence })
+    Some(Finding { first: number(size, first), last: number(size, last), kind: worst.kind.into(), sentence })
 }
 
 /// Number of a round by its index.
@@ -107,10 +125,10 @@ fn cure(size: &SizePlan, rest: &Rest, worst: &Misfit, (first, last): (usize, usi
     let steepest = size.rounds.iter().enumerate().skip(first.saturating_sub(3).max(1)).take(last + 4 - first.min(3));
     let steepest = steepest.max_by_key(|(i, round)| (round.change().abs(), usize::MAX - i));
     match worst.kind {
-        FindingKind::Ruffles if rate > flat + 0.4 && !sudden(steepest.map(|(_, round)| round.change()), rate) => {
+        Fault::Ruffles if rate > flat + 0.4 && !sudden(steepest.map(|(_, round)| round.change()), rate) => {
             format!("work {} a round", steps((rate - flat).round(), "increase fewer", "increases fewer"))
         }
-        FindingKind::Ruffles => match steepest {
+        Fault::Ruffles => match steepest {
             Some((_, round)) if round.change() > 0 => format!(
                 "work {} after round {}, or share its {} increases over more rounds",
                 steps(worst.stitches / flat, "even round", "even rounds"),
@@ -119,10 +137,10 @@ fn cure(size: &SizePlan, rest: &Rest, worst: &Misfit, (first, last): (usize, usi
             ),
             _ => "work looser here, or with fewer stitches".to_owned(),
         },
-        FindingKind::Cups => {
+        Fault::Cups => {
             format!("work {} a round", steps((flat - rate).round(), "increase more", "increases more"))
         }
-        FindingKind::Binds => match steepest {
+        Fault::Binds => match steepest {
             Some((_, round)) if round.change() < 0 => format!(
                 "share the {} decreases of round {} over {} more",
                 -round.change(),

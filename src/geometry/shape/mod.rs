@@ -8,8 +8,9 @@ mod energy;
 mod findings;
 mod newton;
 mod rest;
+mod ridges;
 
-pub(super) use energy::BLOCKING;
+pub(super) use energy::{BLOCKING, HINGE};
 pub(super) use findings::SHOWS;
 pub(super) use rest::Rest;
 
@@ -39,5 +40,8 @@ pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
         foot = (r, z);
     }
     let findings = findings::findings(size, &rest, &rounds);
-    SideShape { start: Mm::new(rest.start), rounds, findings }
+    let mut shape = SideShape { start: Mm::new(rest.start), rounds, findings };
+    let ridges = ridges::ridges(plan, size, &shape);
+    shape.findings.extend(ridges);
+    shape
 }

@@ -24,13 +24,17 @@ pub(in crate::geometry) struct RestRound {
     pub(in crate::geometry) height: f64,
     /// Width of one stitch, on average.
     pub(in crate::geometry) width: f64,
+    /// Thickness of its fabric.
+    pub(in crate::geometry) thick: f64,
+    /// Radius halfway up.
+    pub(in crate::geometry) middle: f64,
     /// True where the round is worked under one loop only, so that the fabric folds freely at its foot.
     pub(in crate::geometry) folds: bool,
     /// True where the design wants the fabric to come back up here.
     pub(in crate::geometry) rises: bool,
     /// Circumference that would lie flat here, where the design wants the fabric flat.
     pub(in crate::geometry) flat: Option<f64>,
-    /// True where the fabric lies flat once it is blocked: nowhere in its part does it lack as much as shows.
+    /// True where the fabric lies flat on a table: a mat's or a base's, nowhere lacking as much as shows.
     pub(in crate::geometry) blocked: bool,
 }
 
@@ -57,7 +61,10 @@ impl Rest {
         let mut rounds = Vec::with_capacity(size.rounds.len());
         for round in &size.rounds {
             rises = rising(plan, size, round).unwrap_or(rises);
-            rounds.push(RestRound { rises, folds: round.loops() != Loops::Both, ..at_rest(plan, round) });
+            let measured = at_rest(plan, round);
+            let foot = rounds.last().map_or(start, RestRound::radius);
+            let middle = (foot + measured.radius()) / 2.0;
+            rounds.push(RestRound { rises, middle, folds: round.loops() != Loops::Both, ..measured });
         }
         let mut rest = Self { start, rounds };
         rest.lay_flat(plan, size);
@@ -66,7 +73,7 @@ impl Rest {
 }
 
 impl Rest {
-    /// Finds what each round of a flat part would need to lie flat, and which parts will when they are blocked.
+    /// Finds what each round of a flat part would need to lie flat, and which parts will on a table.
     fn lay_flat(&mut self, plan: &Plan, size: &SizePlan) {
         let mut from = 0;
         for part in size.rounds.chunk_by(|a, b| a.part == b.part) {
@@ -81,9 +88,10 @@ impl Rest {
                 radius += round.height;
                 round.flat = Some(TURN * radius);
             }
-            // A part is blocked as a whole: one round that cups for good would pull its neighbours up with it.
+            // A part is held as a whole: one round that cups for good would pull its neighbours up with it.
             let blocked = fabric.iter().all(|round| round.lacks() < SHOWS || round.around < FEW * round.width);
-            fabric.iter_mut().for_each(|round| round.blocked = blocked);
+            let table = plan.design.kind.row().rests;
+            fabric.iter_mut().for_each(|round| round.blocked = blocked && table);
         }
     }
 }
@@ -118,7 +126,7 @@ fn rising(plan: &Plan, size: &SizePlan, round: &Round) -> Option<bool> {
 /// the height of a chain. The smallest round counts as one stitch.
 fn at_rest(plan: &Plan, round: &Round) -> RestRound {
     let main = plan.gauge(round.stitch);
-    let (mut around, mut count, mut tall, mut heights) = (0.0, 0.0, 0.0, 0.0);
+    let (mut around, mut count, mut tall, mut heights, mut thick) = (0.0, 0.0, 0.0, 0.0, 0.0);
     for (stitch, made) in round.ops.iter().flat_map(|op| op.made.runs()) {
         let made = f64::from(made) * f64::from(stitch.row().counts);
         let gauge = plan.gauge(stitch);
@@ -127,14 +135,26 @@ fn at_rest(plan: &Plan, round: &Round) -> RestRound {
         if stitch.row().build != Build::Chain {
             tall += made;
             heights += made * sane(gauge.height);
+            thick += made * sane(gauge.thick);
         }
     }
     if count < 1.0 {
         count = f64::from(round.after.max(1));
         around = count * sane(main.width);
     }
-    let height = if tall > 0.0 { heights / tall } else { sane(main.height) };
-    RestRound { around, height, width: around / count, folds: false, rises: false, flat: None, blocked: false }
+    let (height, thick) =
+        if tall > 0.0 { (heights / tall, thick / tall) } else { (sane(main.height), sane(main.thick)) };
+    RestRound {
+        around,
+        height,
+        thick,
+        middle: around / TURN,
+        width: around / count,
+        folds: false,
+        rises: false,
+        flat: None,
+        blocked: false,
+    }
 }
 
 /// A length that can be reckoned with, whatever the gauge says.

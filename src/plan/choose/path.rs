@@ -1,35 +1,24 @@
 //! The shortest path over the rounds of a part, inside a window of counts for every round.
 //!
-//! A state is (count, Δ of the last shaped round, whether the last round was shaped). Two kinds of states are left out
-//! as they can't be part of a cheaper solution: those that cost, with the least that the rounds after them can cost,
-//! more than the bound; and those that cost more than b λ above another of the same count with a repeat at least as
-//! large, as the two can differ by at most b λ in all that follows, and the larger repeat fits every edge the smaller
-//! one does.
+//! A state is (count, gait, place within its interval), and for even rounds the repeat that came before. States are
+//! left out that can't be part of a cheaper solution: those that cost, with the least that the rounds after them can
+//! cost, more than the bound. That least is the cheapest way on from a count where changing the gait costs nothing.
 
-use super::{CHANGED, Choice, Entry, Task, UNEVEN, stacks, unevenness};
+use super::gait::{Gait, kinship};
+use super::{Choice, Entry, Order, Task, UNEVEN, Ways, stacks, unevenness};
 use crate::units::EPSILON;
 
-/// Whether the round before was shaped.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Was {
-    Even,
-    Shaped,
-    /// It belongs to another part.
-    Elsewhere,
-}
-
-impl Was {
-    /// Cost of what comes next.
-    fn switch(self, next: Self, cost: f64) -> f64 {
-        if self == Self::Elsewhere || self == next { 0.0 } else { cost }
-    }
-}
+/// Index of a gait that is not yet chosen.
+const NONE: usize = usize::MAX;
 
 #[derive(Clone, Copy, Debug)]
 struct State {
+    /// Index of the gait, or [`NONE`].
+    gait: usize,
+    /// Rounds of its interval worked, less one; its whole interval more before its first shaping.
+    place: u32,
     /// Δ of the last shaped round.
     repeat: i64,
-    was: Was,
     cost: f64,
     /// Count and index of the state before.
     back: (u32, u32),
@@ -39,6 +28,8 @@ struct State {
 struct Layer {
     low: u32,
     states: Vec<Vec<State>>,
+    /// For every count and place of every gait but even rounds, one more than the index of its state; 0 for none.
+    slots: Vec<u32>,
 }
 
 /// A search.
@@ -46,134 +37,204 @@ pub(super) struct Search<'a> {
     pub(super) task: &'a Task,
     /// Lowest and highest count of each round.
     pub(super) windows: &'a [(u32, u32)],
-    /// The least that the rounds after each round cost.
-    pub(super) rest: &'a [f64],
-    /// Cost of a solution in hand.
+    /// The most a solution may cost.
     pub(super) bound: f64,
     pub(super) table: &'a Table,
+    pub(super) order: Order,
+    /// The only numbers of repeats, where they are limited.
+    pub(super) words: Option<&'a [u64]>,
+}
+
+/// The gaits of a search and what going from one to another costs.
+struct Gaits {
+    all: Vec<Gait>,
+    /// Cost of going from the first to the second, row by row.
+    switch: Vec<f64>,
+    /// Cost of beginning with each.
+    begin: Vec<f64>,
+    /// Cost of every round shaped by each, but for its unevenness: sudden shaping, and the ledge it makes.
+    shaping: Vec<f64>,
+    /// Where the places of each begin among those of all.
+    slot: Vec<usize>,
+    /// Places of all together.
+    slots: usize,
+}
+
+impl Gaits {
+    fn cost(&self, from: usize, to: usize) -> f64 {
+        self.switch.get(from * self.all.len() + to).copied().unwrap_or(f64::INFINITY)
+    }
 }
 
 impl Search<'_> {
-    /// The cheapest counts that cost no more than the bound.
-    pub(super) fn run(&self) -> Option<Choice> {
+    /// The cheapest counts for every last count that cost no more than the bound.
+    pub(super) fn run(&self) -> Vec<Choice> {
+        let gaits = self.gaits();
+        let onward = self.onward(&gaits);
         let mut layers: Vec<Layer> = Vec::with_capacity(self.windows.len());
         for (round, window) in self.windows.iter().enumerate() {
+            let rest = onward.get(round).map_or(&[][..], Vec::as_slice);
             let mut layer = match (layers.last(), self.task.entry) {
-                (Some(before), _) => self.advance(round, before, *window),
-                (None, Entry::First { least, most }) => self.first(*window, (least, most)),
+                (Some(before), _) => self.advance((round, rest), before, *window, &gaits),
+                (None, Entry::First { least, most }) => self.first(*window, (least, most), &gaits),
                 (None, Entry::After { count, repeat }) => {
-                    let state = State { repeat, was: Was::Elsewhere, cost: 0.0, back: (0, 0) };
-                    self.advance(round, &Layer { low: count, states: vec![vec![state]] }, *window)
+                    let state = State { gait: NONE, place: 0, repeat, cost: 0.0, back: (0, 0) };
+                    let standing = Layer { low: count, states: vec![vec![state]], slots: Vec::new() };
+                    self.advance((round, rest), &standing, *window, &gaits)
                 }
             };
-            self.settle(round, &mut layer);
+            self.settle((round, rest), &mut layer);
             if layer.states.iter().all(Vec::is_empty) {
-                return None;
+                return Vec::new();
             }
             layers.push(layer);
         }
-        self.trace(&layers)
+        self.trace(&layers, &gaits)
     }
 
-    /// Adds what each count's distance costs and drops what can't be part of a cheaper solution.
-    fn settle(&self, round: usize, layer: &mut Layer) {
-        let spare = self.spare(round);
-        for (slot, states) in layer.states.iter_mut().enumerate() {
-            let deviation = self.task.deviation(round, layer.low + slot as u32);
-            states.iter_mut().for_each(|state| state.cost += deviation);
-            states.retain(|state| state.cost <= spare);
-            undominated(states, self.task.lambda() * CHANGED);
+    fn gaits(&self) -> Gaits {
+        let mut all = self.task.gaits(self.words);
+        if let Entry::First { least, most } = self.task.entry {
+            for count in least..=most {
+                let first = Gait { change: i64::from(count), every: 1 };
+                let said = self.words.is_none_or(|words| words.contains(&u64::from(count)));
+                if said && !all.contains(&first) {
+                    all.push(first);
+                }
+            }
+        }
+        let pairs = all.iter().flat_map(|from| all.iter().map(move |to| (*from, *to)));
+        let switch = pairs.map(|(from, to)| self.task.switch(from, to, self.order)).collect();
+        let standing = self.task.standing();
+        let begin = |gait: &Gait| match gait.change {
+            0 => 0.0,
+            change => self.task.lambda() * kinship(standing, change.unsigned_abs()),
+        };
+        let mut slots = 0;
+        let slot = |gait: &Gait| {
+            slots += 2 * gait.every as usize;
+            slots - 2 * gait.every as usize
+        };
+        let shaping = all.iter().map(|gait| self.task.sudden(gait.change) + self.task.ledge(*gait)).collect();
+        Gaits {
+            shaping,
+            switch,
+            begin: all.iter().map(begin).collect(),
+            slot: all.iter().map(slot).collect(),
+            all,
+            slots,
         }
     }
 
-    /// What the rounds up to this one may cost.
-    fn spare(&self, round: usize) -> f64 {
-        self.bound + EPSILON - self.rest.get(round).copied().unwrap_or(0.0)
+    /// Adds what each count's distance costs and drops what can't be part of a cheaper solution.
+    fn settle(&self, (round, rest): (usize, &[f64]), layer: &mut Layer) {
+        for (slot, states) in layer.states.iter_mut().enumerate() {
+            let deviation = self.task.deviation(round, layer.low + slot as u32);
+            let spare = self.bound + EPSILON - rest.get(slot).copied().unwrap_or(0.0);
+            states.iter_mut().for_each(|state| state.cost += deviation);
+            states.retain(|state| state.cost <= spare);
+        }
+        layer.slots = Vec::new();
+    }
+
+    /// For every round and count the least that the rounds after it cost.
+    fn onward(&self, gaits: &Gaits) -> Vec<Vec<f64>> {
+        let mut changes: Vec<i64> = gaits.all.iter().map(|gait| gait.change).collect();
+        changes.sort_unstable();
+        changes.dedup();
+        let dear = self.task.lambda() * UNEVEN;
+        let mut onward: Vec<Vec<f64>> = Vec::new();
+        let mut after: Option<(usize, u32, &[f64])> = None;
+        for (round, &(low, high)) in self.windows.iter().enumerate().rev() {
+            let least = |from: u32| {
+                let Some((next, next_low, costs)) = after else { return 0.0 };
+                let (fewest, most) = self.task.limits(next, from);
+                let to = |change: i64| u32::try_from(i64::from(from) + change).ok();
+                let fits = |to: &u32| (fewest..=most).contains(to);
+                let cost = |change: &i64| {
+                    let to = to(*change).filter(fits)?;
+                    let rest = costs.get(to.checked_sub(next_low)? as usize)?;
+                    let uneven =
+                        if *change == 0 { 0.0 } else { self.table.unevenness(from, *change, self.task.corners) };
+                    Some(rest + self.task.deviation(next, to) + dear * uneven)
+                };
+                changes.iter().filter_map(cost).fold(f64::INFINITY, f64::min)
+            };
+            let own: Vec<f64> = (low..=high.max(low)).map(least).collect();
+            onward.push(own);
+            after = onward.last().map(|own| (round, low, own.as_slice()));
+        }
+        onward.reverse();
+        onward
     }
 
     /// The first round of a ring: any count, but only multiples of the corners where there are any.
-    fn first(&self, (low, high): (u32, u32), (least, most): (u32, u32)) -> Layer {
+    fn first(&self, (low, high): (u32, u32), (least, most): (u32, u32), gaits: &Gaits) -> Layer {
         let corners = self.task.corners.max(1);
         let cornered = most / corners * corners >= least;
         let states = |count: u32| {
             let repeat = i64::from(count);
-            let cost = self.task.unlike(0, repeat);
+            let own = gaits.all.iter().position(|gait| *gait == Gait { change: repeat, every: 1 });
             let fits = !cornered || count.is_multiple_of(corners);
-            fits.then_some(State { repeat, was: Was::Shaped, cost, back: (0, 0) }).into_iter().collect()
+            // A count that was said begins no gait: what follows may be anything.
+            let gait = if least == most { Some(NONE) } else { own };
+            let cost = self.task.opening(count);
+            let state = gait.map(|gait| State { gait, place: 0, repeat, cost, back: (0, 0) });
+            state.filter(|_| fits).into_iter().collect()
         };
-        Layer { low, states: (low..=high).map(states).collect() }
+        Layer { low, states: (low..=high).map(states).collect(), slots: Vec::new() }
     }
 
     /// All states of a round from those of the round before, but for what the bound rules out.
-    fn advance(&self, round: usize, before: &Layer, (low, high): (u32, u32)) -> Layer {
-        let deviations: Vec<f64> = (low..=high).map(|count| self.task.deviation(round, count)).collect();
-        let mut next = Layer { low, states: vec![Vec::new(); deviations.len()] };
+    fn advance(&self, (round, rest): (usize, &[f64]), before: &Layer, (low, high): (u32, u32), gaits: &Gaits) -> Layer {
+        let size = (high + 1).saturating_sub(low) as usize;
+        let mut next = Layer { low, states: vec![Vec::new(); size], slots: vec![0; size * gaits.slots] };
+        // What a state may cost at each count before its deviation.
+        let spare: Vec<f64> = (low..=high)
+            .zip(rest)
+            .map(|(count, rest)| self.bound + EPSILON - rest - self.task.deviation(round, count))
+            .collect();
         for (index, states) in before.states.iter().enumerate() {
             let from = before.low + index as u32;
-            let Some(cheapest) = Cheapest::of(self.task, states) else { continue };
-            let spare = self.spare(round);
-            let (fewest, most) = self.task.limits(round, from);
-            for to in fewest.max(low)..=most.min(high) {
-                let slot = (to - low) as usize;
-                let (Some(deviation), Some(made)) = (deviations.get(slot), next.states.get_mut(slot)) else { break };
-                let fits = !stacks(from, self.task.corners) || to.abs_diff(from).is_multiple_of(self.task.corners);
-                if fits && cheapest.any + deviation <= spare {
-                    let change = i64::from(to) - i64::from(from);
-                    let unlike = self.task.unlike(round, change) + self.task.sudden(change);
-                    self.go((from, to), states, (&cheapest, unlike, spare - deviation), made);
+            if states.is_empty() {
+                continue;
+            }
+            let step = Step::new(self, (round, from), &next, &spare, gaits);
+            match self.task.way(round) {
+                Ways::Even => step.rest(states, &mut next),
+                Ways::Both => step.refit(states, &mut next),
+                Ways::Grow | Ways::Shrink => {
+                    step.go_on(states, &mut next);
+                    step.switch(states, &mut next);
                 }
             }
         }
         next
     }
 
-    /// Adds what the states of one count become at another, where that costs no more than `spare`.
-    fn go(
-        &self,
-        (from, to): (u32, u32),
-        states: &[State],
-        (cheapest, unlike, spare): (&Cheapest, f64, f64),
-        made: &mut Vec<State>,
-    ) {
-        let lambda = self.task.lambda();
-        let switch = lambda * self.task.switch;
-        let change = i64::from(to) - i64::from(from);
-        if change == 0 {
-            for (index, state) in states.iter().enumerate() {
-                let cost = state.cost + unlike + state.was.switch(Was::Even, switch);
-                offer(made, State { was: Was::Even, cost, back: (from, index as u32), ..*state });
-            }
-            return;
-        }
-        let (mut cost, mut index) = cheapest.changed;
-        for (at, state) in states.iter().enumerate().filter(|(_, state)| state.repeat == change) {
-            let same = state.cost + state.was.switch(Was::Shaped, switch);
-            if same < cost {
-                (cost, index) = (same, at as u32);
-            }
-        }
-        cost += unlike;
-        if cost <= spare {
-            cost += lambda * UNEVEN * self.table.unevenness(from, change, self.task.corners);
-        }
-        if cost <= spare {
-            made.push(State { repeat: change, was: Was::Shaped, cost, back: (from, index) });
-        }
-    }
-
-    /// Follows the cheapest end back to the beginning.
-    fn trace(&self, layers: &[Layer]) -> Option<Choice> {
-        let last = layers.last()?;
-        let mut best: Option<(f64, u32, u32)> = None;
+    /// The cheapest way to every last count.
+    fn trace(&self, layers: &[Layer], gaits: &Gaits) -> Vec<Choice> {
+        let Some(last) = layers.last() else { return Vec::new() };
+        let mut found = Vec::new();
         for (slot, states) in last.states.iter().enumerate() {
             let count = last.low + slot as u32;
-            for (index, state) in states.iter().enumerate() {
-                if self.task.edge_fits(count, state.repeat) && best.is_none_or(|(cost, ..)| state.cost < cost) {
-                    best = Some((state.cost, count, index as u32));
-                }
-            }
+            let ends = states.iter().enumerate().filter(|(_, state)| self.task.edge_fits(count, state.repeat));
+            let leaving = |state: &State| {
+                let rate = gaits.all.get(state.gait).map(|gait| gait.rate());
+                state.cost + rate.map_or(0.0, |rate| self.task.leaving(rate))
+            };
+            let costs = ends.map(|(index, state)| (leaving(state), index as u32));
+            let best = costs.min_by(|a, b| a.0.total_cmp(&b.0));
+            let Some((cost, index)) = best.filter(|(cost, _)| *cost <= self.bound + EPSILON) else { continue };
+            found.extend(self.back(layers, (count, index)).map(|counts| {
+                let words = self.words_of(&counts);
+                Choice { counts, cost, words }
+            }));
         }
-        let (cost, mut count, mut index) = best?;
+        found
+    }
+
+    fn back(&self, layers: &[Layer], (mut count, mut index): (u32, u32)) -> Option<Vec<u32>> {
         let mut counts = Vec::with_capacity(layers.len());
         for layer in layers.iter().rev() {
             counts.push(count);
@@ -181,71 +242,218 @@ impl Search<'_> {
             (count, index) = states.get(index as usize)?.back;
         }
         counts.reverse();
-        Some(Choice { counts, cost })
+        Some(counts)
+    }
+
+    /// The different numbers of repeats of some counts; a round that takes up another width has none.
+    fn words_of(&self, counts: &[u32]) -> Vec<u64> {
+        let start = match self.task.entry {
+            Entry::First { .. } => 0,
+            Entry::After { count, .. } => count,
+        };
+        let before = std::iter::once(start).chain(counts.iter().copied());
+        let changes = before.zip(counts).enumerate().filter(|(round, _)| self.task.way(*round) != Ways::Both);
+        let mut words: Vec<u64> = changes.map(|(_, (a, b))| u64::from(a.abs_diff(*b))).filter(|w| *w > 0).collect();
+        words.sort_unstable();
+        words.dedup();
+        words
     }
 }
 
-/// The cheapest way on from one count, whatever the next shaping.
-struct Cheapest {
-    /// Cost of the cheapest state.
-    any: f64,
-    /// Cost and index of the state from which another shaping than before is cheapest.
-    changed: (f64, u32),
+/// The step from one count of a round to the next round.
+struct Step<'a> {
+    search: &'a Search<'a>,
+    from: u32,
+    /// Fewest and most stitches onto which the round may be shaped.
+    limits: (u32, u32),
+    /// Cost of repeats that don't divide the round at all.
+    dear: f64,
+    /// What a state of the next round may cost, by count.
+    spare: &'a [f64],
+    gaits: &'a Gaits,
+    /// Rounds after this one that may be shaped.
+    left: u32,
+    /// For each gait where shaping by it leads.
+    shaped: Vec<Option<Landing>>,
 }
 
-impl Cheapest {
-    fn of(task: &Task, states: &[State]) -> Option<Self> {
-        let first = states.first()?;
-        let mut cheapest = Self { any: first.cost, changed: (f64::INFINITY, 0) };
-        for (index, state) in states.iter().enumerate() {
-            cheapest.any = cheapest.any.min(state.cost);
-            let cost = state.cost + task.lambda() * (state.was.switch(Was::Shaped, task.switch) + CHANGED);
-            if cost < cheapest.changed.0 {
-                cheapest.changed = (cost, index as u32);
+/// A count of the next round that can be reached.
+#[derive(Clone, Copy)]
+struct Landing {
+    /// Its place in the window.
+    at: usize,
+    /// What the shaping costs.
+    cost: f64,
+    /// What a state may cost there.
+    spare: f64,
+}
+
+impl<'a> Step<'a> {
+    fn new(
+        search: &'a Search<'a>,
+        (round, from): (usize, u32),
+        next: &Layer,
+        spare: &'a [f64],
+        gaits: &'a Gaits,
+    ) -> Self {
+        let left = search.task.ways.iter().skip(round + 1).filter(|way| **way != Ways::Even).count() as u32;
+        let limits = search.task.limits(round, from);
+        let dear = search.task.lambda() * UNEVEN;
+        let mut step = Self { search, from, limits, dear, spare, gaits, left, shaped: Vec::new() };
+        let of = |(gait, shaping): (&Gait, &f64)| {
+            let landing = step.landing(next.low, gait.change)?;
+            Some(Landing { cost: landing.cost + shaping, ..landing })
+        };
+        step.shaped = gaits.all.iter().zip(&gaits.shaping).map(of).collect();
+        step
+    }
+
+    /// Where a change leads, within the limits.
+    fn landing(&self, low: u32, change: i64) -> Option<Landing> {
+        let to = u32::try_from(i64::from(self.from) + change).ok()?;
+        let corners = self.search.task.corners;
+        let at = to.checked_sub(low)? as usize;
+        let spare = *self.spare.get(at)?;
+        let cornered = !stacks(self.from, corners) || to.abs_diff(self.from).is_multiple_of(corners);
+        if to < self.limits.0 || to > self.limits.1 || !cornered {
+            return None;
+        }
+        let uneven = if change == 0 { 0.0 } else { self.search.table.unevenness(self.from, change, corners) };
+        Some(Landing { at, cost: self.dear * uneven, spare })
+    }
+
+    /// Adds a state where it lands; the cheaper of two that nothing later can tell apart.
+    fn put(&self, next: &mut Layer, landing: Landing, state: State) {
+        let cost = state.cost + landing.cost;
+        let Some(states) = next.states.get_mut(landing.at) else { return };
+        if cost > landing.spare || !cost.is_finite() {
+            return;
+        }
+        let new = State { cost, ..state };
+        // Even rounds and those before the first gait are told apart by their repeat too, all others by their slot.
+        let own = self.gaits.all.get(new.gait).filter(|gait| gait.change != 0);
+        let slot = own.and_then(|_| self.gaits.slot.get(new.gait));
+        let slot = slot.map(|slot| landing.at * self.gaits.slots + slot + new.place as usize);
+        let slot = slot.and_then(|slot| next.slots.get_mut(slot));
+        let old = match &slot {
+            Some(slot) => (**slot as usize).checked_sub(1),
+            None => states.iter().position(|old| old.gait == new.gait && old.repeat == new.repeat),
+        };
+        match old.and_then(|old| states.get_mut(old)) {
+            Some(old) if new.cost < old.cost => *old = new,
+            Some(_) => {}
+            None => {
+                states.push(new);
+                if let Some(slot) = slot {
+                    *slot = states.len() as u32;
+                }
             }
         }
-        Some(cheapest)
     }
-}
 
-/// Keeps the cheaper of two states that nothing later can tell apart; of equals the first.
-fn offer(states: &mut Vec<State>, new: State) {
-    match states.iter_mut().find(|old| old.repeat == new.repeat && old.was == new.was) {
-        Some(old) if new.cost < old.cost => *old = new,
-        Some(_) => {}
-        None => states.push(new),
+    /// Everything goes on even, whatever its gait.
+    fn rest(&self, states: &[State], next: &mut Layer) {
+        let Some(landing) = self.landing(next.low, 0) else { return };
+        for (at, state) in states.iter().enumerate() {
+            self.put(next, landing, State { back: (self.from, at as u32), ..*state });
+        }
     }
-}
 
-/// Drops states that another of the same count makes needless.
-fn undominated(states: &mut Vec<State>, changed: f64) {
-    for was in [Was::Even, Was::Shaped] {
-        // From the largest repeat down, each has to beat the cheapest so far plus what a change costs.
-        let own = |state: &&State| state.was == was;
-        let Some(best) = states.iter().filter(own).min_by(|a, b| a.cost.total_cmp(&b.cost)).copied() else { continue };
-        let beaten = |state: &State, by: &State| {
-            state.repeat.unsigned_abs() <= by.repeat.unsigned_abs() && state.cost > by.cost + changed + EPSILON
-        };
-        states.retain(|state| state.was != was || !beaten(state, &best));
-        let mut order: Vec<(u64, f64)> =
-            states.iter().filter(own).map(|state| (state.repeat.unsigned_abs(), state.cost)).collect();
-        order.sort_by(|a, b| b.0.cmp(&a.0).then(a.1.total_cmp(&b.1)));
-        let mut least = f64::INFINITY;
-        order.retain(|(_, cost)| {
-            let keeps = *cost < least;
-            least = least.min(*cost);
-            keeps
-        });
-        let covered = |state: &State| {
-            let larger = order.partition_point(|(reach, _)| *reach >= state.repeat.unsigned_abs());
-            let cheapest = larger.checked_sub(1).and_then(|at| order.get(at));
-            cheapest.is_some_and(|(_, cost)| state.cost > cost + changed + EPSILON)
-        };
-        states.retain(|state| state.was != was || !covered(state));
+    /// The first round onto stitches of another width, in no gait.
+    fn refit(&self, states: &[State], next: &mut Layer) {
+        let task = self.search.task;
+        let (fewest, most) = self.limits;
+        for to in fewest.max(next.low)..=most.min(next.low + next.states.len() as u32) {
+            let change = i64::from(to) - i64::from(self.from);
+            let Some(landing) = self.landing(next.low, change) else { continue };
+            for (at, state) in states.iter().enumerate() {
+                let asks = kinship(state.repeat.unsigned_abs(), change.unsigned_abs());
+                let (differs, repeat) = match change {
+                    0 => (0.0, state.repeat),
+                    _ => (task.sudden(change) + task.lambda() * asks, change),
+                };
+                let back = (self.from, at as u32);
+                self.put(next, landing, State { cost: state.cost + differs, repeat, back, ..*state });
+            }
+        }
+    }
+
+    /// Everything that goes on in its gait.
+    fn go_on(&self, states: &[State], next: &mut Layer) {
+        let even = self.landing(next.low, 0);
+        for (at, state) in states.iter().enumerate() {
+            let Some(gait) = self.gaits.all.get(state.gait) else { continue };
+            let full = (state.place + 1).is_multiple_of(gait.every);
+            let place = if full { 0 } else { state.place + 1 };
+            let landing = if place == 0 { self.shaped.get(state.gait).copied().flatten() } else { even };
+            let shaped = place == 0 && gait.change != 0;
+            let repeat = if shaped { gait.change } else { state.repeat };
+            if let Some(landing) = landing {
+                self.put(next, landing, State { place, repeat, back: (self.from, at as u32), ..*state });
+            }
+        }
+    }
+
+    /// Everything that goes over to another gait, or begins its first.
+    fn switch(&self, states: &[State], next: &mut Layer) {
+        let full = |state: &State| self.gaits.all.get(state.gait).is_none_or(|gait| state.place + 1 == gait.every);
+        let ready: Vec<(usize, &State)> = states.iter().enumerate().filter(|(_, state)| full(state)).collect();
+        for (to, gait) in self.gaits.all.iter().enumerate() {
+            if gait.change == 0 {
+                self.go_even(to, states, next);
+                continue;
+            }
+            let begin = self.gaits.begin.get(to).copied().unwrap_or(0.0);
+            if let Some(landing) = self.shaped.get(to).copied().flatten() {
+                let mut best = (landing.spare - landing.cost, None);
+                for &(at, state) in &ready {
+                    if state.cost > best.0 {
+                        continue;
+                    }
+                    let cost = match state.gait {
+                        NONE => state.cost + begin,
+                        from => state.cost + self.gaits.cost(from, to),
+                    };
+                    if cost < best.0 {
+                        best = (cost, Some(at as u32));
+                    }
+                }
+                if let (cost, Some(at)) = best {
+                    let begun = State { gait: to, place: 0, repeat: gait.change, cost, back: (self.from, at) };
+                    self.put(next, landing, begun);
+                }
+            }
+            // The first gait may begin anywhere in its interval, if it comes to its shaping.
+            let Some(even) = self.landing(next.low, 0).filter(|_| gait.every > 1) else { continue };
+            for (at, state) in states.iter().enumerate().filter(|(_, state)| state.gait == NONE) {
+                for place in gait.every.saturating_sub(self.left).max(1)..gait.every {
+                    let back = (self.from, at as u32);
+                    self.put(
+                        next,
+                        even,
+                        State { gait: to, place: gait.every + place, cost: state.cost + begin, back, ..*state },
+                    );
+                }
+            }
+        }
+    }
+
+    /// Everything that goes over to even rounds, which keep apart what repeat came before them, as the edge has to
+    /// know it.
+    fn go_even(&self, to: usize, states: &[State], next: &mut Layer) {
+        let Some(landing) = self.landing(next.low, 0) else { return };
+        // A gait that was begun comes to its shaping first.
+        let begun = |state: &State| self.gaits.all.get(state.gait).is_none_or(|gait| state.place < gait.every);
+        for (at, state) in states.iter().enumerate().filter(|(_, state)| state.gait != to && begun(state)) {
+            let cost = if state.gait == NONE { 0.0 } else { self.gaits.cost(state.gait, to) };
+            let back = (self.from, at as u32);
+            self.put(next, landing, State { gait: to, place: 0, cost: state.cost + cost, back, ..*state });
+        }
     }
 }
 
 /// Unevenness of the smaller repeats, looked up.
+#[derive(Clone, Debug)]
 pub(super) struct Table {
     rows: Vec<Vec<f64>>,
 }

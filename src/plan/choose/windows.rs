@@ -1,14 +1,18 @@
 //! Windows of counts for every round, and whether the end can be reached at all.
 
-use super::{Entry, FEWEST, Task, Ways};
+use super::{Entry, FEWEST, Held, Task, Ways};
 
 impl Task {
     /// For every round the lowest and the highest count no more than `far` tolerances off its band that the limits can
-    /// get to. A window with nothing in it has its lowest above its highest.
-    pub(super) fn windows(&self, far: f64) -> Vec<(u32, u32)> {
+    /// get to, and no more than is allowed where that is held. A window with nothing in it has its lowest above its
+    /// highest.
+    pub(super) fn windows(&self, far: f64, held: Held) -> Vec<(u32, u32)> {
         let mut windows = self.reached();
+        let last = self.bands.len().saturating_sub(1);
         for (round, (window, band)) in windows.iter_mut().zip(&self.bands).enumerate() {
-            let reach = far * self.tolerance(round);
+            let holds = held == Held::All || held == Held::Edge && round == last;
+            let allowed = self.allowed.get(round).copied().filter(|_| holds).unwrap_or(f64::INFINITY);
+            let reach = (far * self.tolerance(round)).min(allowed);
             let lowest = (band.0 - reach).ceil().clamp(0.0, 1e9) as u32;
             let highest = (band.1 + reach).floor().clamp(0.0, 1e9) as u32;
             *window = (lowest.max(window.0).max(FEWEST), highest.min(window.1));

@@ -111,7 +111,8 @@ impl Builder {
             finish: design.finish.value,
             ..common::size_plan("M", self.rounds, self.parts)
         };
-        let gauge = Gauge { width: Mm::new(5.6), height: Mm::new(5.1), grams: None, assumed: false };
+        let gauge =
+            Gauge { width: Mm::new(5.6), height: Mm::new(5.1), thick: Mm::new(3.0), grams: None, assumed: false };
         Plan { design, gauges: vec![(Stitch::SC, gauge)], sizes: vec![size] }
     }
 }
