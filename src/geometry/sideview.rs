@@ -4,7 +4,7 @@ use kurbo::Point;
 
 use super::SideShape;
 use crate::craft::{Build, Loops};
-use crate::plan::{Plan, SizePlan};
+use crate::plan::{Plan, Polygon, SizePlan};
 use crate::units::{Mm, TOLERANCE, TURN};
 
 /// Edges whose radii differ by less than this share of the largest are one edge to the eye and the tape: a crown that
@@ -62,6 +62,8 @@ pub struct PartExtent {
     pub length: Mm,
     /// Circumference that the counts make at its last edge.
     pub around: Mm,
+    /// The polygon that its last edge is, where shaping stacks into corners.
+    pub polygon: Option<Polygon>,
     /// True where it lies flat, or nearly.
     pub flat: bool,
 }
@@ -86,6 +88,10 @@ pub struct Measure {
 pub enum MeasureKind {
     /// Diameter at the end of a part.
     Across,
+    /// Between opposite sides of a part that ends as a polygon.
+    AcrossFlats,
+    /// The same between opposite corners: through the middle, where their number is odd.
+    AcrossCorners,
     /// Largest diameter, where that is at no part's end.
     Widest,
     /// Length of a part along the fabric.
@@ -129,7 +135,8 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
         raw.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(top, foot), p| (top.min(p.y), foot.max(p.y)));
     let (top, foot) = if top.is_finite() { (top, foot) } else { (0.0, 0.0) };
     let upright = raw.iter().map(|p| Point::new(p.x, if turned { foot - p.y } else { p.y - top }));
-    let outline: Vec<Point> = upright.collect();
+    let mut outline: Vec<Point> = upright.collect();
+    from_corner_to_corner(size, &mut outline);
     let reach = outline.iter().map(|p| p.x).fold(0.0, f64::max);
     let closed = closes(shape, reach);
     let extents = parts(plan, size, &outline);
@@ -161,6 +168,15 @@ fn closes(shape: &SideShape, reach: f64) -> bool {
     }
 }
 
+/// Draws out what is a polygon, whose predicted radius is that to its sides, as it is seen from corner to corner.
+fn from_corner_to_corner(size: &SizePlan, outline: &mut [Point]) {
+    for (part, polygon) in size.parts.iter().zip(size.polygons().into_iter().flatten()) {
+        for point in outline.iter_mut().take(part.last as usize + 1).skip(part.first as usize) {
+            point.x /= polygon.half().cos();
+        }
+    }
+}
+
 fn parts(plan: &Plan, size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
     let last = outline.len().saturating_sub(1);
     let extents = size.parts.iter().map(|part| {
@@ -171,7 +187,16 @@ fn parts(plan: &Plan, size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
         let rise = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.y - a.y).abs());
         let out = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.x - a.x).abs());
         let around = circumference(plan, size, to);
-        PartExtent { name: part.name.clone(), from, to, length: Mm::new(length), around, flat: rise < FLAT * out }
+        let polygon = size.stacking(part).polygon;
+        PartExtent {
+            name: part.name.clone(),
+            from,
+            to,
+            length: Mm::new(length),
+            around,
+            polygon,
+            flat: rise < FLAT * out,
+        }
     });
     extents.collect()
 }
@@ -204,18 +229,36 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         let at = view.measured_edge(part);
         let y = *first.get_or_insert(at.y);
         if view.shows_edge(index) {
-            found.push(Measure::level(
-                MeasureKind::Across,
-                Some(index),
-                Point::new(at.x, y),
-                2.0 * around(part.to) / TURN,
-            ));
+            match part.polygon {
+                Some(polygon) => {
+                    let across = [
+                        (MeasureKind::AcrossFlats, polygon.across_flats),
+                        (MeasureKind::AcrossCorners, polygon.across_corners),
+                    ];
+                    found.extend(across.map(|(kind, across)| {
+                        Measure::level(kind, Some(index), Point::new(across.mm() / 2.0, y), across.mm())
+                    }));
+                }
+                None => {
+                    let across = 2.0 * around(part.to) / TURN;
+                    found.push(Measure::level(MeasureKind::Across, Some(index), Point::new(at.x, y), across));
+                }
+            }
             first = None;
         }
     }
     if let Some((index, &widest)) = view.outline.iter().enumerate().max_by(|(_, a), (_, b)| a.x.total_cmp(&b.x)) {
         // Where the piece is widest between its edges, no measure of an edge tells how wide.
-        let shown = found.iter().any(|m| m.kind == MeasureKind::Across && view.alike(m.to, widest));
+        let shown = found.iter().any(|m| match m.kind {
+            MeasureKind::Across => view.alike(m.to, widest),
+            MeasureKind::AcrossCorners => m.to.x > widest.x || view.alike(m.to, widest),
+            MeasureKind::AcrossFlats
+            | MeasureKind::Widest
+            | MeasureKind::Along
+            | MeasureKind::Height
+            | MeasureKind::Around
+            | MeasureKind::LyingFlat => false,
+        });
         if !shown {
             found.push(Measure::level(MeasureKind::Widest, None, widest, 2.0 * around(index) / TURN));
         }

@@ -68,6 +68,7 @@ impl Solver<'_> {
         }
         self.note_stray(task, &choice.counts, (first, width));
         let plan = self.figures(part, profile, outline, task, (choice, views));
+        self.lacks += plan.wanted_length.map_or(0.0, |wanted| (wanted - plan.length).mm());
         self.parts.push(PartPlan { first, last: self.rounds.len() as u32, ..plan });
     }
 
@@ -105,6 +106,7 @@ impl Solver<'_> {
             gauge,
             stitch: part.stitch,
             wanted,
+            made_up: self.made_up(profile),
             first: self.rounds.len() as u32 + 1 - rounds,
             growth,
             units: self.design.units,

@@ -29,6 +29,8 @@ pub(super) struct Solved<'a> {
     pub(super) gauge: Gauge,
     pub(super) stitch: Stitch,
     pub(super) wanted: f64,
+    /// Depth that it makes up for, mm; below zero for what the parts before it have too much.
+    pub(super) made_up: f64,
     pub(super) first: u32,
     pub(super) growth: (f64, f64),
     pub(super) units: Units,
@@ -52,6 +54,7 @@ impl Solved<'_> {
     /// All sentences.
     pub(super) fn reasons(&self) -> Vec<String> {
         let mut reasons = vec![self.growth(), self.rounds()];
+        reasons.extend(self.carried());
         reasons.extend(self.gap());
         reasons.push(self.farthest());
         reasons.extend(self.memory());
@@ -88,10 +91,28 @@ impl Solved<'_> {
         )
     }
 
+    /// Why a part has a round more or less than its own length asks for.
+    fn carried(&self) -> Option<String> {
+        let own = (self.wanted / self.gauge.height.mm()).round();
+        let rounds = self.counts.len() as f64;
+        let more = match rounds - own {
+            more if more > 0.5 => "more",
+            more if more < -0.5 => "fewer",
+            _ => return None,
+        };
+        let side = if self.made_up > 0.0 { "less" } else { "more" };
+        let off = length(self.made_up.abs(), self.units);
+        let shown = (self.made_up != 0.0).then_some((rounds - own).abs());
+        shown.map(|many| {
+            let noun = if many < 1.5 { "round" } else { "rounds" };
+            format!("{many} {noun} {more} than its own length asks for, as the parts before it come to {off} {side} than wanted")
+        })
+    }
+
     /// Which stitch would close a gap that a whole number of rounds leaves.
     fn gap(&self) -> Option<String> {
         let height = self.gauge.height.mm();
-        let over = self.counts.len() as f64 * height - self.wanted;
+        let over = self.counts.len() as f64 * height - self.wanted - self.made_up;
         if over.abs() < GAP.0 * height || over.abs() < GAP.1 {
             return None;
         }

@@ -125,6 +125,27 @@ mod tests {
     }
 
     #[test]
+    fn crown_and_side_miss_the_depth_by_half_a_round_at_most() {
+        let (mut told, height) = (0, 13.3);
+        for tenths in 50..90 {
+            let text = format!(
+                "title: Cap\nswatch: {{stitch: dc, stitches: 18, rounds: 10, width: 13.6, height: {height}}}\nease: 0 %\n\
+                 sizes: {{S: {{head: 50}}, L: {{head: 57}}}}\nwork: spiral\n\
+                 parts:\n  - crown: {{start: ring, shape: dome}}\n  - side: {{depth: {}}}\n",
+                f64::from(tenths) / 10.0
+            );
+            let mut report = Report::new();
+            let plan = design::read(&text, &mut report).and_then(|design| solve(&design, &mut report));
+            for size in plan.expect("a hat").sizes {
+                let off = size.parts.iter().map(|part| (part.length - part.wanted_length.unwrap()).mm()).sum::<f64>();
+                assert!(off.abs() <= height / 2.0 + 1e-6, "{tenths}: {off}");
+                told += usize::from(size.parts[1].reasons.iter().any(|reason| reason.contains("than its own length")));
+            }
+        }
+        assert!(told > 5, "{told}");
+    }
+
+    #[test]
     fn sizes_that_come_out_as_one_are_told() {
         assert!(cap("A: {head: 53}, B: {head: 53.6}", "5 %").1.contains(&"sizes-alike"));
         assert!(!cap("A: {head: 50}, B: {head: 58}", "5 %").1.contains(&"sizes-alike"));

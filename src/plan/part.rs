@@ -33,8 +33,8 @@ const RUFFLES: f64 = 1.02;
 /// Fewest and most stitches of a first round, over what the fabric needs there: common practice begins a little full.
 const FIRST: (f64, f64) = (0.9, 1.4);
 
-/// Share of the shaping left to the equator of a ball that its counts come to at least.
-const LEFT: f64 = 0.8;
+/// Fewest rounds of a ball: one that opens, one at its widest, one that closes.
+const FEWEST_OF_A_BALL: f64 = 3.0;
 
 /// What a part stands on, as the outline and the choice of counts see it.
 struct Entrance {
@@ -110,7 +110,8 @@ enum Within {
 /// The rounds of a ball up to its equator, where it goes straight down.
 fn half(task: &Task) -> Task {
     let rounds = task.bands.len().div_ceil(2);
-    let mut half = Task { leaves: Some(0.0), edge: 1.0, ..task.clone() };
+    // What more than doubled could not be halved again.
+    let mut half = Task { leaves: Some(0.0), edge: 1.0, most: task.most.min(2), ..task.clone() };
     half.bands.truncate(rounds);
     half.tolerance.truncate(rounds);
     half.allowed.truncate(rounds);
@@ -118,12 +119,19 @@ fn half(task: &Task) -> Task {
     // Its first round is its last one too, which has to be within half a repeat of the edge wanted there. In few rounds
     // a repeat can't be more than what is left to the equator.
     if let (Entry::First { least, most }, Some((low, high))) = (half.entry, task.bands.last()) {
-        let repeat = if task.corners > 1 { f64::from(task.corners) } else { task.flat };
-        let left = half.bands.last().map_or(0.0, |equator| equator.0 - high);
-        let reach = (repeat / 2.0).min(LEFT * left / (2.0 * rounds as f64 - 1.0)).max(0.5);
-        let fewest = (low - reach).ceil().max(f64::from(least)) as u32;
-        let widest = (high + reach).floor().clamp(f64::from(FEWEST), f64::from(most)) as u32;
-        half.entry = Entry::First { least: fewest.min(widest), most: widest };
+        let largest = if task.corners > 1 { f64::from(task.corners) } else { task.flat };
+        let equator = half.bands.last().map_or(0.0, |equator| equator.0);
+        let fits = |count: &u32| {
+            let count = f64::from(*count);
+            let left = ((equator - count) / (rounds as f64 - 1.0).max(1.0)).floor();
+            let off = (low - count).max(count - high);
+            off <= (largest.min(left) / 2.0).max(0.5)
+        };
+        let fewest = (least..=most).find(fits);
+        let widest = (least..=most).rev().find(fits);
+        // Where none fits the nearest is taken.
+        let nearest = (high.round() as u32).clamp(FEWEST.max(least.min(most)), most.max(FEWEST));
+        half.entry = Entry::First { least: fewest.unwrap_or(nearest), most: widest.unwrap_or(nearest) };
     }
     half
 }
@@ -280,7 +288,14 @@ impl Solver<'_> {
     /// How many rounds the part takes.
     fn count_rounds(&mut self, part: &Part, profile: &Profile, outline: &Outline, place: Option<Place>) -> Option<u32> {
         let height = self.gauge(part.stitch).height.mm();
-        let (rounds, name, units) = (outline.rounds(height), part.name.value.clone(), self.design.units);
+        let own = outline.rounds(height);
+        // A side makes up for what the crown's whole rounds lose or gain, so that the depth of a hat misses by half a round.
+        let made_up = self.made_up(profile);
+        let rounds = match own >= 1.0 && made_up != 0.0 {
+            true => ((outline.length + made_up) / height).round().max(1.0),
+            false => own,
+        };
+        let (name, units) = (part.name.value.clone(), self.design.units);
         let (have, one) = (explain::length(outline.length, units), explain::length(height, units));
         if rounds < 1.0 {
             let message = if outline.closes {
@@ -295,6 +310,17 @@ impl Solver<'_> {
             } else {
                 format!("make it at least {one}, use a shorter stitch, or leave the part out")
             };
+            return self.refuse("too-short", place, message, &help);
+        }
+        if outline.closes && profile.shape.form().curved && rounds < FEWEST_OF_A_BALL {
+            let noun = if rounds < 1.5 { "round" } else { "rounds" };
+            let message = format!(
+                "the {name} of size {} is {have} from middle to middle, {rounds:.0} {noun} of {one}: no ball",
+                self.size.name
+            );
+            // From middle to middle is half of what it is round, and the last half round of it is drawn in.
+            let least = explain::length(2.0 * (FEWEST_OF_A_BALL + 0.5) * height, units);
+            let help = format!("make it at least {least} round, or work it in a shorter stitch");
             return self.refuse("too-short", place, message, &help);
         }
         if rounds > f64::from(limits::ROUNDS) {
@@ -313,6 +339,11 @@ impl Solver<'_> {
             return self.refuse("settle", place, message, &help);
         }
         Some(rounds)
+    }
+
+    /// What a part makes up for of the depth that those before it lack, mm: the even side of a hat alone can.
+    pub(super) fn made_up(&self, profile: &Profile) -> f64 {
+        if self.design.kind.row().worn && profile.shape.form().even { self.lacks } else { 0.0 }
     }
 
     /// What the counts of the part have to satisfy, in stitches of its own gauge.

@@ -126,6 +126,8 @@ pub(super) struct Solver<'a> {
     /// True once a part can't be worked.
     failed: bool,
     pub(super) standing: Option<Standing>,
+    /// Depth that the parts so far lack of what is wanted of them, mm; below zero where they are deeper.
+    pub(super) lacks: f64,
     pub(super) memory: Memory,
     pub(super) foundation: Foundation,
     /// Yarn that a written round named last, index into the design's colours.
@@ -153,6 +155,7 @@ impl<'a> Solver<'a> {
             report: Report::new(),
             failed: false,
             standing: None,
+            lacks: 0.0,
             memory: Memory::default(),
             foundation: Foundation::Ring,
             named: None,

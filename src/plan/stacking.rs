@@ -31,6 +31,16 @@ pub struct Polygon {
 }
 
 impl Polygon {
+    /// Radius to the sides over that of a circle of the same circumference: π / (n tan(π / n)).
+    pub fn flatness(&self) -> f64 {
+        TURN / 2.0 / (f64::from(self.corners) * self.half().tan())
+    }
+
+    /// Half the angle that a side is seen under from the middle.
+    pub fn half(&self) -> Angle {
+        Angle::from_radians(TURN / 2.0 / f64::from(self.corners))
+    }
+
     fn of(corners: u32, around: Mm) -> Self {
         let (n, half) = (f64::from(corners), Angle::from_radians(TURN / 2.0 / f64::from(corners)));
         Self {
@@ -65,6 +75,11 @@ pub fn share_stacked(below: &Round, above: &Round) -> Option<f64> {
 }
 
 impl SizePlan {
+    /// The polygons that all parts end as; nothing where any is round, which draws the others round.
+    pub fn polygons(&self) -> Option<Vec<Polygon>> {
+        self.parts.iter().map(|part| self.stacking(part).polygon).collect()
+    }
+
     /// How the shaping of a part is stacked.
     pub fn stacking(&self, part: &PartPlan) -> Stacking {
         let own = |round: &Round| (part.first..=part.last).contains(&round.number);

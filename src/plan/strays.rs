@@ -22,6 +22,8 @@ pub(super) struct Stray {
     off: Mm,
     /// Circumference wanted.
     wanted: Mm,
+    /// The share of its circumference by which any round of the part strays, and so the tolerance that would do.
+    enough: f64,
 }
 
 impl Stray {
@@ -40,10 +42,11 @@ impl Solver<'_> {
             let over = off.abs() / task.allowed.get(round).copied().unwrap_or(f64::INFINITY);
             (over > 1.0 + EPSILON).then_some((round, off, f64::from(*count) - off, over))
         };
-        let strays = counts.iter().enumerate().skip(usize::from(said)).filter_map(beyond);
-        let Some((round, off, wanted, _)) = strays.max_by(|a, b| a.3.total_cmp(&b.3)) else { return };
+        let strays = || counts.iter().enumerate().skip(usize::from(said)).filter_map(beyond);
+        let Some((round, off, wanted, _)) = strays().max_by(|a, b| a.3.total_cmp(&b.3)) else { return };
+        let enough = strays().map(|(_, off, wanted, _)| off.abs() / wanted).fold(0.0, f64::max);
         let (off, wanted) = (Mm::new(off * width), Mm::new(wanted * width));
-        self.strays.push(Stray { part: self.parts.len(), round: first + round as u32, off, wanted });
+        self.strays.push(Stray { part: self.parts.len(), round: first + round as u32, off, wanted, enough });
     }
 }
 
@@ -85,7 +88,7 @@ impl Stray {
             tidy(share * 100.0, 1),
         );
         // Rounded up, so that what is written is enough.
-        let enough = (share * 200.0 + EPSILON).ceil() / 2.0;
+        let enough = (self.enough * 200.0 + EPSILON).ceil() / 2.0;
         let cure = if enough <= WIDEST * 100.0 {
             format!("no counts of this part stay nearer; `tolerance: {} %` says that this will do", tidy(enough, 1))
         } else {
@@ -146,11 +149,11 @@ mod tests {
         assert!(one.message.starts_with("round 2 of the crown of size "), "{}", one.message);
         assert!(one.message.contains(" under its circumference, where `tolerance` allows 1 %"), "{}", one.message);
         assert_eq!(plan.sizes.iter().map(|size| size.warnings.len()).sum::<usize>(), 1);
-        let (_, told) = dome("ring of 9", "tolerance: 1 %");
+        let (_, told) = dome("ring of 10", "tolerance: 1 %");
         let help = told[0].help.as_deref().unwrap_or_default();
         let (_, cure) = help.split_once('`').and_then(|(_, rest)| rest.split_once("tolerance: ")).unwrap_or(("", help));
         let cure = cure.split('`').next().unwrap_or_default();
-        let (_, told) = dome("ring of 9", &format!("tolerance: {cure}"));
+        let (_, told) = dome("ring of 10", &format!("tolerance: {cure}"));
         assert!(told.is_empty(), "{cure}: {told:?}");
     }
 }

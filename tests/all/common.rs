@@ -98,7 +98,7 @@ pub fn bare(title: &str, kind: Kind) -> Design {
         parts: Vec::new(),
         finish: said(Finish::FastenOff),
         prefer: Preference::Balanced,
-        tolerance: Tolerance::Share(0.02),
+        tolerance: Tolerance::Usual,
         shaping: Shaping::Scattered,
     }
 }

@@ -199,7 +199,7 @@ fn every_chart_stands_over_its_symbols_or_they_have_a_section() {
 
 #[test]
 fn a_table_that_goes_on_says_what_goes_on() {
-    let document = laid_out(&example("slipway-sun-hat"), &Options::new(Paper::a4()));
+    let document = laid_out(&example("harvest-table-mat"), &Options::new(Paper::a4()));
     let heads = document.pages.iter().flat_map(|page| &page.pieces).filter_map(|piece| match &piece.content {
         Content::Items(items) => Some((piece.owner, items)),
         Content::Drawing(_) => None,

@@ -58,8 +58,11 @@ fn draw(plan: &Plan, sizes: &[usize], options: &SchematicOptions) -> Drawing {
     schematic(plan, sizes, &chosen, options)
 }
 
+/// A straight piece of ink, and whether it is dashed, as a head is, which gives way to letters with a halo.
+type Line = ([Point; 2], bool);
+
 /// Every text and every straight piece of ink of a drawing.
-fn ink(items: &[Item], texts: &mut Vec<TextItem>, lines: &mut Vec<[Point; 2]>) {
+fn ink(items: &[Item], texts: &mut Vec<TextItem>, lines: &mut Vec<Line>) {
     for item in items {
         match item {
             Item::Text(text) => texts.push(text.clone()),
@@ -67,13 +70,14 @@ fn ink(items: &[Item], texts: &mut Vec<TextItem>, lines: &mut Vec<[Point; 2]>) {
             Item::Symbol(_) => {}
             Item::Path(path) => {
                 let (mut at, mut start) = (Point::ZERO, Point::ZERO);
+                let dashed = path.stroke.as_ref().is_some_and(|stroke| !stroke.dashes.is_empty());
                 kurbo::flatten(&path.path, 0.05, |element| match element {
                     PathEl::MoveTo(p) => (at, start) = (p, p),
                     PathEl::LineTo(p) => {
-                        lines.push([at, p]);
+                        lines.push(([at, p], dashed));
                         at = p;
                     }
-                    PathEl::ClosePath => lines.push([at, start]),
+                    PathEl::ClosePath => lines.push(([at, start], dashed)),
                     PathEl::QuadTo(..) | PathEl::CurveTo(..) => {}
                 });
             }
@@ -108,8 +112,8 @@ fn collisions(drawing: &Drawing) -> Vec<String> {
         if corners.iter().any(|&corner| !drawing.bounds.inflate(0.01, 0.01).contains(corner)) {
             complaints.push(format!("“{}” leaves the drawing", text.text));
         }
-        for line in &lines {
-            if crosses(line, text) {
+        for (line, dashed) in &lines {
+            if !(*dashed && text.halo > 0.0) && crosses(line, text) {
                 complaints.push(format!("“{}” stands on a line {line:?}", text.text));
             }
         }
@@ -119,7 +123,7 @@ fn collisions(drawing: &Drawing) -> Vec<String> {
             }
         }
     }
-    for line in lines.iter().flatten() {
+    for line in lines.iter().flat_map(|(line, _)| line) {
         if !drawing.bounds.inflate(0.3, 0.3).contains(*line) {
             complaints.push(format!("a line leaves the drawing at {line:?}"));
         }
@@ -179,7 +183,13 @@ fn ink_is_to_scale() {
     ink(&drawing.items, &mut Vec::new(), &mut lines);
     let across = 60.0 * fabric::W / core::f64::consts::PI / 2.0;
     let level = |line: &&[Point; 2]| (line[0].y - line[1].y).abs() < 1e-6 && (line[0].x + line[1].x).abs() < 1e-6;
-    assert!(lines.iter().filter(level).any(|line| ((line[0].x - line[1].x).abs() - across).abs() < 1e-3));
+    assert!(
+        lines
+            .iter()
+            .map(|(line, _)| line)
+            .filter(level)
+            .any(|line| ((line[0].x - line[1].x).abs() - across).abs() < 1e-3)
+    );
 }
 
 #[test]
@@ -199,6 +209,24 @@ fn measures_are_what_a_tape_finds_and_the_drawing_shows_them() {
         let lying = of(MeasureKind::LyingFlat).next().expect("an opening");
         assert!((lying.value / size.finished - 0.5).abs() < 0.02, "{:?} of {:?}", lying.value, size.finished);
     }
+}
+
+/// A regular hexagon with sides a is 2a wide from corner to corner and √3 a from side to side.
+#[test]
+fn what_is_shaped_in_corners_is_measured_and_drawn_as_a_polygon() {
+    let text = "title: Six\nkind: mat\nswatch: {stitch: sc, stitches: 20, rounds: 22, width: 10, height: 10}\n\
+                sizes: {one: {around: 60}}\nwork: spiral\nshaping: 6 corners\nparts:\n  - mat: {start: ring, shape: flat}\n";
+    let plan = example(text);
+    let view = side_view(&plan, &plan.sizes[0], &predict(&plan, &plan.sizes[0]));
+    let side = plan.sizes[0].parts[0].reached.mm() / 6.0;
+    let of =
+        |kind: MeasureKind| view.measures.iter().find(|measure| measure.kind == kind).map(|found| found.value.mm());
+    let near = |kind, wanted: f64| of(kind).is_some_and(|found| (found - wanted).abs() < 1e-6);
+    assert!(near(MeasureKind::AcrossCorners, 2.0 * side), "{:?}", view.measures);
+    assert!(near(MeasureKind::AcrossFlats, 3.0_f64.sqrt() * side), "{:?}", view.measures);
+    assert_eq!(of(MeasureKind::Across).or(of(MeasureKind::Widest)), None);
+    // The outline is that from corner to corner.
+    assert!((view.reach / side - 1.0).abs() < 0.02, "{} of {side}", view.reach);
 }
 
 #[test]

@@ -147,6 +147,6 @@ fn nothing_solved_has_a_knee_a_dent_or_late_growth() {
     }
     println!("{} pieces: knee {knees:.1}°, dent {:.2} %, late {late}, edge {edges:.1} st", pieces.len(), 100.0 * dents);
     // In the tallest and widest stitches a small curve has no room to turn, and says so.
-    assert!(ridges <= 3, "{ridges} ridges");
+    assert!(ridges <= 4, "{ridges} ridges");
     assert!(odd.is_empty(), "{} of {}:\n{}", odd.len(), pieces.len(), odd.join("\n"));
 }

@@ -31,6 +31,21 @@ fn crowned(shape: Shape, settle: u32) -> Design {
     design(swatch(Stitch::SC, 20.0, 20.0), vec![size("M", 500.0)], parts)
 }
 
+/// A ball of 3 cm is 9.4 cm round: in rounds of 2 cm that is a small disc.
+#[test]
+fn a_ball_of_too_few_rounds() {
+    let ball = |around: f64| {
+        let parts = vec![part("ball", Stitch::TR, Shape::sphere(vec![Mm::new(around)])).ringed()];
+        design(swatch(Stitch::TR, 13.0, 5.0), vec![size("M", around)], parts)
+    };
+    let (code, message, help) = error(&ball(94.0));
+    assert_eq!(code, "too-short");
+    assert!(message.ends_with(" of 2.0 cm: no ball"), "{message}");
+    let least: f64 = help.split(' ').find_map(|word| word.parse().ok()).expect("a figure");
+    assert!(solve(&ball(10.0 * least), &mut Report::new()).is_some(), "{help}");
+    assert_eq!(error(&ball(9.0 * least)).0, "too-short");
+}
+
 #[test]
 fn a_side_shorter_than_half_a_round() {
     let (code, message, help) = error(&crowned(Shape::straight(vec![Mm::new(2.0)]), 0));
@@ -47,7 +62,7 @@ fn a_brim_that_would_triple_in_a_round() {
     assert!(message.starts_with("the brim of size M can't grow to 300 stitches: from "), "{message}");
     assert!(message.contains("1 shaped round, each at most 2 times the round before, come to "), "{message}");
     assert!(
-        help.contains("98.0 cm round (196 stitches) by round 17; make the part longer, let rounds triple"),
+        help.contains("100.0 cm round (200 stitches) by round 17; make the part longer, let rounds triple"),
         "{help}"
     );
 }

@@ -148,9 +148,10 @@ fn dimensions(scene: &Scene<'_>, size: &Sized<'_>, measures: &mut [Shown], sheet
 fn rank(kind: MeasureKind) -> u8 {
     match kind {
         MeasureKind::Along => 0,
-        MeasureKind::Across | MeasureKind::Widest => 1,
-        MeasureKind::Height => 2,
-        MeasureKind::Around | MeasureKind::LyingFlat => 3,
+        MeasureKind::AcrossFlats => 1,
+        MeasureKind::Across | MeasureKind::AcrossCorners | MeasureKind::Widest => 2,
+        MeasureKind::Height => 3,
+        MeasureKind::Around | MeasureKind::LyingFlat => 4,
     }
 }
 
@@ -179,7 +180,7 @@ fn places(scene: &Scene<'_>, size: &Sized<'_>, measure: &Measure) -> Vec<(Point,
             let furthest = from.x.max(to.x) > size.view.reach * scene.scale - 1.0;
             if furthest { vec![(from, to, out), left] } else { vec![left, (from, to, out)] }
         }
-        MeasureKind::Across | MeasureKind::Widest => {
+        MeasureKind::Across | MeasureKind::AcrossFlats | MeasureKind::AcrossCorners | MeasureKind::Widest => {
             let upper = (from, to, Vec2::new(0.0, -1.0));
             let lower = (from, to, Vec2::new(0.0, 1.0));
             if to.y < tall / 2.0 { vec![upper, lower] } else { vec![lower, upper] }

@@ -39,11 +39,13 @@ pub(super) fn measures(scene: &Scene<'_>) -> Vec<Shown> {
         });
         let drawn = !matches!(measure.kind, MeasureKind::Around | MeasureKind::LyingFlat);
         let own = scene.length(measure.value);
-        let across = matches!(measure.kind, MeasureKind::Across | MeasureKind::Widest);
-        let label = match (scene.lettered, across) {
-            (true, _) => letter(shown.len()),
-            (false, true) => format!("Ø\u{a0}{own}"),
-            (false, false) => own,
+        let told = |key| scene.words.with(key, &[("length", Arg::Text(&own))]);
+        let label = match measure.kind {
+            _ if scene.lettered => letter(shown.len()),
+            MeasureKind::Across | MeasureKind::Widest => format!("Ø\u{a0}{own}"),
+            MeasureKind::AcrossFlats => told("schematic-flats"),
+            MeasureKind::AcrossCorners => told("schematic-corners"),
+            MeasureKind::Along | MeasureKind::Height | MeasureKind::Around | MeasureKind::LyingFlat => own,
         };
         shown.push(Shown {
             measure: *measure,
@@ -67,6 +69,8 @@ pub(super) fn name(scene: &Scene<'_>, size: &super::Sized<'_>, measure: &Measure
     let part = measure.part.and_then(|part| size.view.parts.get(part)).map_or("", |part| part.name.as_str());
     let key = match measure.kind {
         MeasureKind::Across => "schematic-across",
+        MeasureKind::AcrossFlats => "schematic-across-flats",
+        MeasureKind::AcrossCorners => "schematic-across-corners",
         MeasureKind::Widest => "schematic-widest",
         MeasureKind::Along => "schematic-along",
         MeasureKind::Height => "schematic-height",

@@ -52,6 +52,8 @@ fn measure(plan: &Plan, size: &Sized<'_>, measure: &Measure, words: &Words) -> S
     let part = measure.part.and_then(|part| size.view.parts.get(part)).map_or("", |part| part.name.as_str());
     let key = match measure.kind {
         MeasureKind::Across => "schematic-across",
+        MeasureKind::AcrossFlats => "schematic-across-flats",
+        MeasureKind::AcrossCorners => "schematic-across-corners",
         MeasureKind::Widest => "schematic-widest",
         MeasureKind::Along => "schematic-along",
         MeasureKind::Height => "schematic-height",

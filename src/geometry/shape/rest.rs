@@ -3,7 +3,7 @@
 use super::findings::{FEW, SHOWS};
 use crate::craft::{Build, Foundation, Loops, Round, Stitch};
 use crate::design::Body;
-use crate::plan::{Plan, SizePlan};
+use crate::plan::{Plan, Polygon, SizePlan};
 use crate::units::{Mm, TURN};
 
 /// A piece of fabric at rest. Lengths in mm.
@@ -57,11 +57,15 @@ impl Rest {
             Foundation::ChainRing(chains) => sane(plan.gauge(Stitch::CH).width) * f64::from(chains) / TURN,
             Foundation::Ring | Foundation::Chain(_) => 0.0,
         };
+        // Of a polygon the radius meant is that to its sides, which goes with its rounds as that of a circle does.
+        let polygons = size.polygons().unwrap_or_default();
         let mut rises = false;
         let mut rounds = Vec::with_capacity(size.rounds.len());
         for round in &size.rounds {
             rises = rising(plan, size, round).unwrap_or(rises);
-            let measured = at_rest(plan, round);
+            let mut measured = at_rest(plan, round);
+            let flatness = polygons.get(round.part).map_or(1.0, Polygon::flatness);
+            (measured.around, measured.width) = (measured.around * flatness, measured.width * flatness);
             let foot = rounds.last().map_or(start, RestRound::radius);
             let middle = (foot + measured.radius()) / 2.0;
             rounds.push(RestRound { rises, middle, folds: round.loops() != Loops::Both, ..measured });
