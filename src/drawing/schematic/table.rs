@@ -126,7 +126,9 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &[Shown], sheet: &mut Sheet) {
 /// The scale and what the figures mean, in lines as long as they may be.
 fn notes(scene: &Scene<'_>, fits: impl Fn(&str) -> bool) -> Vec<String> {
     let mut words = vec![scene.scale_words() + "."];
-    if !scene.lettered {
+    let mut measures = scene.sizes.iter().flat_map(|size| &size.view.measures);
+    let round = measures.any(|measure| matches!(measure.kind, MeasureKind::Across | MeasureKind::Widest));
+    if !scene.lettered && round {
         words.push(scene.words.say("schematic-note-across"));
     }
     words.push(scene.words.say("schematic-note-along"));

@@ -36,8 +36,8 @@
 //! near the one wanted; the last count is within half a repeat of its target, a repeat being |Δ| of the last shaped
 //! round, or is the nearest whole stitch (a part without any shaping keeps the count it is given); and |dₖ| is at most
 //! f τₖ, and no more than the design allows where it says so, for the first row of [`FAR`] that leaves any solution:
-//! the order of rates is given up before what the design allows, and that before it is far (but never with windows of
-//! more than [`MOST_PAIRS`]: so far off, so large a piece is refused).
+//! the order of rates is given up before what the design allows, where it minds more than the edge, and that before it
+//! is far (but never with windows of more than [`MOST_PAIRS`]: so far off, so large a piece is refused).
 //!
 //! The last limit keeps the windows of counts narrow, so that the cost is linear in rounds; [`path`] says what else is
 //! left out and why it can't matter.
@@ -236,6 +236,9 @@ fn solutions(task: &Task) -> Option<(Attempt, Vec<Choice>)> {
         return None;
     }
     for (rank, limits) in FAR.into_iter().enumerate() {
+        if limits.2 == Held::All && !limits.1 && !task.strict() {
+            continue;
+        }
         if pairs(&task.windows(limits.0, limits.2)) > MOST_PAIRS {
             return None;
         }
@@ -261,6 +264,11 @@ fn pairs(windows: &[(u32, u32)]) -> u64 {
 }
 
 impl Task {
+    /// True where the design minds what rounds before the last one come to: shaping then gives up its order for it.
+    fn strict(&self) -> bool {
+        self.allowed.iter().rev().skip(1).any(|allowed| allowed.is_finite())
+    }
+
     /// Weight λ of what is hard to remember.
     pub(super) fn lambda(&self) -> f64 {
         match self.prefer {

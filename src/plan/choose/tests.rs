@@ -230,6 +230,9 @@ impl Exhaust<'_> {
 /// Everything that the first attempt that finds anything finds; nothing after two of them, as the others see too many counts.
 fn exhaust(task: &Task) -> Vec<Found> {
     for (far, ordered, held) in FAR.into_iter().take(if task.bands.len() > 3 { 1 } else { 2 }) {
+        if held == Held::All && !ordered && !(task.bands.len() > 1 && task.allowed[0].is_finite()) {
+            continue;
+        }
         let order = if ordered { task.order } else { Order::Any };
         let mut gaits = task.gaits(None);
         if let Entry::First { least, most } = task.entry {
