@@ -16,11 +16,15 @@ mod bad_wishes;
 
 mod by_kind;
 
+mod cases;
+
 mod chart;
 
 mod commands;
 
 mod examples;
+
+mod fuzz;
 
 mod guide;
 
@@ -57,6 +61,8 @@ mod solver_refusals;
 mod solver_samples;
 
 mod special;
+
+mod supply;
 
 mod symbols;
 

@@ -41,8 +41,8 @@ const MOST_LEAN: f64 = 40.0;
 /// A label that touches strokes by less than this is no demerit, mm: its letters don't fill the line they are measured as.
 const LABEL_GRACE: f64 = 0.02;
 
-/// Side of the squares in which neighbours are looked for, mm.
-const SQUARE: f64 = 5.0;
+/// Least and greatest side of the squares in which neighbours are looked for, mm.
+const SQUARES: (f64, f64) = (0.2, 5.0);
 
 /// One placed symbol.
 struct Standing {
@@ -136,21 +136,30 @@ fn alone(standing: &[Standing]) -> Vec<Demerit> {
     found
 }
 
-/// Squares that a rectangle touches.
-fn squares(rect: Rect) -> impl Iterator<Item = (i64, i64)> {
-    let [x0, x1, y0, y1] = [rect.x0, rect.x1, rect.y0, rect.y1].map(|value| (value / SQUARE).floor() as i64);
+/// Side of squares that hold a few symbols each, however small these are: with more of them in a square, each would be held
+/// against many that it can't meet.
+fn side(standing: &[Standing]) -> f64 {
+    let rooms = standing.iter().map(|one| extent(&one.strokes)).map(|room| room.width().max(room.height()));
+    let mean = rooms.sum::<f64>() / standing.len().max(1) as f64;
+    (1.5 * mean).clamp(SQUARES.0, SQUARES.1)
+}
+
+/// Squares of a side that a rectangle touches.
+fn squares(rect: Rect, side: f64) -> impl Iterator<Item = (i64, i64)> {
+    let [x0, x1, y0, y1] = [rect.x0, rect.x1, rect.y0, rect.y1].map(|value| (value / side).floor() as i64);
     let (xs, ys) = (x0..=x1, y0..=y1);
     xs.flat_map(move |x| ys.clone().map(move |y| (x, y)))
 }
 
 fn meeting(standing: &[Standing]) -> Vec<Demerit> {
     let mut grid: BTreeMap<(i64, i64), Vec<usize>> = BTreeMap::new();
-    let mut found = Vec::new();
+    let (mut found, side) = (Vec::new(), side(standing));
     let boxes: Vec<Rect> = standing.iter().map(|one| extent(&one.strokes)).collect();
     for (index, one) in standing.iter().enumerate() {
         // Only what lies in the same squares can meet it, so time stays linear. Sorted, so that the order is that of
         // the rounds.
-        let mut near: Vec<usize> = squares(boxes[index]).filter_map(|at| grid.get(&at)).flatten().copied().collect();
+        let mut near: Vec<usize> =
+            squares(boxes[index], side).filter_map(|at| grid.get(&at)).flatten().copied().collect();
         near.sort_unstable();
         near.dedup();
         for other in near {
@@ -165,20 +174,21 @@ fn meeting(standing: &[Standing]) -> Vec<Demerit> {
                 found.push(Demerit { kind: DemeritKind::Overlap, round: one.round, amount: depth, at });
             }
         }
-        squares(boxes[index]).for_each(|at| grid.entry(at).or_default().push(index));
+        squares(boxes[index], side).for_each(|at| grid.entry(at).or_default().push(index));
     }
     found
 }
 
 fn touched(standing: &[Standing], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
+    let side = side(standing);
     let mut grid: BTreeMap<(i64, i64), Vec<usize>> = BTreeMap::new();
     for (index, (_, label)) in labels.iter().enumerate() {
-        squares(label.bounds()).for_each(|at| grid.entry(at).or_default().push(index));
+        squares(label.bounds(), side).for_each(|at| grid.entry(at).or_default().push(index));
     }
     let mut found = Vec::new();
     for one in standing {
         let room = extent(&one.strokes);
-        let mut near: Vec<usize> = squares(room).filter_map(|at| grid.get(&at)).flatten().copied().collect();
+        let mut near: Vec<usize> = squares(room, side).filter_map(|at| grid.get(&at)).flatten().copied().collect();
         near.sort_unstable();
         near.dedup();
         for (round, label) in near.into_iter().filter_map(|index| labels.get(index)) {

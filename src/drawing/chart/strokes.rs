@@ -79,10 +79,21 @@ pub(super) fn depth(one: &[(Line, f64)], other: &[(Line, f64)]) -> f64 {
     let mut deepest = f64::NEG_INFINITY;
     for (line, half) in one {
         for (with, other_half) in other {
-            deepest = deepest.max(half + other_half - distance(*line, *with));
+            // Two pieces are no nearer than the boxes round them: most pairs need no closer look.
+            let most = half + other_half - apart(*line, *with);
+            if most > deepest {
+                deepest = deepest.max(half + other_half - distance(*line, *with));
+            }
         }
     }
     deepest
+}
+
+/// The greater of the gaps between the boxes of two straight pieces across and down; 0 where the boxes overlap.
+fn apart(one: Line, other: Line) -> f64 {
+    let gap = |a: f64, b: f64, c: f64, d: f64| (c.min(d) - a.max(b)).max(a.min(b) - c.max(d));
+    let across = gap(one.p0.x, one.p1.x, other.p0.x, other.p1.x);
+    across.max(gap(one.p0.y, one.p1.y, other.p0.y, other.p1.y)).max(0.0)
 }
 
 /// Distance of two straight pieces.
