@@ -10,7 +10,7 @@ use super::{
     Drawing, Ends, Group, Ink, Item, Origin, PathItem, ROUGH, Role, Sign, Stroke, Symbol, SymbolItem, TextItem,
 };
 use crate::craft::{Begin, Close, Foundation, Loops, Op, Round, Stitch, Terms};
-use crate::design::{Finish, Hand};
+use crate::design::Hand;
 use crate::font::Face;
 use crate::geometry::rings::Row;
 use crate::notation::write::Writer;
@@ -79,10 +79,6 @@ pub fn signs(size: &SizePlan) -> Vec<Sign> {
     for round in &size.rounds {
         round.ops.iter().for_each(|op| op_signs(op, &mut used));
         round_signs(round, &mut used);
-    }
-    match size.finish {
-        Finish::StepDown => drop(used.insert(Sign::StepDown)),
-        Finish::FastenOff | Finish::SlipStitchEdge => {}
     }
     for stitch in &size.step_down {
         used.insert(Sign::Stitch(*stitch, Loops::Both));

@@ -22,7 +22,6 @@ impl Story<'_> {
     pub(super) fn finishing(&self) -> Section {
         let mut items = Vec::new();
         let first = self.plan.sizes.first();
-        let step_down = first.map(|size| size.step_down.as_slice()).unwrap_or_default();
         // An edge of slip stitch is a round of the plan already.
         let edged = first.and_then(|size| size.rounds.last()).is_some_and(|round| round.stitch == Stitch::SL_ST);
         let tail = match self.plan.design.units {
@@ -31,18 +30,14 @@ impl Story<'_> {
         };
         let tail = ("tail", Arg::Text(tail));
         items.push(match self.plan.design.finish.value {
-            Finish::StepDown if !step_down.is_empty() => {
-                let names: Vec<String> = step_down.iter().map(|stitch| self.writer().short(*stitch)).collect();
-                let count = ("count", Arg::Count(names.len() as u32));
-                self.words.with("page-finish-step-down", &[("stitches", Arg::Text(&names.join(", "))), count, tail])
-            }
             _ if first.is_some_and(SizePlan::draws_up) => self.words.with("page-finish-draw-up", &[tail]),
             Finish::SlipStitchEdge if !edged => self.words.with("page-finish-edge", &[tail]),
             Finish::SlipStitchEdge | Finish::FastenOff | Finish::StepDown => {
-                self.words.with("page-finish-off", &[tail])
+                // The other way to end is told in the same breath: whoever has cut and joined can't take it any more.
+                let usual = self.words.with("page-finish-off", &[tail]);
+                [Some(usual), self.invisible()].into_iter().flatten().collect::<Vec<_>>().join(" ")
             }
         });
-        items.extend(self.invisible());
         if first.is_some_and(|size| size.foundation == Foundation::Ring) {
             items.push(self.say("page-finish-ring"));
         }
@@ -60,7 +55,7 @@ impl Story<'_> {
     }
 
     /// How the end is made invisible, where rounds are joined and the last one stays open.
-    fn invisible(&self) -> Option<String> {
+    pub(super) fn invisible(&self) -> Option<String> {
         let size = self.plan.sizes.first().filter(|size| !size.draws_up())?;
         let joined = size.rounds.last()?.close == Close::Join;
         joined.then(|| self.say("page-finish-invisible"))

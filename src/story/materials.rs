@@ -16,7 +16,7 @@ const OVER: [(Mm, &str); 2] = [(Mm::from_cm(10.0), "10\u{a0}cm"), (Mm::from_inch
 const ONE_DECIMAL: f64 = 10.0;
 /// Most assumed gauges that are told in a line each.
 const FEW_ASSUMED: usize = 2;
-/// Amounts of yarn under this are told to the metre, yard or gram; above it to the next five.
+/// Of less than so many metres the amounts are told to the metre, yard and gram; of more to the next five.
 const BY_ONES: f64 = 50.0;
 /// Rounds after which the height of the rounds is measured on the piece itself (common practice).
 const FIVE: usize = 5;
@@ -249,8 +249,10 @@ impl Story<'_> {
     }
 
     fn amount_cells(&self, yarn: &YarnUse) -> Vec<Cell> {
-        // Never less than is needed: upward, and to the next five where it is much.
-        let up = |value: f64| if value < BY_ONES { value.ceil() } else { (value / 5.0).ceil() * 5.0 };
+        // Never less than is needed: upward, and to the next five where it is much. Length and weight of one yarn alike,
+        // so that they agree by the ball.
+        let much = yarn.metres >= BY_ONES;
+        let up = |value: f64| if much { (value / 5.0).ceil() * 5.0 } else { value.ceil() };
         let yards = self.in_inches().then_some(yarn.metres / YARD);
         let amounts = yards.into_iter().chain([yarn.metres, yarn.grams]);
         amounts.map(|value| Cell::new(self.number(up(value)))).collect()

@@ -56,7 +56,16 @@ impl Story<'_> {
                 blocks.push(Block::Table(self.part_rounds(part, &title)));
             }
         }
+        blocks.extend(self.step_down().map(Block::text));
         self.section("rounds", "page-rounds", true, blocks)
+    }
+
+    /// How a spiral comes down after its last round, the same in every size; nothing where it doesn't.
+    fn step_down(&self) -> Option<String> {
+        let stitches = &self.plan.sizes.first()?.step_down;
+        let names: Vec<String> = stitches.iter().map(|stitch| self.writer().short(*stitch)).collect();
+        let args = [("stitches", Arg::Text(&names.join(", "))), ("count", Arg::Count(names.len() as u32))];
+        (!names.is_empty()).then(|| self.words.with("page-finish-step-down", &args))
     }
 
     /// True where the rounds of all sizes stand side by side.

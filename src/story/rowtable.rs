@@ -1,6 +1,7 @@
 //! The row table: what stands in each line of the written rounds, as data. Pages, pictures and texts draw it.
 
 use crate::craft::Counted;
+use crate::craft::{Build, Round};
 use crate::geometry::{RoundShape, SideShape};
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction, Label, Numbers, Phrase, across, lines, sized_lines};
@@ -107,7 +108,7 @@ impl RowTable {
                 counts: vec![Some(line.count)],
                 changes: vec![at(line.first).map(|round| size.piece().change(round))],
                 colour: line.colour,
-                reached: reached.map(|round| grown(round, part.grows)),
+                reached: reached.zip(at(line.last)).map(|(shape, round)| grown(plan, round, shape, part.grows)),
                 rounds: line.last - line.first + 1,
             });
         }
@@ -180,10 +181,14 @@ fn flat_or_upright(shape: &SideShape, part: &crate::plan::PartPlan) -> Grows {
     if out > down { Grows::Across } else { Grows::Down }
 }
 
-fn grown(round: &RoundShape, grows: Grows) -> Mm {
+/// The measure of a part after a round: the width that its counts make, as everywhere else that one is printed, or the
+/// depth of the predicted shape.
+fn grown(plan: &Plan, round: &Round, shape: &RoundShape, grows: Grows) -> Mm {
+    let fabric = round.stitch.row().build != Build::Slip;
     match grows {
-        Grows::Across => round.radius * 2.0,
-        Grows::Down => round.height,
+        Grows::Across if fabric => plan.gauge(round.stitch).circumference(round.after) / core::f64::consts::PI,
+        Grows::Across => shape.radius * 2.0,
+        Grows::Down => shape.height,
     }
 }
 

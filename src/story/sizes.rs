@@ -1,6 +1,7 @@
 //! Sizes and what the counts make of them.
 
 use super::Story;
+use crate::craft::Stitch;
 use crate::design::SizeFigure;
 use crate::design::hats::{uk_hat_size, us_hat_size};
 use crate::geometry::sideview::{MeasureKind, side_view};
@@ -29,6 +30,8 @@ impl Story<'_> {
         if let Some(table) = self.depth_asked() {
             blocks.push(Block::Heading(self.say("page-depth-asked")));
             blocks.push(Block::text(self.say("page-depth-note")));
+            let brim = self.plan.sizes.iter().any(|size| self.plan.brim(size).is_some());
+            blocks.extend(brim.then(|| Block::text(self.say("page-depth-brim"))));
             blocks.push(Block::Table(table));
         }
         blocks.extend(
@@ -36,6 +39,9 @@ impl Story<'_> {
         );
         blocks.push(Block::Heading(self.say("page-measures")));
         blocks.push(Block::text(self.say("page-measures-note")));
+        let last = self.plan.sizes.iter().filter_map(|size| size.rounds.last());
+        let edged = last.into_iter().any(|last| last.stitch == Stitch::SL_ST);
+        blocks.extend(edged.then(|| Block::text(self.say("page-measures-edge"))));
         blocks.push(Block::Table(self.part_table()));
         self.section("sizes", "page-sizes", true, blocks)
     }

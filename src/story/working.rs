@@ -1,7 +1,7 @@
 //! How the piece is worked, and the abbreviations.
 
 use super::Story;
-use crate::craft::{Begin, Build, Close, Foundation, Loops, Op, Round, Spot, Stitch, Terms, abbreviation};
+use crate::craft::{Begin, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms, abbreviation};
 use crate::design::{Hand, Work};
 use crate::notation::{Gaps, across};
 use crate::plan::SizePlan;
@@ -20,7 +20,12 @@ impl Story<'_> {
             keys.push("page-ring-start");
         }
         match design.work {
-            Work::Joined { .. } => keys.push("page-joined"),
+            Work::Joined { .. } => {
+                keys.push("page-joined");
+                let rounds = self.plan.sizes.iter().flat_map(|size| &size.rounds);
+                let counts = |round: &Round| matches!(round.begin, Begin::Chain { counts: true, .. });
+                keys.extend(rounds.into_iter().any(counts).then_some("page-join-chain"));
+            }
             Work::Spiral => {
                 keys.push("page-spiral");
                 if self.plan.sizes.iter().any(|size| size.rises()) {
@@ -35,6 +40,10 @@ impl Story<'_> {
         }
         keys.push("page-turned-never");
         keys.push("page-repeats");
+        let ops = self.plan.sizes.iter().flat_map(|size| &size.rounds).flat_map(|round| &round.ops);
+        let grouped = ops.into_iter().any(|op| matches!(op.made, Made::Mixed(_)));
+        let rises = self.plan.sizes.iter().any(|size| size.rises());
+        keys.extend((grouped || rises).then_some("page-groups"));
         keys.push("page-counts");
         if self.stitches().iter().any(|stitch| stitch.row().build == Build::Chain) {
             keys.push("page-chains-counted");
@@ -43,6 +52,7 @@ impl Story<'_> {
         if self.plan.sizes.iter().filter_map(|size| size.rounds.last()).any(|last| last.stitch == Stitch::SL_ST) {
             keys.push("page-edge-loosely");
         }
+        keys.extend(self.invisible().map(|_| "page-last-join"));
         if !self.illustrations.charts.is_empty() {
             keys.push(match design.hand {
                 Hand::Right => "page-hand-right",
@@ -56,6 +66,12 @@ impl Story<'_> {
             let shown =
                 names.split_first().map_or(String::new(), |(first, rest)| format!("{first} ({})", rest.join(", ")));
             items.push(vec![Run::new(self.words.with("page-brackets", &[("sizes", Arg::Text(&shown))]))]);
+            let rows = self.tables().iter().flat_map(|table| &table.parts).flat_map(|part| &part.rows);
+            let spare = rows.into_iter().any(|row| {
+                let spans = || row.numbers.iter().flatten().map(|(first, last)| last - first);
+                spans().min() != spans().max()
+            });
+            items.extend(spare.then(|| vec![Run::new(self.say("page-boxes-spare"))]));
         }
         self.section("working", "page-working", false, vec![Block::List { numbered: false, items }])
     }

@@ -415,7 +415,6 @@ key-ring = adjustable ring
 key-start = start here
 key-direction = direction of work
 key-join = slip stitch to join the round
-key-step-down = step down at the end of the spiral
 key-label = round { $round }, { $count } stitches
 key-band = rounds { $from } to { $to }, alike: { $count } stitches each
 key-parting = a new part begins
@@ -522,8 +521,8 @@ page-gauge = { $stitches } { $stitch } and { $rounds } rounds over { $length }
 page-gauge-worked = The swatch: { $stitches } { $stitch } and { $rounds } rounds = { $size }
 page-gauge-assumed = (assumed from the usual height ratios: work a swatch of it too)
 page-gauges-assumed = Over { $length }, assumed from the usual height ratios: work a swatch of each of these too.
-page-gauge-advice = Work the swatch in the round, wash and dry it as the piece will be, then measure. More stitches than this: take a larger hook. Fewer: a smaller one.
-page-five-rounds = After five rounds, lay a tape along the fabric: they should measure { $length }. If yours differ, work more or fewer of the rounds that keep their count, until the part has its length.
+page-gauge-advice = Work a larger piece in the round, such as a tube or the first rounds of the pattern; wash and dry it as the piece will be, then measure so many stitches and rounds within it. More stitches than this: take a larger hook. Fewer: a smaller one.
+page-five-rounds = After five rounds, lay a tape along the fabric: they should measure { $length }. If yours differ, make up for it later: work more or fewer of the rounds that keep their count, until the whole has the depth or height that the sizes give.
 page-five-rounds-flat = After five rounds, lay a tape from the middle to the edge: they should measure { $length }. Taller rounds make the piece cup, shorter ones make it ruffle: change the hook.
 page-head = Head
 page-finished = Finished around
@@ -546,10 +545,12 @@ page-measures-note = Around is measured at the end of the part, length along the
     [UK] tension
    *[US] gauge
 } above.
+page-measures-edge = A round of slip stitches at the edge counts as a round and adds no length.
 page-depth-asked = How deep a head asks for
 page-to-brow = To the brow
 page-over-ears = Over the ears
-page-depth-note = Depth runs from the middle of the crown along the fabric to the edge, or to where a brim begins. By common practice a third of the head’s circumference reaches the brow and four tenths cover the ears. Heads differ by 2 to 3 cm (about an inch): try it on before the last rounds.
+page-depth-note = Depth runs from the middle of the crown along the fabric to the edge. By common practice a third of the head’s circumference reaches the brow and four tenths cover the ears; a shallower hat sits above the brow. Heads differ by 2 to 3 cm (about an inch): try it on while the side grows.
+page-depth-brim = Where there is a brim, the depth ends where it begins.
 page-size-source = Head measurements: { $source }
 page-source-who = WHO Child Growth Standards 2006
 page-source-uk90 = UK 1990 growth reference
@@ -584,32 +585,36 @@ page-terms = { $terms ->
        *[US] Stitch names are US terms.
     }
 page-ring-start = For the adjustable ring, cross the yarn into a loop, draw up a loop through it and work the first round into it, round both strands. Pull the tail to close the ring after round 1 or 2; secure it when finishing.
-page-joined = To join, insert the hook under both loops of the first stitch of the round (of a chain that counts, into its top chain), yarn over and draw through everything: a slip stitch. It closes the round and never counts as a stitch.
+page-joined = To join, insert the hook under both loops of the first stitch of the round, yarn over and draw through everything: a slip stitch. It closes the round and never counts as a stitch.
+page-join-chain = Where a chain counts as the first stitch, join into its top chain.
 page-chain-counts = The chains at the start of a round count as its first stitch.
 page-chain-counts-not = The chains at the start of a round do not count as a stitch.
 page-chain-counts-mixed = The chains at the start of a round count as its first stitch only where the round says so.
 page-chain-foot-counts = A chain that counts stands on the stitch that was joined to; the next stitch goes into the one after it, unless the round says “in same st”.
 page-chain-foot-counts-not = After a chain that does not count, the first stitch goes into the stitch at the foot of the chain, the one that was joined to.
 page-chain-foot-led = Where slip stitches lead to the start of a round, the chain stands where the last of them went.
-page-seam = The joins wander a little to one side from round to round, because stitches do not stand exactly above each other. That is no mistake: a round begins at its first stitch, wherever that comes to lie.
-page-spiral = The rounds run on in a spiral, without a join. Put a marker into the first stitch of each round and move it up.
+page-seam = The joins wander a little to one side from round to round, because stitches do not stand exactly above each other. That is no mistake: a round begins at its first stitch, wherever that comes to lie; the stitch marker keeps it.
+page-spiral = The rounds run on in a spiral, without a chain to begin with and without a join. Put a marker into the first stitch of each round and move it up.
 page-turned-never = The work is never turned: the right side faces you throughout.
 page-fold-side = Folded outward, the part “{ $part }” shows its wrong side. If its right side is to show, turn the work before round { $round }, work that round into the back loops instead of the front loops, and go on in that direction.
 page-fold-loose = To lie smoothly over a thick fabric, the folded part needs a larger hook, or three to four stitches more, added evenly in its first round.
 page-stuff = Stuff firmly before round { $round }, and once more before the last round.
-page-edge-loosely = Work the edge of slip stitches loosely, or with a larger hook, so that it does not draw in.
+page-edge-loosely = Work the edge of slip stitches loosely, or with a larger hook, so that it does not draw in. Its first slip stitch goes into the first stitch of the round below, the one joined to.
+page-last-join = The last round can end without a visible join: read “Finishing” before you close it.
 page-spiral-rise = The first round begins with shorter stitches, so that the spiral rises without a step.
 page-hand-right = Charts are read from the middle outward, anticlockwise.
 page-hand-left = Charts are drawn for the left hand: read them from the middle outward, clockwise.
 page-repeats = Square brackets [ ] hold what is repeated; the number after them is how often it is worked in all.
+page-groups = Round brackets ( ) hold what is worked into one place.
 page-counts = The number of stitches stands with every round. Count at the end of each one.
 page-chains-counted = Chains between stitches make spaces. Spaces are counted apart from stitches: (12 dc, 12 ch-2 sps) is twelve stitches and twelve spaces.
 page-brackets = Where sizes differ, the numbers stand as { $sizes }; a dash means none for that size.
+page-boxes-spare = Where sizes differ in their rounds, the boxes serve the size that has most: leave those over unticked.
 page-colour-joined = Change colour in the slip stitch that joins the round before: draw the new yarn through the stitch and the loop on the hook.
 page-colour-spiral = Change colour on the last pull-through of the stitch before: drop the old yarn and draw the new one through the last loops on the hook.
-page-colour-carry = Carry a yarn up loosely on the wrong side where it is needed again within three rounds; otherwise cut it, leaving a tail to weave in.
+page-colour-carry = Carry a yarn up loosely on the wrong side past one or two rounds of another colour; where more lie between, cut it, leaving a tail to weave in.
 page-colour-cut = Cut the old yarn, leaving a tail to weave in.
-page-colour-step = In a spiral a change of colour shows as a step of one round at the marker. To soften it, when weaving in, draw a strand of the old colour with a needle over the lower half of the first stitch of the new one. No stitch is added or left out, so every count stays.
+page-colour-step = In a spiral a change of colour shows as a step of one round at the marker. To soften it, when weaving in, draw a strand of the old colour (its tail, or a piece cut for it) with a needle over the lower half of the first stitch of the new one. No stitch is added or left out, so every count stays.
 page-abbreviations = Abbreviations
 page-short = Short
 page-meaning = Meaning
@@ -709,8 +714,8 @@ page-finish-edge = Work one slip stitch loosely into each stitch of the last rou
 page-finish-step-down = { $count ->
         [one] Bring the spiral down with a single { $stitches } into the next stitch, so that the edge lies level.
        *[other] Bring the spiral down over the next { $count } stitches with one each of { $stitches }, in this order, one into each stitch, so that the edge lies level.
-    } Then cut the yarn, leaving a tail of { $tail }, and draw it through.
-page-finish-invisible = For an edge without a step, leave out the last slip stitch: cut the yarn, draw its end out of the last stitch, pass it with a needle under both loops of the second stitch of the round and back down into the last stitch, between its loops. The strand lies as a stitch on top of the first one; the count stays.
+    }
+page-finish-invisible = Or, for an edge without a step, leave out the slip stitch that joins the last round: cut the yarn, draw its end out of the last stitch, pass it with a needle under both loops of the second stitch of the round and back down into the last stitch, between its loops. The strand lies as a stitch on top of the first one; the count stays.
 page-finish-draw-up = Cut the yarn, leaving a tail of { $tail }. With a needle, pass it through the front loop of each stitch of the last round, from the middle outward, and pull until the opening is closed. Run the tail through the inside of the piece and cut it off.
 page-finish-ring = Draw the tail of the ring tight once more, run it twice round the ring and weave it in, so that the middle cannot open.
 page-finish-fold = Fold the part “{ $part }” outward along its first round, which was worked into the front loops only.

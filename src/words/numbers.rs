@@ -11,9 +11,13 @@ pub fn decimal(value: f64, places: u32, language: Language) -> String {
 const QUARTERS: [&str; 4] = ["", "¼", "½", "¾"];
 const EIGHTHS: [&str; 8] = ["", "1/8", "¼", "3/8", "½", "5/8", "¾", "7/8"];
 
-/// Inches to the nearest quarter, `22½`; under 2 inches to the nearest eighth, `1 3/8`.
+/// Under so many inches an eighth is seen: a quarter of an inch would be more than the millimetres beside it allow, and
+/// the lengths of parts would not add up to the whole.
+const FINE: f64 = 12.0;
+
+/// Inches to the nearest quarter, `22½`; under twelve to the nearest eighth, `1 3/8`.
 pub fn inches(length: Mm) -> String {
-    inches_in(length, if length.inches().abs() < 2.0 { &EIGHTHS } else { &QUARTERS })
+    inches_in(length, if length.inches().abs() < FINE { &EIGHTHS } else { &QUARTERS })
 }
 
 /// Inches to the nearest of the fractions named.
@@ -39,12 +43,12 @@ pub fn length(length: Mm, units: Units, language: Language) -> String {
     }
 }
 
-/// A length in the design's own unit, without its name: to the millimetre, or to a quarter of an inch, so that the
+/// A length in the design's own unit, without its name: to the millimetre, or to an eighth of an inch, so that the
 /// figures of a column are of one kind.
 pub fn bare(length: Mm, units: Units, language: Language) -> String {
     match units {
         Units::Cm => decimal(length.cm(), 1, language),
-        Units::Inches => inches_in(length, &QUARTERS),
+        Units::Inches => inches_in(length, &EIGHTHS),
     }
 }
 

@@ -62,11 +62,13 @@ fn way(scene: &Scene<'_>) -> Option<Item> {
     Some(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }))
 }
 
-/// The sign of the end, outside the last stitch of the last round.
+/// The sign of the end, outside the last stitch: of the last round, or of those that a spiral comes down over.
 fn end(scene: &mut Scene<'_>) -> Option<Item> {
     let ring = scene.last_ring()?;
-    let along = *ring.heads.last()?;
-    let radius = ring.head_at(along) + ring.margin + ring.crest + 0.1;
+    let down = scene.size.step_down.iter().zip(&ring.heads).next_back();
+    let last = down.map(|(stitch, along)| (*along, ring_height(*stitch)));
+    let (along, over) = last.or_else(|| ring.heads.last().map(|along| (*along, 0.0)))?;
+    let radius = ring.head_at(along) + ring.margin + ring.crest + over + 0.1;
     let (foot, head) = (scene.at(along, radius), scene.at(along, radius + 1.0));
     Some(scene.symbol(Sign::FastenOff, Sign::FastenOff.fit(), foot, head))
 }

@@ -101,15 +101,3 @@ pub(super) fn join() -> Symbol {
     pen.curve(Point::new(-0.34, -0.5), Point::new(-0.2, -0.8), Point::new(0.2, -0.8), Point::new(0.34, -0.5));
     pen.symbol()
 }
-
-/// Steps that run down to the round below.
-pub(super) fn step_down() -> Symbol {
-    let mut pen = Pen::new(WEIGHT);
-    let corners = [(0.42, -0.86), (0.14, -0.86), (0.14, -0.5), (-0.14, -0.5), (-0.14, -0.14), (-0.42, -0.14)];
-    for pair in corners.windows(2) {
-        if let [from, to] = pair {
-            pen.line(Point::from(*from), Point::from(*to));
-        }
-    }
-    pen.symbol()
-}

@@ -30,8 +30,6 @@ pub enum Sign {
     TurningChain(u8),
     /// A slip stitch that closes a joined round.
     Join,
-    /// Shorter stitches that bring a spiral down to the round below.
-    StepDown,
     /// Where the yarn is cut.
     FastenOff,
 }
@@ -206,16 +204,6 @@ impl Sign {
                 points: false,
                 loose: false,
             },
-            Self::StepDown => SignRow {
-                key: "step",
-                message: Some("key-step-down"),
-                of: Of::NOTHING,
-                fit: Fit::of(Stitch::SC),
-                stance: Stance::Turned,
-                draw: |_, _| course::step_down(),
-                points: true,
-                loose: false,
-            },
             Self::FastenOff => SignRow {
                 key: "end",
                 message: Some("key-fasten-off"),
@@ -246,7 +234,7 @@ impl Sign {
         }
         all.extend([Self::Fan(Stitch::DC, 5), Self::Space(3)]);
         all.extend([1, 2, 3].map(Self::TurningChain));
-        all.extend([Self::Join, Self::StepDown, Self::FastenOff]);
+        all.extend([Self::Join, Self::FastenOff]);
         all
     }
 
@@ -350,10 +338,9 @@ mod tests {
             Sign::Space(_) => 8,
             Sign::TurningChain(_) => 9,
             Sign::Join => 10,
-            Sign::StepDown => 11,
-            Sign::FastenOff => 12,
+            Sign::FastenOff => 11,
         });
-        assert_eq!(kinds.collect::<BTreeSet<_>>(), (0..=12).collect());
+        assert_eq!(kinds.collect::<BTreeSet<_>>(), (0..=11).collect());
     }
 
     #[test]
