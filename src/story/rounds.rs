@@ -55,8 +55,9 @@ impl Story<'_> {
                 blocks.extend(part.every.as_ref().map(|every| Block::text(every.told(&writer))));
                 blocks.push(Block::Table(self.part_rounds(part, &title)));
             }
+            // With the rounds of each size that has a table of its own: a maker reads but that one.
+            blocks.extend(self.step_down().map(Block::text));
         }
-        blocks.extend(self.step_down().map(Block::text));
         self.section("rounds", "page-rounds", true, blocks)
     }
 
