@@ -34,7 +34,7 @@ impl Writer<'_> {
         let Some(base) = stitch.built_of() else { return self.say(&key, &count_of) };
         let (of, many, stems) = (self.name(base), self.many(base), self.number(stitch.row().stems.into()));
         let made = self.several(base, count);
-        let words = [("of", &of), ("many", &many), ("stems", &stems), ("made", &made)];
+        let words = [("of", &*of), ("many", &many), ("stems", &stems), ("made", &made), ("base", base.row().id)];
         let words = words.map(|(name, text)| (name, Arg::Text(text)));
         self.say(&key, &[&count_of[..], &words].concat())
     }
@@ -121,5 +121,8 @@ mod tests {
         assert_eq!(said("en", "bpsc"), "two back post single crochets");
         assert_eq!(said("es", "bobble3"), "dos puntos mota de tres puntos altos");
         assert_eq!(said("fr", "fpdc"), "deux brides en relief avant");
+        // By the name that the abbreviations explain.
+        assert_eq!(said("de", "fphdc"), "zwei halbe Reliefstäbchen von vorne");
+        assert_eq!(said("nl", "bpsc"), "twee reliëfvasten achterlangs");
     }
 }

@@ -167,6 +167,6 @@ impl SizePlan {
 
     /// All stitches of all rounds.
     pub fn stitches(&self) -> u64 {
-        self.rounds.iter().map(|round| u64::from(round.after)).sum()
+        self.rounds.iter().map(|round| u64::from(round.stitches())).sum()
     }
 }

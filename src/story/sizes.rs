@@ -92,7 +92,8 @@ impl Story<'_> {
             SizeFigure::Height => self.height(index).map(length),
             SizeFigure::Folded => {
                 let folded = self.plan.folded(size)?;
-                self.height(index).map(|height| length(height - folded.length))
+                // A rim that is longer than the piece is high does not fold down over it.
+                self.height(index).map(|height| height - folded.length).filter(|left| *left > Mm::ZERO).map(length)
             }
             SizeFigure::HatSize => size.head.filter(|head| *head >= LEAST_LABELLED).map(|head| self.hat_size(head)),
         }

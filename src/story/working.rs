@@ -188,12 +188,16 @@ impl Story<'_> {
         self.section("abbreviations", "page-abbreviations", false, blocks)
     }
 
-    /// The stitches that the instructions name: those made, the chains that begin rounds, the slip stitch that joins.
+    /// The stitches that the instructions name: those made, the chains that begin a piece or a round, the slip stitch
+    /// that joins.
     pub(super) fn named_stitches(&self) -> Vec<Stitch> {
         let made = self.stitches();
         let rounds = || self.plan.sizes.iter().flat_map(|size| &size.rounds);
-        let chains = rounds().any(|round| matches!(round.begin, Begin::Chain { .. }));
-        let joins = rounds().any(|round| round.close == Close::Join);
+        let begun = |from: fn(Foundation) -> bool| self.plan.sizes.iter().any(|size| from(size.foundation));
+        let chains =
+            begun(|from| from != Foundation::Ring) || rounds().any(|round| matches!(round.begin, Begin::Chain { .. }));
+        let joins =
+            begun(|from| matches!(from, Foundation::ChainRing(_))) || rounds().any(|round| round.close == Close::Join);
         let ends: Vec<Stitch> = self.plan.sizes.iter().flat_map(|size| size.step_down.iter().copied()).collect();
         let named = |stitch: &Stitch| {
             made.contains(stitch)
@@ -216,15 +220,20 @@ impl Story<'_> {
     fn general_terms(&self) -> Vec<&'static str> {
         let ops = || self.plan.sizes.iter().flat_map(|size| &size.rounds).flat_map(|round| &round.ops);
         let any = |test: fn(&Op) -> bool| ops().any(test);
-        let together = match self.plan.design.terms {
-            Terms::Us => "page-tog",
-            Terms::Uk => "page-tog-uk",
+        let (together, skip) = match self.plan.design.terms {
+            Terms::Us => ("page-tog", "sk"),
+            Terms::Uk => ("page-tog-uk", "miss"),
         };
+        // An author may write the word in full.
+        let writer = self.writer();
+        let ours = |round: &&Round| !round.own().is_some_and(|own| writer.speaks(own));
+        let mut ours = self.plan.sizes.iter().flat_map(|size| &size.rounds).filter(ours);
+        let skips = ours.any(|round| round.ops.iter().any(|op| op.into == Spot::Skip));
         let terms = [
             ("page-st", true),
             ("page-rnd", true),
             (together, any(|op| op.into == Spot::Together)),
-            ("page-skip", any(|op| op.into == Spot::Skip)),
+            ("page-skip", skips || self.authors_write(skip)),
             ("page-blo", any(|op| op.loops == Loops::Back)),
             ("page-flo", any(|op| op.loops == Loops::Front)),
             ("page-sp", any(|op| op.into == Spot::Space || op.made.runs().any(|(stitch, _)| stitch == Stitch::CH))),

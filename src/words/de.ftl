@@ -155,8 +155,52 @@ trtr-say = { $count ->
         [one] ein Vierfachstäbchen
        *[other] { $number } Vierfachstäbchen
     }
-fp-say = { $made } als Relief von vorne
-bp-say = { $made } als Relief von hinten
+fp-say = { $base ->
+        [sc] { $count ->
+            [one] eine feste Reliefmasche von vorne
+           *[other] { $number } feste Reliefmaschen von vorne
+        }
+        [hdc] { $count ->
+            [one] ein halbes Reliefstäbchen von vorne
+           *[other] { $number } halbe Reliefstäbchen von vorne
+        }
+        [dc] { $count ->
+            [one] ein Reliefstäbchen von vorne
+           *[other] { $number } Reliefstäbchen von vorne
+        }
+        [tr] { $count ->
+            [one] ein Relief-Doppelstäbchen von vorne
+           *[other] { $number } Relief-Doppelstäbchen von vorne
+        }
+        [dtr] { $count ->
+            [one] ein Relief-Dreifachstäbchen von vorne
+           *[other] { $number } Relief-Dreifachstäbchen von vorne
+        }
+       *[other] { $made } als Relief von vorne
+    }
+bp-say = { $base ->
+        [sc] { $count ->
+            [one] eine feste Reliefmasche von hinten
+           *[other] { $number } feste Reliefmaschen von hinten
+        }
+        [hdc] { $count ->
+            [one] ein halbes Reliefstäbchen von hinten
+           *[other] { $number } halbe Reliefstäbchen von hinten
+        }
+        [dc] { $count ->
+            [one] ein Reliefstäbchen von hinten
+           *[other] { $number } Reliefstäbchen von hinten
+        }
+        [tr] { $count ->
+            [one] ein Relief-Doppelstäbchen von hinten
+           *[other] { $number } Relief-Doppelstäbchen von hinten
+        }
+        [dtr] { $count ->
+            [one] ein Relief-Dreifachstäbchen von hinten
+           *[other] { $number } Relief-Dreifachstäbchen von hinten
+        }
+       *[other] { $made } als Relief von hinten
+    }
 cluster-say = { $count ->
         [one] ein Büschel aus { $stems } { $many }
        *[other] { $number } Büschel aus { $stems } { $many }
@@ -412,7 +456,7 @@ page-height-folded = Höhe umgeschlagen
 page-hat-size = Hutgröße US (UK)
 page-stitches-total = Maschen insgesamt
 page-part = Teil
-page-ease = Mehrweite zum Kopf
+page-ease = Weite gegenüber Kopfumfang
 page-around = Umfang
 page-length = Länge
 page-measures = Maße der Teile
@@ -480,7 +524,7 @@ page-colour-joined = Die Farbe in der Kettmasche wechseln, die die Runde davor s
 page-colour-spiral = Die Farbe beim letzten Durchziehen der Masche davor wechseln: den alten Faden hängen lassen und den neuen durch die letzten Schlingen auf der Nadel ziehen.
 page-colour-carry = Einen Faden auf der linken Seite locker an einer oder zwei Runden einer anderen Farbe vorbei hochführen; liegen mehr dazwischen, abschneiden und einen Rest zum Vernähen lassen.
 page-colour-cut = Den alten Faden abschneiden und einen Rest zum Vernähen lassen.
-page-colour-step = In der Spirale zeigt sich ein Farbwechsel am Markierer als Stufe von einer Runde. Um sie zu mildern, beim Vernähen mit der Wollnadel einen Faden der alten Farbe (ihr Ende oder ein Stück davon) über die untere Hälfte der ersten Masche in der neuen Farbe legen. Keine Masche kommt hinzu, keine fällt weg: Die Maschenzahl bleibt.
+page-colour-step = In der Spirale zeigt sich ein Farbwechsel am Markierer als Stufe von einer Runde. Um sie zu mildern, beim Vernähen mit der Wollnadel den Endfaden der alten Farbe oder ein Stück davon über die untere Hälfte der ersten Masche in der neuen Farbe legen. Keine Masche kommt hinzu, keine fällt weg: Die Maschenzahl bleibt.
 page-abbreviations = Abkürzungen
 page-short = Abkürzung
 page-meaning = Bedeutung

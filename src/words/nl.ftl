@@ -155,8 +155,52 @@ trtr-say = { $count ->
         [one] één vierdubbel stokje
        *[other] { $number } vierdubbele stokjes
     }
-fp-say = { $made } in reliëf voorlangs
-bp-say = { $made } in reliëf achterlangs
+fp-say = { $base ->
+        [sc] { $count ->
+            [one] één reliëfvaste voorlangs
+           *[other] { $number } reliëfvasten voorlangs
+        }
+        [hdc] { $count ->
+            [one] één half reliëfstokje voorlangs
+           *[other] { $number } halve reliëfstokjes voorlangs
+        }
+        [dc] { $count ->
+            [one] één reliëfstokje voorlangs
+           *[other] { $number } reliëfstokjes voorlangs
+        }
+        [tr] { $count ->
+            [one] één dubbel reliëfstokje voorlangs
+           *[other] { $number } dubbele reliëfstokjes voorlangs
+        }
+        [dtr] { $count ->
+            [one] één driedubbel reliëfstokje voorlangs
+           *[other] { $number } driedubbele reliëfstokjes voorlangs
+        }
+       *[other] { $made } in reliëf voorlangs
+    }
+bp-say = { $base ->
+        [sc] { $count ->
+            [one] één reliëfvaste achterlangs
+           *[other] { $number } reliëfvasten achterlangs
+        }
+        [hdc] { $count ->
+            [one] één half reliëfstokje achterlangs
+           *[other] { $number } halve reliëfstokjes achterlangs
+        }
+        [dc] { $count ->
+            [one] één reliëfstokje achterlangs
+           *[other] { $number } reliëfstokjes achterlangs
+        }
+        [tr] { $count ->
+            [one] één dubbel reliëfstokje achterlangs
+           *[other] { $number } dubbele reliëfstokjes achterlangs
+        }
+        [dtr] { $count ->
+            [one] één driedubbel reliëfstokje achterlangs
+           *[other] { $number } driedubbele reliëfstokjes achterlangs
+        }
+       *[other] { $made } in reliëf achterlangs
+    }
 cluster-say = { $count ->
         [one] één cluster van { $stems } { $many }
        *[other] { $number } clusters van { $stems } { $many }
@@ -496,7 +540,7 @@ page-tog-uk = samenhaken
     .meaning = zoveel steken tot één haken
 page-skip = overslaan
     .meaning = overslaan
-page-sp = boog
+page-sp = boog, bogen
     .meaning = ruimte onder een paar lossen
 page-inc = meerd
     .meaning = meerderen: twee steken in de volgende steek

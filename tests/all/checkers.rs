@@ -76,6 +76,12 @@ pub(crate) fn extracted(pdftotext: &Path, pdf: &[u8]) -> String {
     run(pdftotext, &["-layout", "file.pdf", "-"], folder.path())
 }
 
+/// What a tool says of a file.
+pub(crate) fn said_of(tool: &Path, args: &[&str], pdf: &[u8]) -> String {
+    let folder = folder_with(&[("file.pdf", pdf)]);
+    run(tool, &[args, &["file.pdf"]].concat(), folder.path())
+}
+
 /// Every page as a grey picture.
 pub(crate) fn raster(pdftoppm: &Path, pdf: &[u8], dpi: f64) -> Vec<Raster> {
     let folder = folder_with(&[("file.pdf", pdf)]);

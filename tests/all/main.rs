@@ -42,6 +42,8 @@ mod pages;
 
 mod piece;
 
+mod printed;
+
 mod published;
 
 mod round_trip;
