@@ -35,8 +35,10 @@ pub struct WrittenRound {
     pub colour: Option<(String, Place)>,
     /// The yarn it changes to once it has begun, which is that of the next round.
     pub next_colour: Option<(String, Place)>,
-    /// The round it repeats.
-    pub same_as: Option<(u32, Place)>,
+    /// The rounds it repeats, first and last.
+    pub same_as: Option<(u32, u32, Place)>,
+    /// What of it can be read in two ways.
+    pub doubts: Vec<Doubt>,
     /// True where it calls itself a row.
     pub row: bool,
     /// What its author wrote.
@@ -117,6 +119,14 @@ struct Collector {
     items: Vec<Item>,
     star: Option<usize>,
     star_end: Option<usize>,
+    doubts: Vec<Doubt>,
+}
+
+/// What can be read in two ways; what closes decides.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Doubt {
+    /// The repeat that stands here may be done so often instead.
+    Often(Place, u32),
 }
 
 impl Collector {
@@ -129,14 +139,18 @@ impl Collector {
     }
 
     /// Repeats what stands after the asterisk; false where there is none.
-    fn again(&mut self, times: Times, place: Place) -> bool {
-        let Some(star) = self.star.take() else { return false };
+    fn again(&mut self, times: Times, (other, starred): (Option<u32>, bool), place: Place) -> bool {
+        // Where no asterisk is spoken of, it is all of the round up to here.
+        let all = (!starred && !self.items.is_empty()).then_some(0);
+        let Some(star) = self.star.take().or(all) else { return false };
         let end = self.star_end.take().unwrap_or(self.items.len());
         if end == self.items.len() {
             let body = self.items.split_off(star.min(end));
             let start = body.first().map_or(place, |item| item.place);
             let length = (place.offset + place.length).saturating_sub(start.offset);
-            self.items.push(Item { act: Act::Repeat(body, times), place: Place { length, ..start } });
+            let place = Place { length, ..start };
+            self.doubts.extend(other.map(|other| Doubt::Often(place, other)));
+            self.items.push(Item { act: Act::Repeat(body, times), place });
         } else {
             // Other things were done since: what the asterisks enclose comes once more at the end.
             let body = self.items.get(star..end).unwrap_or_default().to_vec();
@@ -144,6 +158,7 @@ impl Collector {
                 Times::Exactly(times) => Times::Exactly(times.saturating_sub(1)),
                 Times::Around { .. } => times,
             };
+            self.doubts.extend(other.map(|other| Doubt::Often(place, other.saturating_sub(1))));
             self.items.push(Item { act: Act::Repeat(body, times), place });
         }
         true
@@ -157,8 +172,8 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
         match clause {
             Clause::Do(items) => collector.items.extend(items),
             Clause::Star => collector.star(),
-            Clause::Again(times) => {
-                if !collector.again(times, Place::default()) {
+            Clause::Again(times, other, star) => {
+                if !collector.again(times, (other, star), Place::default()) {
                     return None;
                 }
             }
@@ -174,7 +189,7 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
             | Clause::JoinYarn(_)
             | Clause::Counts(_)
             | Clause::Count(_)
-            | Clause::As(_)
+            | Clause::As(..)
             | Clause::Turn => return None,
         }
     }
@@ -212,6 +227,7 @@ impl<'r> Builder<'r> {
             colour: None,
             next_colour: None,
             same_as: None,
+            doubts: Vec::new(),
             row,
             wording: Wording::default(),
             place,
@@ -228,9 +244,10 @@ impl<'r> Builder<'r> {
         }
     }
 
-    pub(crate) fn finish(mut self, wording: Wording) -> WrittenRound {
+    /// The round, its wording left to be told.
+    pub(crate) fn finish(mut self) -> WrittenRound {
         self.round.items = self.collector.items;
-        self.round.wording = wording;
+        self.round.doubts = self.collector.doubts;
         self.round
     }
 
@@ -248,8 +265,8 @@ impl<'r> Builder<'r> {
             Clause::Do(items) => self.work(items, place),
             Clause::FromHook(nth, items) => self.start_in_chain(nth, items),
             Clause::Star => self.collector.star(),
-            Clause::Again(times) => {
-                if !self.collector.again(times, place) {
+            Clause::Again(times, other, star) => {
+                if !self.collector.again(times, (other, star), place) {
                     self.broken(Some(
                         Diagnostic::error(
                             "repeat-without-star",
@@ -286,7 +303,7 @@ impl<'r> Builder<'r> {
             Clause::Colour(name) => self.round.colour = Some((name, place)),
             Clause::Counts(counting) => self.counts(counting, place),
             Clause::Count(list) => self.count(&list, place),
-            Clause::As(number) => self.round.same_as = Some((number, place)),
+            Clause::As(first, last) => self.round.same_as = Some((first, last, place)),
             Clause::Turn => self.turn(place),
             Clause::Aside => {}
         }

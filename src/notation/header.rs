@@ -91,13 +91,17 @@ impl Line<'_> {
     /// `Rnd 3:`, `Rounds 8–14.`, `Rnds 5, 6 and 7:`.
     fn numbered(&self) -> Option<(Numbers, bool, usize)> {
         let row = self.round(0)?;
-        let from = self.number(1)?;
-        let (to, length) = match self.number(3).filter(|_| self.range(2)) {
-            Some(to) => (Some(to), 4),
-            None => self.listed(from),
+        let at = 1 + usize::from(self.stop(1));
+        let from = self.number(at)?;
+        // `R5–R7` names the round twice.
+        let again = usize::from(self.round(at + 2).is_some());
+        let (to, length) = match self.number(at + 2 + again).filter(|_| self.range(at + 1)) {
+            Some(to) => (Some(to), at + 3 + again),
+            None => self.listed(from, at + 1),
         };
+        let length = self.so_many(length);
         let mut end = self.end(length);
-        if end == length && to.is_none() && self.dash(length) {
+        if end == length && self.dash(length) {
             end += 1;
         }
         let bare = end == length && self.word(0) == Some("r");
@@ -112,14 +116,28 @@ impl Line<'_> {
         self.sign(end).then_some((Numbers::These(from, to.unwrap_or(from)), false, end + 1))
     }
 
-    /// The last of rounds told one by one, and the tokens up to there.
-    fn listed(&self, from: u32) -> (Option<u32>, usize) {
-        let (mut last, mut length) = (from, 2);
+    /// A full stop.
+    fn stop(&self, at: usize) -> bool {
+        self.0.get(at).is_some_and(|token| token.kind == Kind::Sign('.'))
+    }
+
+    /// Past `(3 rounds)`, which tells how many rounds there are.
+    fn so_many(&self, at: usize) -> usize {
+        let open = self.0.get(at).is_some_and(|token| matches!(token.kind, Kind::Open(_)));
+        let told = open && self.number(at + 1).is_some() && self.round(at + 2).is_some();
+        let close = self.0.get(at + 3).is_some_and(|token| matches!(token.kind, Kind::Close(_)));
+        if told && close { at + 4 } else { at }
+    }
+
+    /// The last of rounds told one by one, and the tokens up to there; `length` are those of the first.
+    fn listed(&self, from: u32, mut length: usize) -> (Option<u32>, usize) {
+        let mut last = from;
         loop {
             let mut at = length;
             while self.and(at) {
                 at += 1;
             }
+            at += usize::from(at > length && self.round(at).is_some());
             let next = self.number(at);
             if at == length || next.is_none() || next != last.checked_add(1) {
                 return ((last > from).then_some(last), length);
@@ -130,9 +148,19 @@ impl Line<'_> {
 
     /// `1st rnd:`, `3rd to 5th rounds:`, `second row:`.
     fn ordinals(&self) -> Option<(Numbers, bool, usize)> {
-        let from = self.ordinal(0)?;
-        let to = self.ordinal(2).filter(|_| self.range(1) || self.and(1));
-        let at = if to.is_some() { 3 } else { 1 };
+        // `2 row:` is `2nd row:`.
+        let one = || self.number(0).filter(|_| matches!(self.word(1), Some("row" | "rnd" | "round" | "rd")));
+        let from = self.ordinal(0).or_else(one)?;
+        let (mut to, mut at) = (self.ordinal(2).filter(|_| self.range(1)), 3);
+        if to.is_none() {
+            at = 1;
+            // `10th, 11th and 12th`.
+            while let Some(next) = (at..at + 3).find(|next| !self.and(*next)).filter(|next| *next > at)
+                && self.ordinal(next) == to.unwrap_or(from).checked_add(1)
+            {
+                (to, at) = (self.ordinal(next), next + 1);
+            }
+        }
         let row = self.round(at)?;
         let end = self.end(at + 1);
         // `first round` without a colon may be anything.
@@ -150,6 +178,13 @@ impl Line<'_> {
         (end > at + 1).then_some((Numbers::Next(count.unwrap_or(1)), row, end))
     }
 
+    /// `Work 3 rnds even`; what is done in them is left to be read.
+    fn even(&self) -> Option<(Numbers, bool, usize)> {
+        let lead = matches!(self.word(0), Some("work" | "crochet"));
+        let row = self.round(2).filter(|_| lead && self.word(3) == Some("even"))?;
+        Some((Numbers::Next(self.number(1)?), row, 3))
+    }
+
     /// `Foundation:`.
     fn start(&self) -> Option<(Numbers, bool, usize)> {
         let lead = self.word(0)?;
@@ -164,6 +199,7 @@ pub(super) fn header(tokens: &[Token]) -> Option<Header> {
     let place = tokens.first()?.place;
     let line = Line(tokens);
     let worded = line.start().or_else(|| line.numbered()).or_else(|| line.ordinals()).or_else(|| line.following());
+    let worded = worded.or_else(|| line.even());
     let bare = worded.is_none();
     let (numbers, row, length) = worded.or_else(|| line.bare())?;
     Some(Header { numbers, row, bare, place, length })
@@ -196,6 +232,15 @@ mod tests {
             ("4. sc around", Some((Numbers::These(4, 4), 2))),
             ("5-7) sc around", Some((Numbers::These(5, 7), 4))),
             ("8: sc around", Some((Numbers::These(8, 8), 2))),
+            ("Rnd. 5: sc", Some((Numbers::These(5, 5), 4))),
+            ("2 row: sc", Some((Numbers::These(2, 2), 3))),
+            ("Round 11-13 - sc", Some((Numbers::These(11, 13), 5))),
+            ("10th, 11th and 12th rnds: sc", Some((Numbers::These(10, 12), 7))),
+            ("R5-R7: sc", Some((Numbers::These(5, 7), 6))),
+            ("Rnd 5 and Rnd 6: sc", Some((Numbers::These(5, 6), 6))),
+            ("Rnds 5-7 (3 rnds): sc", Some((Numbers::These(5, 7), 9))),
+            ("Work 3 rnds even", Some((Numbers::Next(3), 3))),
+            ("2 rows of sc", None),
             ("12 sc, inc", None),
             ("next 3 sts", None),
             ("first round of the hat", None),

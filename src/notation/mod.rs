@@ -16,6 +16,8 @@ mod grammar;
 
 mod header;
 
+mod layout;
+
 mod lex;
 
 mod lines;
@@ -25,6 +27,8 @@ mod names;
 mod phrase;
 
 mod read;
+
+mod remark;
 
 mod vocabulary;
 
@@ -37,7 +41,7 @@ pub mod tree;
 pub mod write;
 
 pub use across::{Gap, Gaps, Numbers, across};
-pub use assemble::{Covers, Stated, Turning, WrittenRound};
+pub use assemble::{Covers, Doubt, Stated, Turning, WrittenRound};
 pub use lex::Source;
 pub use lines::{Label, SizedLine, WrittenLine, lines, sized_lines};
 pub use phrase::{Instruction, Join, Phrase, Reach, Stands};

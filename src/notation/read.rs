@@ -6,7 +6,9 @@
 use super::assemble::{Builder, WrittenRound};
 use super::grammar::{self, Clause, Context, DEEPEST, Input};
 use super::header::{Header, Numbers, header};
+use super::layout;
 use super::lex::{Kind, Source, Token, tokens};
+use super::remark;
 use super::vocabulary::Vocabulary;
 use super::wording::{Sense, Words};
 use crate::craft::{Stitch, Terms};
@@ -14,6 +16,7 @@ use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
+use std::ops::Range;
 use winnow::combinator::{alt, opt};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
@@ -28,15 +31,16 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
         report.add(Diagnostic::error("text-too-long", message).at(sources.first().and_then(|source| source.place)));
         return Vec::new();
     }
-    let tokens = tokens(sources);
+    let tokens = layout::plain(tokens(sources));
     let vocabulary = Vocabulary::of(terms);
     mixed_terms(&tokens, vocabulary, report);
-    let mut reader = Reader { sources, vocabulary, main, report, next, complaints: 0 };
+    let mut reader = Reader { sources, vocabulary, main, report, next, complaints: 0, set_aside: Vec::new() };
     let mut rounds: Vec<WrittenRound> = Vec::new();
-    for chunk in chunks(&tokens) {
+    for chunk in chunks(&tokens, vocabulary) {
         let Some(round) = reader.round(chunk) else { continue };
         rounds.push(round);
     }
+    reader.tell_set_aside();
     merge_foundations(rounds)
 }
 
@@ -67,10 +71,12 @@ struct Chunk<'t> {
     /// The side of the work that the header names, with its brackets.
     side: &'t [Token],
     tokens: &'t [Token],
+    /// How many of the tokens are the round; behind them are lines that are none of it.
+    work: usize,
 }
 
 /// Cuts the tokens at their headers, or at their lines where there are no headers.
-fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
+fn chunks<'t>(tokens: &'t [Token], vocabulary: &Vocabulary) -> Vec<Chunk<'t>> {
     let mut starts: Vec<(usize, Option<Header>)> = Vec::new();
     let mut numbered = false;
     let mut source = None;
@@ -99,9 +105,22 @@ fn chunks(tokens: &[Token]) -> Vec<Chunk<'_>> {
         let at = |wanted: fn(&Kind) -> bool| head.iter().skip(1).position(|token| wanted(&token.kind));
         let side = at(|kind| matches!(kind, Kind::Open(_))).zip(at(|kind| matches!(kind, Kind::Close(_))));
         let side = side.and_then(|(open, close)| head.get(open + 1..close + 2)).unwrap_or_default();
-        Chunk { header: *header, side, tokens: tokens.get(from..end).unwrap_or_default() }
+        let tokens = tokens.get(from..end).unwrap_or_default();
+        let work = if numbered { own_lines(tokens, vocabulary) } else { tokens.len() };
+        Chunk { header: *header, side, tokens, work }
     };
     starts.iter().zip(ends).map(cut).collect()
+}
+
+/// How many of the tokens of a round are on lines that go on with it. A line that is no round is no part of one.
+fn own_lines(tokens: &[Token], vocabulary: &Vocabulary) -> usize {
+    let starts = (1..tokens.len()).filter(|at| tokens[*at].starts_line);
+    let loose = |at: &usize| {
+        let line = tokens.get(*at..).unwrap_or_default();
+        let end = line.iter().skip(1).position(|token| token.starts_line).map_or(line.len(), |end| end + 1);
+        !remark::goes_on(line.get(..end).unwrap_or_default(), &tokens[at - 1], vocabulary)
+    };
+    starts.into_iter().find(loose).unwrap_or(tokens.len())
 }
 
 struct Reader<'r> {
@@ -111,6 +130,8 @@ struct Reader<'r> {
     report: &'r mut Report,
     next: u32,
     complaints: usize,
+    /// What was taken for a remark, with its place.
+    set_aside: Vec<(String, Place)>,
 }
 
 impl Reader<'_> {
@@ -148,8 +169,9 @@ impl Reader<'_> {
         let vocabulary = self.vocabulary;
         let context = Context { vocabulary, main, furthest: &furthest, too_deep: &too_deep, asides: &asides };
         let mut spans = Vec::new();
-        let range = |from: usize, to: usize| chunk.tokens.len() - from..chunk.tokens.len() - to;
-        let mut input = Stateful { input: TokenSlice::new(chunk.tokens), state: context };
+        let range = |from: usize, to: usize| chunk.work - from..chunk.work - to;
+        let tokens = chunk.tokens.get(..chunk.work).unwrap_or_default();
+        let mut input = Stateful { input: TokenSlice::new(tokens), state: context };
         while !input.is_empty() {
             furthest.set(input.eof_offset());
             let at = input.eof_offset();
@@ -161,7 +183,7 @@ impl Reader<'_> {
             };
             if let Ok(Some(count)) = opt(closing).parse_next(&mut input) {
                 spans.push((range(at, input.eof_offset()), sense(&count)));
-                builder.add(count, span(chunk.tokens, at, input.eof_offset()));
+                builder.add(count, span(tokens, at, input.eof_offset()));
                 continue;
             }
             if matches!(opt(grammar::separator).parse_next(&mut input), Ok(Some(()))) {
@@ -172,24 +194,69 @@ impl Reader<'_> {
             match read {
                 Ok(clause) => {
                     spans.push((range(at, input.eof_offset()), sense(&clause)));
-                    builder.add(clause, span(chunk.tokens, at, input.eof_offset()));
+                    builder.add(clause, span(tokens, at, input.eof_offset()));
                 }
                 Err(()) => {
+                    let start = tokens.len() - at;
+                    if let Some(length) = remark::remark(tokens, start, self.vocabulary) {
+                        let said = tokens.get(start..start + length).unwrap_or_default();
+                        self.set_aside.push((told(said), span(tokens, at, at - length)));
+                        spans.push((start..start + length, Sense::Aside));
+                        input.input.reset_to_start();
+                        input.next_slice(start + length);
+                        continue;
+                    }
                     self.complaints += 1;
-                    let stop = chunk.tokens.len() - furthest.get().min(chunk.tokens.len());
-                    let complaint = complain(chunk.tokens, stop, self.vocabulary, too_deep.get(), place);
+                    let stop = tokens.len() - furthest.get().min(tokens.len());
+                    let complaint = complain(tokens, stop, self.vocabulary, too_deep.get(), place);
                     builder.broken((self.complaints <= limits::COMPLAINTS).then_some(complaint));
-                    recover(&mut input, chunk.tokens, at, stop);
+                    recover(&mut input, tokens, at, stop);
                 }
             }
         }
-        let words = Words { sources: self.sources, side: chunk.side, tokens: chunk.tokens };
         let within: Vec<_> = asides.borrow().iter().map(|(from, to)| range(*from, *to)).collect();
-        let round = builder.finish(words.wording(&spans, &within));
+        let mut round = builder.finish();
+        self.loose_lines(chunk.tokens, chunk.work, &mut spans);
+        let words = Words { sources: self.sources, side: chunk.side, tokens: chunk.tokens };
+        round.wording = words.wording(&spans, &within);
         if round.only_starts() && !numbered {
             self.next = first;
         }
         Some(round)
+    }
+
+    /// Lines behind a round that are none of it become remarks; where they speak of work, that is a warning.
+    fn loose_lines(&mut self, tokens: &[Token], work: usize, spans: &mut Vec<(Range<usize>, Sense)>) {
+        let mut start = work;
+        while start < tokens.len() {
+            let next = tokens.iter().skip(start + 1).position(|token| token.starts_line);
+            let end = next.map_or(tokens.len(), |next| start + 1 + next);
+            let line = tokens.get(start..end).unwrap_or_default();
+            let place = span(tokens, tokens.len() - start, tokens.len() - end);
+            if (0..line.len()).any(|at| self.vocabulary.stitch(&line[at..]).is_some()) {
+                let message = format!("`{}` names stitches, but is no round: it has no number", told(line));
+                let help = "number it like the other rounds if it is one; here it is kept as a remark";
+                self.report.add(Diagnostic::warning("no-round", message).at(place).help(help));
+            } else {
+                self.set_aside.push((told(line), place));
+            }
+            spans.push((start..end, Sense::Aside));
+            start = end;
+        }
+    }
+
+    /// One note of all that was taken for remarks.
+    fn tell_set_aside(&mut self) {
+        const MOST: usize = 12;
+        let Some((_, place)) = self.set_aside.first() else { return };
+        let one = |(text, place): &(String, Place)| format!("line {} `{text}`", place.line);
+        let mut told: Vec<String> = self.set_aside.iter().take(MOST).map(one).collect();
+        if let Some(more) = self.set_aside.len().checked_sub(MOST).filter(|more| *more > 0) {
+            told.push(format!("and {more} more"));
+        }
+        let message = format!("kept as remarks, since they speak of no stitches: {}", told.join(", "));
+        let help = "look whether any of these says how to work; if so, write it as a step";
+        self.report.add(Diagnostic::note("set-aside", message).at(*place).help(help));
     }
 
     /// The stitch that `inc` means in a round: the first it names.
@@ -205,6 +272,14 @@ impl Reader<'_> {
         });
         named.into_iter().find(|stitch| stitch.is_plain_fabric()).unwrap_or(self.main)
     }
+}
+
+/// Tokens as they are quoted in a message: not too many of them.
+fn told(tokens: &[Token]) -> String {
+    const MOST: usize = 12;
+    let words: Vec<String> = tokens.iter().take(MOST).map(Token::show).collect();
+    let more = if tokens.len() > MOST { " …" } else { "" };
+    format!("{}{more}", words.join(" ").replace(" ,", ",").replace(" .", "."))
 }
 
 /// What a clause is to its round.
@@ -235,6 +310,12 @@ fn recover(input: &mut Input<'_>, tokens: &[Token], at: usize, stop: usize) {
     let mut taken = start;
     while let Some(token) = input.next_token() {
         match token.kind {
+            // The count of a round that can't be read still stands.
+            Kind::Open(_) if depth == 0 && taken > stop && counts(tokens, taken) => {
+                input.input.reset_to_start();
+                input.next_slice(taken);
+                return;
+            }
             Kind::Open(_) => depth += 1,
             Kind::Close(_) => depth = depth.saturating_sub(1),
             Kind::Sign(',' | ';' | '.') if depth == 0 && taken >= stop => return,
@@ -242,6 +323,17 @@ fn recover(input: &mut Input<'_>, tokens: &[Token], at: usize, stop: usize) {
         }
         taken += 1;
     }
+}
+
+/// True where `(24)`, `(24 sts)` or `(= 24)` stands at a bracket with no number of times behind it.
+fn counts(tokens: &[Token], at: usize) -> bool {
+    let equals = usize::from(tokens.get(at + 1).is_some_and(|token| token.kind == Kind::Sign('=')));
+    let number = tokens.get(at + 1 + equals).is_some_and(|token| token.number().is_some());
+    let rest = tokens.get(at..).unwrap_or_default();
+    let end = rest.iter().position(|token| matches!(token.kind, Kind::Close(_)));
+    let after = end.and_then(|end| rest.get(end + 1));
+    let last = after.is_none_or(|token| token.starts_line || matches!(token.kind, Kind::Sign('.' | ',' | ';')));
+    number && end.is_some() && last
 }
 
 /// Words of the notation that are no stitches, for telling unknown words from misplaced ones.

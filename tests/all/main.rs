@@ -10,6 +10,8 @@ mod checkers;
 
 mod any_design;
 
+mod as_written;
+
 mod author;
 
 mod bad_wishes;

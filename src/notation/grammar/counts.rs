@@ -42,15 +42,33 @@ pub(super) fn counts_list(input: &mut Input<'_>) -> Res<Vec<(u32, Counted)>> {
 
 /// The count of the round, in any of the usual positions.
 pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
-    let bracketed =
-        (open, opt(sign('=')), counts_list, opt(sign('.')), close, count_follows).map(|(_, _, list, ..)| list);
-    let dashed = (alt((dash, sign('='), sign(':'))), counts_list, end_or_pause).map(|(_, list, _)| list);
+    let bracketed = (open, opt(sign('=')), opt(total_lead), counts_list, opt(sign('.')), close, count_follows)
+        .map(|(_, _, _, list, ..)| list);
+    let dashed = (alt((dash, sign('='), sign(':'))), opt(total_lead), counts_list, opt(dash), end_or_pause)
+        .map(|(_, _, list, ..)| list);
+    let told = (total_lead, counts_list, end_or_pause).map(|(_, list, _)| list);
     let bare = (counts_list, end_or_pause)
         .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
     let others = (open, number, word(OTHERS), close).value(Clause::Aside);
     let right_or_wrong = alt((word(&["rs", "ws"]), (word(&["right", "wrong"]), word(&["side"])).void()));
     let side = (open, right_or_wrong, close).value(Clause::Aside);
-    alt((alt((bracketed, dashed, bare)).map(Clause::Count), others, side)).parse_next(input)
+    alt((alt((bracketed, dashed, told, bare)).map(Clause::Count), others, side)).parse_next(input)
+}
+
+/// What leads to a count: `total`, `you should have`, `for a total of`.
+fn total_lead(input: &mut Input<'_>) -> Res<()> {
+    let have = (
+        opt(word(&["now"])),
+        word(&["you", "there"]),
+        opt(word(&["should", "will", "now"])),
+        opt(word(&["now"])),
+        word(&["have", "be", "are"]),
+        opt(word(&["now"])),
+    );
+    let words = (opt(word(&["stitch", "st", "sts"])), word(&["total", "count"]));
+    let total = (opt(word(&["for", "making"])), articles, words, opt(word(&["of", "stitches", "sts"])));
+    let total = alt((have.void(), total.void()));
+    (total, opt(sign(':')), opt(sign('='))).void().parse_next(input)
 }
 
 /// What is counted at the end of a round beside stitches.
@@ -98,9 +116,15 @@ pub(super) fn counting_words(input: &mut Input<'_>) -> Res<Counting> {
 
 pub(super) fn counts_yes(input: &mut Input<'_>) -> Res<Counting> {
     let chain = opt((opt(word(&["the", "this", "first"])), word(&["ch", "chain"]), opt(dash), opt(number)));
-    (chain, word(&["counts", "count", "counted"])).parse_next(input)?;
-    let lead =
-        (opt(word(&["together"])), word(&["as"]), articles, opt(word(&["first", "beg"])), opt(ordinal), how_many);
+    (chain, opt(word(&["to"])), word(&["counts", "count", "counted"])).parse_next(input)?;
+    let lead = (
+        opt(word(&["together"])),
+        word(&["as"]),
+        articles,
+        opt(word(&["your", "first", "beg"])),
+        opt(ordinal),
+        how_many,
+    );
     if opt(lead).parse_next(input)?.is_none() {
         return Ok(Counting::Yes(None, Loops::Both, 0));
     }

@@ -12,17 +12,17 @@ mod words;
 mod work;
 
 use super::lex::{Kind, Token};
-use super::tree::{Item, Times};
+use super::tree::{Act, Item, Times};
 use super::vocabulary::Vocabulary;
-use crate::craft::{Counted, Loops, Stitch};
-use counts::{count, counting};
+use crate::craft::{Counted, Loops, Op, Stitch};
+use counts::{count, counting, end_or_pause};
 use place::{around, times, word_more};
 use std::cell::{Cell, RefCell};
-use winnow::combinator::{alt, opt, repeat};
+use winnow::combinator::{alt, not, opt, peek, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 use words::*;
-use work::{bracket, skip, work};
+use work::{bracket, item, skip, work};
 
 pub(crate) use counts::final_count;
 
@@ -56,8 +56,8 @@ pub(crate) enum Clause {
     FromHook(u32, Vec<Item>),
     /// One or two asterisks.
     Star,
-    /// `rep from *`: again so often.
-    Again(Times),
+    /// `rep from *`: again so often; where that may be read two ways, how often else; false where it names no asterisk.
+    Again(Times, Option<u32>, bool),
     /// Makes an adjustable ring.
     Ring,
     /// Makes a ring: of the chains before, or an adjustable one.
@@ -79,8 +79,8 @@ pub(crate) enum Clause {
     Counts(Counting),
     /// The count at the end.
     Count(Vec<(u32, Counted)>),
-    /// Work a round as another one.
-    As(u32),
+    /// Work a round as another one, or several as others: the first and the last of those.
+    As(u32, u32),
     /// Turn the work.
     Turn,
     /// Something for the maker's hands that changes no stitch.
@@ -98,7 +98,8 @@ pub(crate) enum Counting {
     Together(u32),
 }
 
-/// `rep from * around`, `rep from * 5 more times`: the value is how often in all.
+/// `rep from * around`, `rep from * 5 more times`, `repeat 6 times`, `around`: how often in all, and where it may be
+/// read two ways, how often else.
 fn again(input: &mut Input<'_>) -> Res<Clause> {
     let star = (repeat::<_, (), (), _, _>(1.., sign('*')), ());
     let from = (
@@ -108,24 +109,51 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
         star,
         opt((word(&["to"]), repeat::<_, (), (), _, _>(1.., sign('*')))),
     );
-    let (_, _, _, _) =
-        (word(&["rep", "repeat"]), opt(from), opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
-    let more = alt((
-        (number, word(&["times", "time"]), word(&["in"]), word(&["all", "total"])).map(|(number, ..)| number),
-        (opt(word(&["a"])), opt(word(&["total"])), opt(word(&["of"])), word_more)
-            .map(|(_, _, _, (more, _))| more.saturating_add(1)),
-    ));
-    alt((more.map(Times::Exactly), around)).map(Clause::Again).parse_next(input)
+    let begin = (word(&["from"]), articles, word(&["beg", "beginning", "start"])).void();
+    let rep = opt(word(&["rep", "repeat", "all"])).parse_next(input)?.is_some();
+    let starred = if rep {
+        let starred = opt(from).parse_next(input)?.is_some();
+        if !starred {
+            opt(begin).parse_next(input)?;
+        }
+        (opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
+        starred
+    } else {
+        false
+    };
+    let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
+    let lead = (opt(word(&["a"])), opt(word(&["total"])), opt(word(&["of"])));
+    let counted = (lead, alt((word_more, (number, word(&["x"])).map(|(number, ())| (number, false)))), total);
+    let counted = counted.map(move |((_, of, _), (number, more), total)| {
+        let more_times = number.saturating_add(1);
+        match (more, of.is_some() || total.is_some()) {
+            (_, true) => (number, None),
+            (true, false) => (more_times, None),
+            // What was worked once may be among them or not; without an asterisk it mostly is.
+            (false, false) if starred => (more_times, Some(number)),
+            (false, false) => (number, Some(more_times)),
+        }
+    });
+    let exact = move |(number, other): (u32, Option<u32>)| Clause::Again(Times::Exactly(number), other, starred);
+    if !rep {
+        return around.map(|times| Clause::Again(times, None, false)).parse_next(input);
+    }
+    let bare = end_or_pause.verify(move |()| !starred).value(Clause::Again(Times::Around { leave: 0 }, None, false));
+    alt((counted.map(exact), around.map(move |times| Clause::Again(times, None, starred)), bare)).parse_next(input)
 }
 
 fn as_round(input: &mut Input<'_>) -> Res<Clause> {
-    let lead = alt((word(&["rep", "repeat"]), (opt(word(&["same"])), word(&["as"]), opt(word(&["for"]))).void()));
-    (lead, round_word, number).map(|(_, _, number)| Clause::As(number)).parse_next(input)
+    let lead = alt((word(&["rep", "repeat"]), (opt(word(&["work"])), opt(word(&["same"])), word(&["as"])).void()));
+    let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
+    let last = opt((tie, opt(round_word), number).map(|(.., number)| number));
+    (lead, opt(word(&["for"])), articles, round_word, number, last)
+        .map(|(.., first, last)| Clause::As(first, last.unwrap_or(first)))
+        .parse_next(input)
 }
 
 /// What stands between clauses.
 pub(crate) fn separator(input: &mut Input<'_>) -> Res<()> {
-    alt((sign(','), sign(';'), sign('.'), sign(':'), word(&["and", "then"]))).parse_next(input)
+    alt((sign(','), sign(';'), sign('.'), sign(':'), sign('!'), word(&["and", "then"]))).parse_next(input)
 }
 
 /// Everything up to the next comma, semicolon, full stop or bracket.
@@ -160,7 +188,7 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
     // `sl st in 3rd of 4 ch`, but a stitch in the 2nd chain from the hook is worked.
     let chain = rest.iter().any(|token| matches!(token.kind, Kind::Ordinal(_))) && has(&["ch", "chain"]);
     let into_chain = chain && !has(&["hook"]);
-    let joins = sure || first || into_chain || has(&["first", "top", "beg", "beginning", "join"]);
+    let joins = sure || first || into_chain || has(&["first", "top", "beg", "beginning", "join", "close"]);
     if joins { Ok(Clause::Join(true)) } else { Err(()) }
 }
 
@@ -251,12 +279,32 @@ fn round_loops(input: &mut Input<'_>) -> Res<Clause> {
     Ok(Clause::Loops(found))
 }
 
+/// `(BLO)` for the whole round.
+fn bracket_loops(input: &mut Input<'_>) -> Res<Clause> {
+    let within = (opt(word(&["in", "into", "through", "work", "working"])), opt(word(&["in"])), loops);
+    (open, within, opt(word(&["throughout"])), close)
+        .map(|(_, (.., loops), _, ())| Clause::Loops(loops))
+        .parse_next(input)
+}
+
+/// `work even`, `even in sc`: one stitch in each.
+fn even(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let main = input.state.main;
+    let named = opt((word(&["in", "with"]), stitch).map(|(_, stitch)| stitch));
+    let (_, (), named, _) = (opt(word(&["work"])), word(&["even"]), named, opt(around)).parse_next(input)?;
+    let act = Act::Run(Op::plain(named.unwrap_or(main)), Times::Around { leave: 0 });
+    Ok(Clause::Do(vec![item(act, start, input)]))
+}
+
 fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
     let make = alt((
         word(&["make", "form", "in", "into", "work"]),
         (word(&["start", "begin", "starting", "beginning"]), word(&["with"])).void(),
     ));
-    let named = (opt(make), opt(word(&["in", "into"])), articles, magic).value(Clause::Ring);
+    // `magic ring with 6 sc`.
+    let with = opt((word(&["with"]), peek(number)));
+    let named = (opt(make), opt(word(&["in", "into"])), articles, magic, with).value(Clause::Ring);
     let bare =
         (word(&["make", "start"]), opt(word(&["with"])), articles, word(&["ring", "loop"])).value(Clause::MakeRing);
     alt((named, bare)).parse_next(input)
@@ -264,14 +312,28 @@ fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
 
 /// One clause, `depth` brackets deep.
 fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
-    let star = opt(times).map(|often| often.map_or(Clause::Star, Clause::Again));
+    // `*sc, inc* repeat 7 times` is told once the repeat itself is read.
+    let times = (not(word(&["rep", "repeat"])), times).map(|(_, times)| times);
+    let star = opt(times).map(|often| often.map_or(Clause::Star, |often| Clause::Again(often, None, true)));
     let star = (sign('*'), star).map(|(_, clause)| clause);
     let about = alt((count, counting, ring_start, joining_yarn, joining, round_loops));
     let simple = alt((about, aside, as_round, again, star, colour));
     if let Some(found) = opt(simple).parse_next(input)? {
         return Ok(found);
     }
+    if let Some(found) = opt(even).parse_next(input)? {
+        return Ok(found);
+    }
+    if let Some(found) = opt(bracket_loops).parse_next(input)? {
+        return Ok(found);
+    }
+    // `Repeat [sc, inc] around`, `work (sc, inc) 6 times`.
+    let start = input.checkpoint();
+    opt(word(&["rep", "repeat", "work", "crochet", "make", "do"])).parse_next(input)?;
     let bracketed = input.peek_token().is_some_and(|token| matches!(token.kind, Kind::Open(_)));
+    if !bracketed {
+        input.reset(&start);
+    }
     if bracketed { bracket(input, depth) } else { alt((skip, work)).parse_next(input) }
 }
 
@@ -299,7 +361,7 @@ fn pause(input: &mut Input<'_>) -> Res<()> {
     let fits = input.next_token().is_none_or(|token| match &token.kind {
         Kind::Open(_) | Kind::Close(_) | Kind::Dash(_) => true,
         Kind::Sign(sign) => ",;.:*=".contains(*sign),
-        Kind::Word(word) => ["rep", "repeat", "join", "and", "then", "turn", "ending"].contains(&word.as_str()),
+        Kind::Word(word) => ["rep", "repeat", "join", "and", "then", "turn", "ending", "all"].contains(&word.as_str()),
         Kind::Number(_) | Kind::Ordinal(_) => false,
     });
     input.reset(&start);

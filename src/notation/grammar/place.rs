@@ -27,8 +27,11 @@ pub(super) fn around(input: &mut Input<'_>) -> Res<Times> {
         (word(&["to", "until", "except", "before"]), articles, leave).map(|(_, _, (_, number, _))| number.unwrap_or(1));
     let to_end =
         || (word(&["to", "until"]), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
-    let all_round = (word(&["around", "across", "round"]), opt(alt((to_last_after, to_end()))))
-        .map(|(_, leave)| leave.unwrap_or(0));
+    let way = (articles, word(&["way"])).void();
+    let evenly = word(&["evenly"]);
+    let lead = opt(alt((evenly, (word(&["all"]), opt(way)).void())));
+    let all_round = (lead, word(&["around", "across", "round"]), opt(alt((to_last_after, to_end()))))
+        .map(|(_, _, leave)| leave.unwrap_or(0));
     alt((all_round, to_end(), to_last)).map(|leave| Times::Around { leave }).parse_next(input)
 }
 
@@ -43,6 +46,8 @@ pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
     let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
     let unit = unit.unwrap_or(Unit::Stitch);
     opt((word(&["and"]), opt(word(&["each"])), self::unit)).parse_next(input)?;
+    let previous = word(&["previous", "prev", "last"]);
+    opt((word(&["of", "from"]), articles, previous, round_word)).parse_next(input)?;
     let times = opt(around).parse_next(input)?;
     let times = number.map(Times::Exactly).or(times).unwrap_or(Times::Around { leave: 0 });
     Ok(Target::Next(unit, times, true))
@@ -98,7 +103,10 @@ pub(super) fn place(input: &mut Input<'_>) -> Res<(Target, Option<Loops>)> {
 
 /// `* 6` after brackets; before a stitch the asterisk begins a repeat of its own.
 fn starred(input: &mut Input<'_>) -> Res<u32> {
-    let (_, number) = (sign('*'), number).parse_next(input)?;
+    let (_, number, times) = (sign('*'), number, opt(word(&["times", "time"]))).parse_next(input)?;
+    if times.is_some() {
+        return Ok(number);
+    }
     let goes_on = input.peek_token().is_some_and(|token| token.word().is_some() || token.kind == Kind::Dash(false));
     if goes_on { Err(()) } else { Ok(number) }
 }
@@ -112,11 +120,11 @@ pub(super) fn times(input: &mut Input<'_>) -> Res<Times> {
     let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
     let exact = (alt((word_times, counted.map(|(_, number, ..)| number), short)), total);
     // `[sc, inc] repeat 6 times` is 6 in all, `repeat 5 more times` as well.
-    let again = (word(&["rep", "repeat"]), opt(word(&["for"])), word_more);
+    let again = (opt(sign('*')), word(&["rep", "repeat"]), opt(word(&["for"])), word_more);
     alt((
-        again.map(|(_, _, (number, more))| Times::Exactly(number.saturating_add(u32::from(more)))),
+        again.map(|(.., (number, more))| Times::Exactly(number.saturating_add(u32::from(more)))),
         exact.map(|(number, _)| Times::Exactly(number)),
-        (opt(word(&["rep", "repeat", "all"])), around).map(|(_, times)| times),
+        (opt(word(&["rep", "repeat"])), around).map(|(_, times)| times),
     ))
     .parse_next(input)
 }

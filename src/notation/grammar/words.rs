@@ -30,13 +30,37 @@ pub(super) fn sign<'i>(sign: char) -> impl Parser<Input<'i>, (), ()> {
     take(move |token: &Token| (token.kind == Kind::Sign(sign)).then_some(()))
 }
 
-/// A whole number in digits or as a small word.
+/// A whole number in digits or in words up to ninety-nine.
 pub(super) fn number(input: &mut Input<'_>) -> Res<u32> {
-    const WORDS: [&str; 13] =
-        ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-    let spelled = |word: &str| WORDS.iter().position(|known| *known == word).map(|index| index as u32);
-    let value = move |token: &Token| token.number().or_else(|| token.word().and_then(spelled));
-    take(move |token: &Token| value(token).filter(|number| *number > 0)).parse_next(input)
+    const WORDS: [&str; 20] = [
+        "zero",
+        "one",
+        "two",
+        "three",
+        "four",
+        "five",
+        "six",
+        "seven",
+        "eight",
+        "nine",
+        "ten",
+        "eleven",
+        "twelve",
+        "thirteen",
+        "fourteen",
+        "fifteen",
+        "sixteen",
+        "seventeen",
+        "eighteen",
+        "nineteen",
+    ];
+    const TENS: [&str; 8] = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
+    let small = |word: &str| WORDS.iter().position(|known| *known == word).map(|index| index as u32);
+    let ten = |token: &Token| TENS.iter().position(|known| token.word() == Some(*known)).map(|at| at as u32 * 10 + 20);
+    let one = take(move |token: &Token| token.word().and_then(small).filter(|number| (1..10).contains(number)));
+    let tens = (take(ten), opt((opt(dash), one))).map(|(tens, one)| tens + one.map_or(0, |(_, one)| one));
+    let value = move |token: &Token| token.number().or_else(|| token.word().and_then(small));
+    alt((tens, take(move |token: &Token| value(token).filter(|number| *number > 0)))).parse_next(input)
 }
 
 /// `2nd`, `second`.
@@ -81,7 +105,7 @@ pub(super) fn how_many(input: &mut Input<'_>) -> Res<Option<u32>> {
 }
 
 const CHAIN: &[&str] = &["ch", "chain"];
-const SPACE: &[&str] = &["sp", "sps", "space", "spaces", "loop", "lp"];
+const SPACE: &[&str] = &["sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps"];
 
 /// `2ch sp`, `2-ch sp`: a space under so many chains, and its tokens. With a blank, `2 ch sps` are two spaces.
 fn numbered_space(tokens: &[Token]) -> Option<(u32, usize)> {
@@ -101,7 +125,7 @@ pub(super) fn articles(input: &mut Input<'_>) -> Res<()> {
 }
 
 pub(super) fn stitches_word(input: &mut Input<'_>) -> Res<()> {
-    word(&["st", "sts", "stitch", "stitches", "loop", "loops", "lp", "lps"]).parse_next(input)
+    word(&["st", "sts", "stitch", "stitches", "one", "ones"]).parse_next(input)
 }
 
 pub(super) fn round_word(input: &mut Input<'_>) -> Res<()> {
@@ -121,7 +145,8 @@ pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
         return Ok(Unit::Space(chains));
     }
     let chains = (word(CHAIN), opt(dash), opt(number), opt(dash), word(SPACE));
-    let space = word(&["sp", "sps", "space", "spaces"]).value(Unit::Space(0));
+    // After chain loops a bare loop is one of them.
+    let space = word(SPACE).value(Unit::Space(0));
     alt((
         chains.map(|(_, _, number, _, _)| Unit::Space(number.unwrap_or(0))),
         space,

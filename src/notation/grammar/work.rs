@@ -7,7 +7,7 @@ use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
 use crate::notation::lex::Token;
 use crate::notation::tree::{Act, Item, Times};
 use crate::report::Place;
-use winnow::combinator::{alt, opt};
+use winnow::combinator::{alt, opt, peek};
 use winnow::prelude::*;
 
 /// `sc2tog` as one word, `sc 2 tog`.
@@ -40,11 +40,13 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
         .map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
     let decrease = (opt(stitch), word(&["dec", "decrease", "decs", "invdec"]))
         .map(move |(stitch, _)| Op::decrease(stitch.unwrap_or(main), 2));
+    // `increase 1 in next st` is one increase.
+    let one = || opt((take(|token: &Token| token.number().filter(|number| *number == 1)), peek(preposition)));
     let (mut op, number) = alt((
         shell.map(|(op, _)| (op, None)),
         together.map(|op| (op, number)),
-        increase.map(|op| (op, number)),
-        decrease.map(|op| (op, number)),
+        (increase, one()).map(|(op, _)| (op, number)),
+        (decrease, one()).map(|(op, _)| (op, number)),
         stitch.map(|stitch| (Op::plain(stitch), number)),
     ))
     .parse_next(input)?;
@@ -64,7 +66,10 @@ pub(super) fn number_of_shell<'i>(number: Option<u32>) -> impl Parser<Input<'i>,
 /// A stitch, where it goes, how often.
 pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     let place_of_work = input.peek_token().map(|token| token.place).unwrap_or_default();
-    opt(word(&["work", "working", "make", "making"])).parse_next(input)?;
+    opt(word(&["work", "working", "make", "making", "start", "crochet", "do"])).parse_next(input)?;
+    if let Some(act) = opt(every).parse_next(input)? {
+        return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
+    }
     let what = what(input)?;
     let plain = matches!(what.op.made, Made::Same(_, 1)) && what.op.into == Spot::Stitch;
     if let Made::Same(Stitch::CH, _) = what.op.made {
@@ -72,7 +77,9 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         let chains = Op::chains(after.or(what.number).unwrap_or(1));
         return Ok(Clause::Do(vec![item(Act::Run(chains, Times::Exactly(1)), place_of_work, input)]));
     }
-    if let Some((target, loops)) = opt(place).parse_next(input)? {
+    let bare = next.map(|target| (target, None));
+    let bare = (peek(word(&["next"])), bare).map(|(_, found)| found);
+    if let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
         let hook = match (target, &what.op.made) {
             (Target::FromHook(nth), Made::Same(stitch, 1)) => Some((nth, Op::plain(*stitch))),
             _ => None,
@@ -110,6 +117,19 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         }
     };
     Ok(Clause::Do(vec![item(Act::Run(op, often), place_of_work, input)]))
+}
+
+/// `inc in every 4th st`: a stitch in each of three, then an increase, all the way round.
+fn every(input: &mut Input<'_>) -> Res<Act> {
+    let main = input.state.main;
+    let named = (opt(stitch), word(&["inc", "increase"]), opt(preposition), word(&["every", "each"]));
+    let ((stitch, ..), nth, _, _) = (named, ordinal, unit, opt(around)).parse_next(input)?;
+    let stitch = stitch.unwrap_or(main);
+    let place = input.previous_tokens().next().map(|token| token.place).unwrap_or_default();
+    let shaped = Item { act: Act::Run(Op::increase(stitch, 2), Times::Exactly(1)), place };
+    let plain = Item { act: Act::Run(Op::plain(stitch), Times::Exactly(nth.saturating_sub(1))), place };
+    let body = if nth > 1 { vec![plain, shaped] } else { vec![shaped] };
+    Ok(Act::Repeat(body, Times::Around { leave: 0 }))
 }
 
 /// The operation that puts what is made where it goes.
@@ -179,9 +199,13 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     }
     let mut body = Vec::new();
     while opt(close).parse_next(input)?.is_none() {
-        if opt(separator).parse_next(input)?.is_none() {
-            body.push(paused(input, depth + 1)?);
+        if opt(separator).parse_next(input)?.is_some() {
+            continue;
         }
+        body.push(match opt(bare_number).parse_next(input)? {
+            Some(found) => found,
+            None => paused(input, depth + 1)?,
+        });
     }
     let items = crate::notation::assemble::items(body).ok_or(())?;
     opt(word(&["all"])).parse_next(input)?;
@@ -202,6 +226,15 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
         Target::FromHook(_) => return Err(()),
     };
     Ok(Clause::Do(vec![item(act, start, input)]))
+}
+
+/// The number of `(3, inc) x 6`: so many of the stitch that the round is worked in.
+fn bare_number(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let main = input.state.main;
+    let pause = alt((sign(',').void(), sign(';').void(), close));
+    let (number, ()) = (number, peek(pause)).parse_next(input)?;
+    Ok(Clause::Do(vec![item(Act::Run(Op::plain(main), Times::Exactly(number)), start, input)]))
 }
 
 /// The stitches of a bracket as made in one place; nothing where some of them can't be.

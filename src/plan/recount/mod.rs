@@ -116,8 +116,8 @@ struct Counter<'a> {
     number: u32,
     /// Whether turning chains of this length count before such stitches, once a round has said so.
     said: Counting,
-    /// Rounds by the numbers they were written with.
-    known: BTreeMap<u32, WrittenRound>,
+    /// Rounds by the numbers they were written with, with what stood before each.
+    known: BTreeMap<u32, (WrittenRound, Option<u32>)>,
     done: Recounted,
     complete: bool,
     /// Operations of the rounds so far.
@@ -145,11 +145,25 @@ impl Counter<'_> {
     }
 
     fn add(&mut self, written: &WrittenRound) {
-        let Some(written) = self.resolved(written) else {
-            self.lose(written);
-            return;
+        let Some((from, to, place)) = written.same_as else { return self.count(written) };
+        // Several rounds that repeat several others are so many rounds.
+        let each = if from < to {
+            let own = |number| WrittenRound { first: number, last: number, ..written.clone() };
+            (written.first..=written.last).map(own).collect()
+        } else {
+            vec![written.clone()]
         };
-        self.known.insert(written.first, written.clone());
+        for own in each {
+            let number = from + (own.first - written.first) % (to.max(from) - from + 1);
+            match self.again(&own, number, place) {
+                Some(again) => self.count(&again),
+                None => self.lose(&own),
+            }
+        }
+    }
+
+    fn count(&mut self, written: &WrittenRound) {
+        self.known.insert(written.first, (written.clone(), self.standing.count));
         if let Some(begin) = written.begin
             && let Some(counts) = begin.counts
         {
@@ -157,7 +171,7 @@ impl Counter<'_> {
             self.said.insert((begin.chains, stitch.row().steps > 0), counts);
         }
         if !written.whole {
-            self.lose(&written);
+            self.lose(written);
             return;
         }
         let first = self.done.rounds.len();
@@ -181,9 +195,9 @@ impl Counter<'_> {
             }
             let before = self.standing.count;
             let start = self.number == 1 && before == Some(0);
-            let counted = round(&written, self.number, start, &self.standing, &self.said, self.rules, self.report);
+            let counted = round(written, self.number, start, &self.standing, &self.said, self.rules, self.report);
             let Some(mut counted) = counted else {
-                self.lose(&written);
+                self.lose(written);
                 return;
             };
             if let Some(own) = counted.round.said.as_mut().and_then(|said| said.own.as_mut()) {
@@ -194,7 +208,7 @@ impl Counter<'_> {
                 self.done.foundation = counted.foundation;
             }
             if number == written.first {
-                self.told(&written, &counted.round);
+                self.told(written, &counted.round);
             }
             let changes = before.is_some_and(|before| before != counted.round.after);
             self.standing = Standing { count: Some(counted.round.after), spaces: Some(counted.spaces) };
@@ -203,7 +217,7 @@ impl Counter<'_> {
             self.done.rounds.push(counted.round);
             self.number += 1;
             if changes && number < written.last {
-                self.range_changes(&written, before.unwrap_or_default(), after);
+                self.range_changes(written, before.unwrap_or_default(), after);
                 return;
             }
         }
@@ -238,16 +252,18 @@ impl Counter<'_> {
         self.report.add(Diagnostic::note("no-count", message).at(place).help(help));
     }
 
-    /// The round itself, or the one it says to work again.
-    fn resolved(&mut self, written: &WrittenRound) -> Option<WrittenRound> {
-        let Some((number, place)) = written.same_as else { return Some(written.clone()) };
-        let Some(known) = self.known.get(&number) else {
+    /// The round of that number once more. Its work is repeated; its stated count holds again only where it is worked
+    /// into as many stitches.
+    fn again(&mut self, written: &WrittenRound, number: u32, place: Place) -> Option<WrittenRound> {
+        let known = self.known.range(..=number).next_back().map(|(_, known)| known);
+        let Some((known, before)) = known.filter(|(known, _)| known.last >= number) else {
             let message = format!("round {number} is to be worked again, but no round of that number stands before");
             self.report.add(Diagnostic::error("no-such-round", message).at(place));
             return None;
         };
         let own = written.clone();
-        let stated = own.stated.or(known.stated.clone().filter(|_| written.items.is_empty()));
+        let alike = before.is_some() && *before == self.standing.count && written.first == written.last;
+        let stated = own.stated.or(known.stated.clone().filter(|_| written.items.is_empty() && alike));
         let (colour, next_colour) = (own.colour, own.next_colour);
         let (first, last, place) = (own.first, own.last, own.place);
         // `as Rnd 3` is true on the page only where rounds have there the numbers that they have here.

@@ -1,0 +1,125 @@
+//! What a page does to rounds beside their words: bullets, boxes to tick, bold marks, table bars, dots that lead to the
+//! count. They are taken away, or become the sign that they stand for.
+
+use super::header::header;
+use super::lex::{Kind, Token};
+
+/// Signs that only adorn.
+fn adorns(sign: char) -> bool {
+    let kept = ['×', '“', '”', '„', '«', '»', '‘', '’', '″', '′', '…', '½', '¼', '¾', '°', '&'];
+    matches!(sign, '_' | '`') || (!sign.is_ascii() && !sign.is_alphanumeric() && !kept.contains(&sign))
+}
+
+/// The tokens without what only adorns them.
+pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
+    let mut plain: Vec<Token> = Vec::with_capacity(tokens.len());
+    let mut rest = &tokens[..];
+    // Whether a token that started a line was taken away, and the line is in bold.
+    let (mut starts, mut bold) = (false, false);
+    while let [token, after @ ..] = rest {
+        let mut token = token.clone();
+        bold &= !token.starts_line;
+        token.starts_line |= starts;
+        starts = false;
+        let taken = match (token.starts_line, ornament(rest)) {
+            (true, Some(length)) => {
+                bold = rest.get(..length).is_some_and(|taken| double_star(taken));
+                length
+            }
+            (_, _) if matches!(token.kind, Kind::Sign(sign) if adorns(sign)) => 1,
+            (_, _) if bold && double_star(rest) => {
+                bold = false;
+                2
+            }
+            (true, None) if token.kind == Kind::Sign('|') => 1,
+            (_, _) => 0,
+        };
+        if taken > 0 {
+            starts = token.starts_line;
+            rest = rest.get(taken..).unwrap_or_default();
+            continue;
+        }
+        rest = after;
+        match token.kind {
+            Kind::Sign('|') => token.kind = Kind::Sign(','),
+            Kind::Sign('~') => token.kind = Kind::Dash(true),
+            Kind::Sign('…') => token.kind = Kind::Dash(true),
+            Kind::Sign('.') => {
+                let dots = rest.iter().take_while(|next| next.kind == Kind::Sign('.')).count();
+                // Three dots and more lead to the count.
+                if dots >= 2 {
+                    token.kind = Kind::Dash(true);
+                    rest = rest.get(dots..).unwrap_or_default();
+                }
+            }
+            Kind::Word(ref word) if ["s", "d"].contains(&word.as_str()) => {
+                // `s c` and `s.c.` for `sc`.
+                let dotted = rest.first().is_some_and(|next| next.kind == Kind::Sign('.'));
+                let at = usize::from(dotted);
+                if rest.get(at).and_then(Token::word) == Some("c") {
+                    let stop = rest.get(at + 1).filter(|next| dotted && next.kind == Kind::Sign('.'));
+                    let last = stop.or(rest.get(at)).map_or(token.place, |last| last.place);
+                    token.place.length = (last.offset + last.length).saturating_sub(token.place.offset);
+                    token.kind = Kind::Word(format!("{word}c"));
+                    rest = rest.get(at + 1 + usize::from(stop.is_some())..).unwrap_or_default();
+                }
+            }
+            Kind::Number(_) | Kind::Ordinal(_) | Kind::Word(_) | Kind::Open(_) | Kind::Close(_) => {}
+            Kind::Sign(_) | Kind::Dash(_) => {}
+        }
+        plain.push(token);
+    }
+    plain
+}
+
+/// Two asterisks without a blank between them.
+fn double_star(tokens: &[Token]) -> bool {
+    let [one, two, ..] = tokens else { return false };
+    one.kind == Kind::Sign('*') && two.kind == Kind::Sign('*') && one.start + 1 == two.start
+}
+
+/// The tokens of a bullet, a box or a bold mark in front of a round's number.
+fn ornament(tokens: &[Token]) -> Option<usize> {
+    let is = |at: usize, wanted: fn(&Kind) -> bool| tokens.get(at).is_some_and(|token| wanted(&token.kind));
+    let open = is(0, |kind| matches!(kind, Kind::Open('[')));
+    let ticked = usize::from(tokens.get(1).and_then(Token::word) == Some("x"));
+    let length = if open && is(1 + ticked, |kind| matches!(kind, Kind::Close(']'))) {
+        2 + ticked
+    } else if double_star(tokens) {
+        2
+    } else if is(0, |kind| matches!(kind, Kind::Sign('*' | '+') | Kind::Dash(_) | Kind::Close('>'))) {
+        1
+    } else {
+        return None;
+    };
+    let rest = tokens.get(length..).unwrap_or_default();
+    // A bold mark may follow the bullet.
+    (header(rest).is_some() || (length == 1 && ornament(rest).is_some())).then_some(length)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::notation::lex::{Source, tokens};
+
+    fn shown(text: &str) -> String {
+        let plain = plain(tokens(&[Source { text, place: None }]));
+        plain.iter().map(Token::show).collect::<Vec<_>>().join(" ")
+    }
+
+    #[test]
+    fn ornaments_go_and_repeats_stay() {
+        let cases = [
+            ("• Rnd 2: sc", "rnd 2 : sc"),
+            ("- **Rnd 2:** *sc, inc*", "rnd 2 : * sc , inc *"),
+            ("[x] Rnd 2: sc", "rnd 2 : sc"),
+            ("| Rnd 2 | sc | 6 |", "rnd 2 , sc , 6 ,"),
+            ("Rnd 2: *sc, inc; rep from *", "rnd 2 : * sc , inc ; rep from *"),
+            ("* sc in next st", "* sc in next st"),
+            ("Rnd 2: 6 s.c. in 1 s c ..... 6", "rnd 2 : 6 sc in 1 sc – 6"),
+        ];
+        for (text, expected) in cases {
+            assert_eq!(shown(text), expected, "{text}");
+        }
+    }
+}
