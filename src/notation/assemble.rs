@@ -23,6 +23,8 @@ pub struct WrittenRound {
     pub slipped: Vec<Item>,
     /// The chain it begins with.
     pub begin: Option<Turning>,
+    /// The chain after its join, which the next round begins with.
+    pub leads: Option<Turning>,
     /// Loops said for the whole round.
     pub loops: Loops,
     /// What to do.
@@ -127,6 +129,12 @@ struct Collector {
 pub enum Doubt {
     /// The repeat that stands here may be done so often instead.
     Often(Place, u32),
+    /// `2 sc in next 2 sts`: one in each, or two in each.
+    Each(Place),
+    /// Stitches without a place: into the next ones, or into the space that is named after them.
+    Bare(Place),
+    /// Stitches that go into the next of this kind; where they can't, into whatever comes.
+    Onto(Place, Stitch),
 }
 
 impl Collector {
@@ -220,6 +228,7 @@ impl<'r> Builder<'r> {
             from_hook: None,
             slipped: Vec::new(),
             begin: None,
+            leads: None,
             loops: Loops::Both,
             items: Vec::new(),
             joined: None,
@@ -245,10 +254,51 @@ impl<'r> Builder<'r> {
     }
 
     /// The round, its wording left to be told.
-    pub(crate) fn finish(mut self) -> WrittenRound {
+    pub(crate) fn finish(mut self, doubts: Vec<Doubt>) -> WrittenRound {
+        self.collector.doubts.extend(doubts);
+        self.end_with_join();
+        self.end_with_count();
         self.round.items = self.collector.items;
         self.round.doubts = self.collector.doubts;
         self.round
+    }
+
+    /// `sc in each st around, 24 sc`: once a stitch goes all the way round, so many of it are the count.
+    fn end_with_count(&mut self) {
+        let [.., around, last] = &self.collector.items[..] else { return };
+        let Act::Run(all, Times::Around { leave: 0 }) = &around.act else { return };
+        let Act::Run(Op { made: Made::Same(stitch, 1), .. }, Times::Exactly(number @ 2..)) = &last.act else { return };
+        if self.round.stated.is_none() && all.made.runs().all(|(known, _)| known == *stitch) && self.bare(last) {
+            let (number, stitch, place) = (*number, *stitch, last.place);
+            self.collector.items.pop();
+            self.count(&[(number, Counted::Of(stitch))], place);
+        }
+    }
+
+    /// True where it names no place.
+    fn bare(&self, item: &Item) -> bool {
+        let here = |place: &Place| (place.line, place.offset) == (item.place.line, item.place.offset);
+        self.collector.doubts.iter().any(|doubt| matches!(doubt, Doubt::Bare(place) if here(place)))
+    }
+
+    /// `…, sl st, ch 1`: the slip stitch joins, the chain begins the next round.
+    fn end_with_join(&mut self) {
+        let [body @ .., slip, chain] = &self.collector.items[..] else { return };
+        let slips = matches!(&slip.act, Act::Run(op, Times::Exactly(1)) if *op == Op::plain(Stitch::SL_ST));
+        let Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _) = chain.act else { return };
+        if slips && self.bare(slip) && !body.is_empty() {
+            let place = chain.place;
+            let length = body.len();
+            self.collector.items.truncate(length);
+            self.round.joined = Some(true);
+            self.lead(chains, place);
+        }
+    }
+
+    /// A chain after the join begins the next round.
+    fn lead(&mut self, chains: u32, place: Place) {
+        let (counts, stitch, loops, included) = (None, None, Loops::Both, false);
+        self.round.leads = Some(Turning { chains, counts, stitch, loops, included, place });
     }
 
     /// True once there is something to do.
@@ -329,6 +379,14 @@ impl<'r> Builder<'r> {
             self.round.slipped = std::mem::take(&mut self.collector.items);
             let (counts, stitch, loops, included) = (None, None, self.loops, false);
             self.round.begin = Some(Turning { chains, counts, stitch, loops, included, place });
+            return;
+        }
+        if self.round.joined == Some(true)
+            && self.has_work()
+            && let [Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), .. }] =
+                items[..]
+        {
+            self.lead(chains, place);
             return;
         }
         let loops = self.loops;

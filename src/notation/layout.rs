@@ -23,7 +23,7 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
         starts = false;
         let taken = match (token.starts_line, ornament(rest)) {
             (true, Some(length)) => {
-                bold = rest.get(..length).is_some_and(|taken| double_star(taken));
+                bold = rest.get(..length).is_some_and(double_star);
                 length
             }
             (_, _) if matches!(token.kind, Kind::Sign(sign) if adorns(sign)) => 1,

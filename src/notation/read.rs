@@ -41,6 +41,14 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
         rounds.push(round);
     }
     reader.tell_set_aside();
+    // A chain after the join of a round is the beginning of the next.
+    for at in 1..rounds.len() {
+        let leads = rounds[at - 1].leads;
+        let next = &mut rounds[at];
+        if next.begin.is_none() && next.same_as.is_none() {
+            next.begin = leads;
+        }
+    }
     merge_foundations(rounds)
 }
 
@@ -166,8 +174,10 @@ impl Reader<'_> {
         let numbered = numbers != Numbers::Start;
         let mut builder = Builder::new((first, last), numbered, row, place, &mut *self.report);
         let (furthest, too_deep, asides) = (Cell::new(usize::MAX), Cell::new(false), RefCell::default());
+        let doubts = RefCell::default();
         let vocabulary = self.vocabulary;
-        let context = Context { vocabulary, main, furthest: &furthest, too_deep: &too_deep, asides: &asides };
+        let context =
+            Context { vocabulary, main, furthest: &furthest, too_deep: &too_deep, asides: &asides, doubts: &doubts };
         let mut spans = Vec::new();
         let range = |from: usize, to: usize| chunk.work - from..chunk.work - to;
         let tokens = chunk.tokens.get(..chunk.work).unwrap_or_default();
@@ -215,7 +225,7 @@ impl Reader<'_> {
             }
         }
         let within: Vec<_> = asides.borrow().iter().map(|(from, to)| range(*from, *to)).collect();
-        let mut round = builder.finish();
+        let mut round = builder.finish(doubts.into_inner());
         self.loose_lines(chunk.tokens, chunk.work, &mut spans);
         let words = Words { sources: self.sources, side: chunk.side, tokens: chunk.tokens };
         round.wording = words.wording(&spans, &within);

@@ -25,7 +25,7 @@ pub(super) fn counted(input: &mut Input<'_>) -> Res<(u32, Counted)> {
     let stitches = (opt(word(&["total"])), stitches_word).value(Counted::Stitches);
     let spaces = unit.verify_map(|unit| match unit {
         Unit::Space(chains) => Some(Counted::Spaces(chains.max(1))),
-        Unit::Stitch => None,
+        Unit::Stitch(_) => None,
     });
     (number, opt(alt((spaces, stitches, (stitch, opt(stitches_word)).map(|(stitch, _)| Counted::Of(stitch))))), after)
         .map(|(number, what, _)| (number, what.unwrap_or(Counted::Stitches)))

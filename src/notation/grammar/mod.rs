@@ -11,6 +11,7 @@ mod words;
 
 mod work;
 
+use super::assemble::Doubt;
 use super::lex::{Kind, Token};
 use super::tree::{Act, Item, Times};
 use super::vocabulary::Vocabulary;
@@ -41,6 +42,8 @@ pub(crate) struct Context<'i> {
     pub(crate) too_deep: &'i Cell<bool>,
     /// Remarks inside of brackets: tokens left where each starts and where it ends.
     pub(crate) asides: &'i RefCell<Vec<(usize, usize)>>,
+    /// What can be read in two ways, as far as was read.
+    pub(crate) doubts: &'i RefCell<Vec<Doubt>>,
 }
 
 pub(crate) type Input<'i> = Stateful<TokenSlice<'i, Token>, Context<'i>>;
@@ -196,7 +199,7 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
 fn first_space(input: &mut Input<'_>) -> Res<u32> {
     let space = |unit| match unit {
         Unit::Space(chains) => Some(chains),
-        Unit::Stitch => None,
+        Unit::Stitch(_) => None,
     };
     let first = ordinal.verify(|nth| *nth == 1);
     let chains = (articles, first, unit.verify_map(space)).map(|(.., chains)| chains).parse_next(input)?;

@@ -44,8 +44,10 @@ pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
     let lead = (word(&["each", "every", "all"]), opt(word(&["rem", "remaining", "of"])), articles);
     let next = opt(word(&["next", "following", "foll", "rem", "remaining", "first", "last"]));
     let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
-    let unit = unit.unwrap_or(Unit::Stitch);
-    opt((word(&["and"]), opt(word(&["each"])), self::unit)).parse_next(input)?;
+    let unit = unit.unwrap_or(Unit::Stitch(None));
+    // `each dc and ch around` is each of either.
+    let either = opt((word(&["and"]), opt(word(&["each"])), self::unit)).parse_next(input)?.is_some();
+    let unit = if either && matches!(unit, Unit::Stitch(_)) { Unit::Stitch(None) } else { unit };
     let previous = word(&["previous", "prev", "last"]);
     opt((word(&["of", "from"]), articles, previous, round_word)).parse_next(input)?;
     let times = opt(around).parse_next(input)?;
@@ -59,7 +61,7 @@ pub(super) fn next(input: &mut Input<'_>) -> Res<Target> {
     let counted = (number, unit).map(|(number, unit)| (number, Some(unit)));
     let (number, unit) =
         alt((lead.map(|(_, _, number, unit)| (number.unwrap_or(1), unit)), counted)).parse_next(input)?;
-    Ok(Target::Next(unit.unwrap_or(Unit::Stitch), Times::Exactly(number), false))
+    Ok(Target::Next(unit.unwrap_or(Unit::Stitch(None)), Times::Exactly(number), false))
 }
 
 pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
@@ -88,7 +90,7 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
 pub(super) fn space_alone(input: &mut Input<'_>) -> Res<Target> {
     match unit.parse_next(input)? {
         space @ Unit::Space(_) => Ok(Target::Next(space, Times::Exactly(1), false)),
-        Unit::Stitch => Err(()),
+        Unit::Stitch(_) => Err(()),
     }
 }
 
@@ -120,7 +122,7 @@ pub(super) fn times(input: &mut Input<'_>) -> Res<Times> {
     let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
     let exact = (alt((word_times, counted.map(|(_, number, ..)| number), short)), total);
     // `[sc, inc] repeat 6 times` is 6 in all, `repeat 5 more times` as well.
-    let again = (opt(sign('*')), word(&["rep", "repeat"]), opt(word(&["for"])), word_more);
+    let again = (word(&["rep", "repeat"]), opt(word(&["for"])), word_more);
     alt((
         again.map(|(.., (number, more))| Times::Exactly(number.saturating_add(u32::from(more)))),
         exact.map(|(number, _)| Times::Exactly(number)),

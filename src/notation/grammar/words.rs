@@ -132,10 +132,10 @@ pub(super) fn round_word(input: &mut Input<'_>) -> Res<()> {
     word(&["rnd", "rnds", "round", "rounds", "rd", "row", "rows"]).parse_next(input)
 }
 
-/// What is worked into: a space under so many chains (0: whatever comes), or a stitch.
+/// What is worked into: a space under so many chains (0: whatever comes), or a stitch, of a kind where it names one.
 #[derive(Clone, Copy, PartialEq)]
 pub(super) enum Unit {
-    Stitch,
+    Stitch(Option<Stitch>),
     Space(u32),
 }
 
@@ -150,8 +150,8 @@ pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
     alt((
         chains.map(|(_, _, number, _, _)| Unit::Space(number.unwrap_or(0))),
         space,
-        (stitch, opt(stitches_word)).value(Unit::Stitch),
-        stitches_word.value(Unit::Stitch),
+        (stitch, opt(stitches_word)).map(|(stitch, _)| Unit::Stitch(Some(stitch))),
+        stitches_word.value(Unit::Stitch(None)),
     ))
     .parse_next(input)
 }

@@ -4,6 +4,7 @@ use super::place::{Target, around, each, next, place, times};
 use super::words::*;
 use super::{Clause, DEEPEST, Input, Res, paused, separator};
 use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
+use crate::notation::assemble::Doubt;
 use crate::notation::lex::Token;
 use crate::notation::tree::{Act, Item, Times};
 use crate::report::Place;
@@ -77,9 +78,11 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         let chains = Op::chains(after.or(what.number).unwrap_or(1));
         return Ok(Clause::Do(vec![item(Act::Run(chains, Times::Exactly(1)), place_of_work, input)]));
     }
+    let each_round = (preposition, word(&["each", "every", "both", "all"]), round_word);
+    let each_round = what.number.is_some() && opt(peek(each_round)).parse_next(input)?.is_some();
     let bare = next.map(|target| (target, None));
     let bare = (peek(word(&["next"])), bare).map(|(_, found)| found);
-    if let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
+    if !each_round && let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
         let hook = match (target, &what.op.made) {
             (Target::FromHook(nth), Made::Same(stitch, 1)) => Some((nth, Op::plain(*stitch))),
             _ => None,
@@ -89,6 +92,17 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
             None => aim(&what, target, loops)?,
         };
         let mut items = vec![item(act, place_of_work, input)];
+        let doubt = match target {
+            Target::Next(Unit::Stitch(Some(kind)), ..) => Some(Doubt::Onto(place_of_work, kind)),
+            Target::Next(..) | Target::Same { .. } | Target::Ring | Target::FromHook(_) => None,
+        };
+        input.state.doubts.borrow_mut().extend(doubt);
+        if let Target::Next(Unit::Stitch(_), Times::Exactly(2..), false) = target
+            && plain
+            && what.number.is_some_and(|number| target_is(&target, number))
+        {
+            input.state.doubts.borrow_mut().push(Doubt::Each(place_of_work));
+        }
         let mut more = (word(&["and"]), opt(preposition), alt((each, next))).map(|(_, _, target)| target);
         while let Some(target) = opt(more.by_ref()).parse_next(input)? {
             items.push(item(aim(&what, target, loops)?, place_of_work, input));
@@ -97,6 +111,11 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
             return Ok(Clause::FromHook(nth, items));
         }
         return Ok(Clause::Do(items));
+    }
+    // `48 sc in each round` tells how many a round has.
+    let mut rounds = (preposition, word(&["each", "every", "both", "all"]), round_word);
+    if each_round {
+        rounds.parse_next(input)?;
     }
     let through = opt((preposition, loops).map(|(_, loops)| loops)).parse_next(input)?;
     let op = match through {
@@ -116,6 +135,9 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
             opt(after).parse_next(input)?.unwrap_or(Times::Exactly(1))
         }
     };
+    if matches!(often, Times::Exactly(_)) && through.is_none() {
+        input.state.doubts.borrow_mut().push(Doubt::Bare(place_of_work));
+    }
     Ok(Clause::Do(vec![item(Act::Run(op, often), place_of_work, input)]))
 }
 
@@ -130,6 +152,11 @@ fn every(input: &mut Input<'_>) -> Res<Act> {
     let plain = Item { act: Act::Run(Op::plain(stitch), Times::Exactly(nth.saturating_sub(1))), place };
     let body = if nth > 1 { vec![plain, shaped] } else { vec![shaped] };
     Ok(Act::Repeat(body, Times::Around { leave: 0 }))
+}
+
+/// True where it is just so many stitches.
+fn target_is(target: &Target, number: u32) -> bool {
+    matches!(target, Target::Next(_, Times::Exactly(stitches), _) if *stitches == number)
 }
 
 /// The operation that puts what is made where it goes.
@@ -154,7 +181,7 @@ pub(super) fn aim(what: &What, target: Target, loops: Option<Loops>) -> Res<Act>
         Target::Next(Unit::Space(chains), often, _) => {
             Ok(Act::Run(Op { into: Spot::Space, consumed: chains, made: many, loops: op.loops }, often))
         }
-        Target::Next(Unit::Stitch, often, each) => match (op.into, often) {
+        Target::Next(Unit::Stitch(_), often, each) => match (op.into, often) {
             (Spot::Together, Times::Exactly(stitches)) if stitches % op.consumed == 0 => {
                 let often = Times::Exactly(stitches / op.consumed);
                 Ok(Act::Run(op, often))
@@ -183,7 +210,7 @@ pub(super) fn skip(input: &mut Input<'_>) -> Res<Clause> {
     let (_, number, unit) = (lead, how_many, opt(unit)).parse_next(input)?;
     let each = match unit {
         Some(Unit::Space(chains)) => chains.max(1),
-        Some(Unit::Stitch) | None => 1,
+        Some(Unit::Stitch(_)) | None => 1,
     };
     let op = Op::skip(number.unwrap_or(1).saturating_mul(each));
     Ok(Clause::Do(vec![item(Act::Run(op, Times::Exactly(1)), start, input)]))
@@ -209,6 +236,7 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     }
     let items = crate::notation::assemble::items(body).ok_or(())?;
     opt(word(&["all"])).parse_next(input)?;
+    opt((sign('*'), peek(word(&["rep", "repeat"])))).parse_next(input)?;
     if let Some(often) = opt(times).parse_next(input)? {
         return Ok(Clause::Do(vec![item(Act::Repeat(items, often), start, input)]));
     }
@@ -219,7 +247,7 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let act = match target {
         Target::Same { space } => Act::Same { made: op.made, space },
         Target::Ring => Act::Run(Op { consumed: 0, ..op }, Times::Exactly(1)),
-        Target::Next(Unit::Stitch, often, _) => Act::Run(op, often),
+        Target::Next(Unit::Stitch(_), often, _) => Act::Run(op, often),
         Target::Next(Unit::Space(chains), often, _) => {
             Act::Run(Op { into: Spot::Space, consumed: chains, ..op }, often)
         }

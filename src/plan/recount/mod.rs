@@ -1,8 +1,12 @@
 //! Recount of written rounds: every round expanded, used up against the round before, made against what it states.
 
+mod doubts;
+
 mod nearest;
 
 mod one;
+
+mod spaces;
 
 mod tally;
 
@@ -11,7 +15,8 @@ use crate::design::{Design, Said, Work};
 use crate::limits;
 use crate::notation::{Source, Stated, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report};
-use one::{Spaces, round};
+use one::round;
+use spaces::Spaces;
 use std::collections::BTreeMap;
 
 /// Rounds that were written and add up.
@@ -79,7 +84,7 @@ pub fn rounds(
     let mut counter = Counter {
         rules,
         report,
-        standing: Standing { count: Some(before), spaces: None },
+        standing: Standing { count: Some(before), spaces: None, kinds: None },
         number: first,
         said: BTreeMap::new(),
         known: BTreeMap::new(),
@@ -104,6 +109,8 @@ pub(super) struct Standing {
     count: Option<u32>,
     /// Chain spaces among them, where it is known how they were made.
     spaces: Option<Spaces>,
+    /// Those stitches by kind, in order, where it is known how they were made.
+    kinds: Option<Vec<Stitch>>,
 }
 
 /// By chains and whether a tall stitch follows them.
@@ -211,7 +218,8 @@ impl Counter<'_> {
                 self.told(written, &counted.round);
             }
             let changes = before.is_some_and(|before| before != counted.round.after);
-            self.standing = Standing { count: Some(counted.round.after), spaces: Some(counted.spaces) };
+            let kinds = Some(spaces::kinds(&counted.round.ops));
+            self.standing = Standing { count: Some(counted.round.after), spaces: Some(counted.spaces), kinds };
             let after = counted.round.after;
             self.operations += counted.round.ops.len() as u64;
             self.done.rounds.push(counted.round);
@@ -274,7 +282,8 @@ impl Counter<'_> {
     /// Goes on from the stated count after a round that could not be counted.
     fn lose(&mut self, written: &WrittenRound) {
         self.complete = false;
-        self.standing = Standing { count: written.stated.as_ref().and_then(Stated::stitches), spaces: None };
+        self.standing =
+            Standing { count: written.stated.as_ref().and_then(Stated::stitches), spaces: None, kinds: None };
         self.number = self.number.saturating_add((written.last - written.first).saturating_add(1));
     }
 

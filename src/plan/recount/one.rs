@@ -1,66 +1,19 @@
 //! Counts one written round.
 
+use super::spaces::{Spaces, covers};
 use super::tally::{Base, Stop, Tally};
-use super::{Counting, Rules, Standing, nearest};
-use crate::craft::{Begin, Close, Counted as What, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
+use super::{Counting, Rules, Standing, doubts, nearest};
+use crate::craft::{
+    Begin, Close, Counted as What, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch, abbreviation,
+};
 use crate::design::Work;
 use crate::notation::tree::{Act, Item, Times};
-use crate::notation::{Covers, Turning, WrittenRound};
+use crate::notation::{Covers, Doubt, Turning, WrittenRound};
 use crate::report::{Diagnostic, Report};
 use std::collections::BTreeMap;
 
 /// Fewer chains than this in a joined chain are a ring to work into, not along.
 const ALONG: u32 = 20;
-
-/// The chain spaces of a round: position of the first chain among its stitches, and chains.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub(super) struct Spaces(Vec<(u32, u32)>);
-
-impl Spaces {
-    fn of(ops: &[Op]) -> Self {
-        let mut spaces: Vec<(u32, u32)> = Vec::new();
-        let mut at = 0_u32;
-        for (stitch, count) in ops.iter().flat_map(|op| op.made.runs()) {
-            let count = count * u32::from(stitch.row().counts);
-            match spaces.last_mut() {
-                Some((start, chains)) if stitch == Stitch::CH && *start + *chains == at => *chains += count,
-                _ if stitch == Stitch::CH => spaces.push((at, count)),
-                _ => {}
-            }
-            at += count;
-        }
-        Self(spaces)
-    }
-
-    /// The space that a position is in.
-    fn around(&self, at: u32) -> Option<(u32, u32)> {
-        let index = self.0.partition_point(|(start, _)| *start <= at).checked_sub(1)?;
-        self.0.get(index).copied().filter(|(start, chains)| at < start + chains)
-    }
-
-    /// The same of a round that begins `by` stitches further on.
-    fn rotated(&self, by: u32, stitches: u32) -> Self {
-        let mut spaces = Vec::with_capacity(self.0.len() + 1);
-        for &(start, chains) in &self.0 {
-            // What is left of a space that the new beginning falls into.
-            let before = by.saturating_sub(start).min(chains);
-            if before < chains {
-                spaces.push(((start + before + stitches).saturating_sub(by) % stitches.max(1), chains - before));
-            }
-            if before > 0 && start < by {
-                spaces.push(((start + stitches).saturating_sub(by), before));
-            }
-        }
-        spaces.sort_unstable();
-        Self(spaces)
-    }
-
-    /// The first space at or after a position.
-    pub(super) fn after(&self, at: u32) -> Option<(u32, u32)> {
-        let index = self.0.partition_point(|(start, _)| *start < at);
-        self.0.get(index).copied()
-    }
-}
 
 /// A round that was counted.
 pub(super) struct Counted {
@@ -82,11 +35,30 @@ struct Reading {
     begin: Begin,
     /// What to work, where it isn't the items as they were written.
     items: Option<Vec<Item>>,
+    /// True where stitches go into the kind below that they name.
+    onto: bool,
+    /// How it is meant, where that isn't what is written first.
+    how: &'static str,
+    /// True where a slip stitch at the end is the join.
+    joins: bool,
+    /// The count that its last words state.
+    count: Option<u32>,
 }
 
 impl Reading {
     fn new(base: Base, first: Vec<Op>, begin: Begin) -> Self {
-        Self { base, slipped: 0, landed: None, first, begin, items: None }
+        Self {
+            base,
+            slipped: 0,
+            landed: None,
+            first,
+            begin,
+            items: None,
+            onto: true,
+            how: "",
+            joins: false,
+            count: None,
+        }
     }
 }
 
@@ -96,6 +68,8 @@ struct Outcome {
     groups: Vec<Group>,
     used: u32,
     made: u32,
+    /// Stitches passed over on the way to one of a kind.
+    passed: u32,
 }
 
 impl Outcome {
@@ -119,16 +93,28 @@ pub(super) fn round(
     let foundation = one.foundation();
     let (base, flat) = one.base(foundation)?;
     let readings = one.readings(base, foundation, flat)?;
-    let mut chosen = None;
-    for (index, reading) in readings.into_iter().enumerate() {
+    let readings = one.meant(readings);
+    let mut chosen: Option<(Reading, Result<Outcome, Stop>)> = None;
+    let mut second = None;
+    for reading in readings {
         let outcome = one.expand(&reading);
         let fits = outcome.as_ref().is_ok_and(|outcome| one.fits(&reading, outcome));
-        if fits || index == 0 {
-            chosen = Some((reading, outcome));
+        match &chosen {
+            None => chosen = Some((reading, outcome)),
+            Some((known, Ok(best))) if fits && one.fits(known, best) => {
+                // Only what no number decides is a doubt.
+                let other = outcome.as_ref().is_ok_and(|other| other.made != best.made);
+                if other && reading.how != known.how && reading.begin == known.begin && reading.onto == known.onto {
+                    second = Some((reading, outcome));
+                    break;
+                }
+            }
+            Some(_) if fits => chosen = Some((reading, outcome)),
+            Some(_) => {}
         }
-        if fits {
-            break;
-        }
+    }
+    if let (Some((first, Ok(best))), Some((other, Ok(made)))) = (&chosen, &second) {
+        one.two_meanings((first, best.made), (other, made.made));
     }
     let (reading, outcome) = chosen?;
     let outcome = match outcome {
@@ -138,6 +124,9 @@ pub(super) fn round(
     if !one.agrees(&reading, &outcome) {
         return None;
     }
+    one.tell_kinds(&reading, &outcome);
+    one.tell_chain(&reading);
+    one.tell_repeat(&reading);
     // Found once, here: the round above may be worked into them.
     let spaces = Spaces::of(&outcome.ops);
     Some(Counted { round: one.finish(reading, outcome, flat), spaces, foundation, flat })
@@ -248,14 +237,18 @@ impl One<'_> {
         }
         let said = self.said.get(&(turning.chains, stitch.row().steps > 0)).copied();
         let likely = said.unwrap_or_else(|| self.chain_counts(&turning, stitch));
-        let mut readings = vec![counting(likely), counting(!likely)];
-        if !self.joins() && !matches!(foundation, Foundation::ChainRing(_)) {
-            // In a spiral chains may as well bridge a gap; likely so where stitches are passed over next.
+        // One chain before single crochet never counts, unless that is said.
+        let low = turning.chains == 1 && stitch.row().steps == 0;
+        let mut readings = if low { vec![counting(likely)] } else { vec![counting(likely), counting(!likely)] };
+        let over_stitches = matches!(base, Base::Stitches(_)) && !matches!(foundation, Foundation::ChainRing(_));
+        if !self.joins() && over_stitches {
+            // In a spiral chains may as well bridge a gap; likely so where stitches are passed over next. Over a ring
+            // there is no gap.
             let chains = Op::chains(turning.chains).under(turning.loops);
             let bridge = Reading::new(base, vec![chains], plain);
             let skips =
                 matches!(self.written.items.first(), Some(Item { act: Act::Run(op, _), .. }) if op.into == Spot::Skip);
-            readings.insert(if skips { 0 } else { 2 }, bridge);
+            readings.insert(if skips { 0 } else { readings.len() }, bridge);
         }
         if !self.written.slipped.is_empty() {
             readings.push(self.slips_as_stitches(base, turning, plain));
@@ -338,6 +331,85 @@ impl One<'_> {
         vec![over(counts), over(!counts)]
     }
 
+    /// Every reading in every way that its words can be meant: what goes into a kind that it names first goes there.
+    fn meant(&self, readings: Vec<Reading>) -> Vec<Reading> {
+        let named = self.written.doubts.iter().any(|doubt| matches!(doubt, Doubt::Onto(..)));
+        let variants = doubts::variants(self.written);
+        let mut meant = Vec::new();
+        for onto in if named && self.standing.kinds.is_some() { vec![true, false] } else { vec![true] } {
+            for variant in &variants {
+                for reading in &readings {
+                    let other = !variant.how.is_empty();
+                    // Slip stitches that are stitches of the round are items of their own.
+                    if other && reading.items.is_some() {
+                        continue;
+                    }
+                    let items = if other { Some(doubts::each_is_next(&variant.items)) } else { reading.items.clone() };
+                    let (how, joins, count) = (variant.how, variant.joins, variant.count);
+                    meant.push(Reading { onto, how, joins, count, items, first: reading.first.clone(), ..*reading });
+                }
+            }
+        }
+        meant
+    }
+
+    /// Says that a round can be meant in two ways, and which was taken.
+    fn two_meanings(&mut self, (first, made): (&Reading, u32), (other, instead): (&Reading, u32)) {
+        let as_written = |how: &str| if how.is_empty() { "as it stands".to_owned() } else { how.to_owned() };
+        let message = format!(
+            "round {} can be meant in two ways: {} it makes {made}, {} it makes {instead}",
+            self.number,
+            as_written(first.how),
+            as_written(other.how)
+        );
+        let help = format!("{made} is taken; state the count at the end of the round, `({made})` or `({instead})`");
+        self.report.add(Diagnostic::warning("two-meanings", message).at(self.written.place).help(help));
+    }
+
+    /// Says where the count alone makes a chain at the start count, or not, against what is usual.
+    fn tell_chain(&mut self, reading: &Reading) {
+        let (Some(turning), Begin::Chain { counts, .. }) = (self.written.begin, reading.begin) else { return };
+        let stitch = turning.stitch.or(first_stitch(&self.written.items)).unwrap_or(self.rules.main);
+        let said = turning.counts.or(self.said.get(&(turning.chains, stitch.row().steps > 0)).copied());
+        if counts == said.unwrap_or_else(|| self.chain_counts(&turning, stitch)) {
+            return;
+        }
+        let (chains, how) = (turning.chains, if counts { "counts as a stitch" } else { "does not count" });
+        let message = format!("the count fits only if the ch-{chains} {how}");
+        let help = format!("say so where it stands, `ch {chains} ({how})`, or check the count");
+        self.report.add(Diagnostic::warning("chain-unsaid", message).at(turning.place).help(help));
+    }
+
+    /// Says where the count alone makes a round repeat all of its words; once, since who writes so does it all through.
+    fn tell_repeat(&mut self, reading: &Reading) {
+        if reading.how != doubts::REPEATED || self.report.diagnostics.iter().any(|known| known.code == "repeat-implied")
+        {
+            return;
+        }
+        let message = format!("round {} makes its count only where all of it is repeated around", self.number);
+        let help = "say so, `[sc, inc] around`; rounds after it that leave it out are taken in the same way";
+        self.report.add(Diagnostic::note("repeat-implied", message).at(self.written.place).help(help));
+    }
+
+    /// Says where stitches did not find the kind that they name, or passed over others on the way to it.
+    fn tell_kinds(&mut self, reading: &Reading, outcome: &Outcome) {
+        let named = self.written.doubts.iter().find_map(|doubt| match doubt {
+            Doubt::Onto(place, kind) => Some((*place, *kind)),
+            Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) => None,
+        });
+        let (Some((place, kind)), Some(_)) = (named, &self.standing.kinds) else { return };
+        let kind = abbreviation(kind, self.rules.terms);
+        if !reading.onto {
+            let message = format!("this names a {kind} to work into, and the stitches below are not all {kind}");
+            let help = "it comes out right only where it goes into whatever stands there: write `st` for it";
+            self.report.add(Diagnostic::warning("no-such-kind", message).at(place).help(help));
+        } else if outcome.passed > 0 {
+            let message = format!("on the way to each {kind} this passes over {} other stitches", outcome.passed);
+            let help = "write the skips out, `skip next st`, or `st` where any stitch is meant";
+            self.report.add(Diagnostic::warning("kind-passed", message).at(place).help(help));
+        }
+    }
+
     fn joins(&self) -> bool {
         self.written.joined.unwrap_or(matches!(self.rules.work, Work::Joined { .. }))
     }
@@ -347,6 +419,13 @@ impl One<'_> {
         let spaces = self.standing.spaces.as_ref().map(|spaces| spaces.rotated(reading.slipped, stitches));
         let mut tally = Tally::new(reading.base, spaces.as_ref());
         (tally.landed, tally.in_spaces) = (reading.landed, reading.landed.is_some());
+        let kinds = self.standing.kinds.as_ref().filter(|kinds| reading.onto && !kinds.is_empty()).map(|kinds| {
+            let mut kinds = kinds.clone();
+            let by = reading.slipped as usize % kinds.len();
+            kinds.rotate_left(by);
+            kinds
+        });
+        tally.onto = kinds.as_ref().map(|kinds| (&kinds[..], &self.written.doubts[..]));
         tally.ops.clone_from(&reading.first);
         tally.groups = (0..reading.first.len()).map(|at| Group { ops: at..at + 1, passes: Vec::new() }).collect();
         tally.used = reading.first.iter().map(|op| op.consumed).sum();
@@ -360,11 +439,19 @@ impl One<'_> {
             tally.ops.push(Op::skip(before - tally.used));
             tally.used = before;
         }
+        if let Base::Stitches(Some(before)) = reading.base
+            && tally.used < before
+            && tally.none_left()
+        {
+            tally.groups.push(Group { ops: tally.ops.len()..tally.ops.len() + 1, passes: Vec::new() });
+            tally.ops.push(Op::skip(before - tally.used));
+            tally.used = before;
+        }
         let counts = tally.ops.iter().map(|op| u64::from(op.count())).sum::<u64>();
         let made = u32::try_from(counts).map_err(|_| Stop::Unknown)?;
         let whole = covers(&tally.groups, 0..tally.ops.len());
         let groups = if whole { tally.groups } else { Vec::new() };
-        Ok(Outcome { ops: tally.ops, groups, used: tally.used, made })
+        Ok(Outcome { ops: tally.ops, groups, used: tally.used, made, passed: tally.passed })
     }
 
     /// True where the round makes what it states. Chain spaces are often left out of the stated count (common
@@ -384,7 +471,7 @@ impl One<'_> {
             Base::Stitches(Some(before)) => outcome.used == before,
             Base::Stitches(None) | Base::Ring => true,
         };
-        uses_all && self.states(outcome)
+        uses_all && self.states(outcome) && reading.count.is_none_or(|count| count == outcome.made)
     }
 
     /// Complains where the round doesn't use up what stands, or doesn't make what it states.
@@ -467,7 +554,7 @@ impl One<'_> {
             ops,
             colour: None,
             begin: reading.begin,
-            close: if self.joins() { Close::Join } else { Close::Spiral },
+            close: if self.joins() || reading.joins { Close::Join } else { Close::Spiral },
             target: None,
             place: Some(self.written.place),
             said: None,
@@ -493,23 +580,6 @@ impl One<'_> {
         let own = Some(own).filter(|own| !own.words.is_empty());
         Said { own, asides: wording.asides.clone(), after: wording.after.clone() }
     }
-}
-
-/// True where the groups follow one another without a gap from the first of these operations to the last.
-fn covers(groups: &[Group], ops: std::ops::Range<usize>) -> bool {
-    let mut at = ops.start;
-    let follow = groups.iter().all(|group| {
-        let follows = group.ops.start == at && group.ops.end > at;
-        at = group.ops.end;
-        let mut within = group.ops.start;
-        let passes = group.passes.iter().all(|pass| {
-            let start = within;
-            within = pass.last().map_or(start, |last| last.ops.end);
-            covers(pass, start..within)
-        });
-        follows && passes && (group.passes.is_empty() || within == group.ops.end)
-    });
-    follow && at == ops.end
 }
 
 /// The operations of a first round, which use up nothing and skip nothing: several of one stitch in one place are so many, each by itself,

@@ -1,8 +1,9 @@
 //! Expands the items of one round into operations, stitch by stitch.
 
-use super::one::Spaces;
+use super::spaces::Spaces;
 use crate::craft::{Build, Group, Made, Op, Spot, Stitch};
 use crate::limits;
+use crate::notation::Doubt;
 use crate::notation::tree::{Act, Item, Times};
 use crate::report::{Diagnostic, Place};
 
@@ -35,6 +36,10 @@ pub(super) struct Tally<'a> {
     pub(super) in_spaces: bool,
     /// Chains of the space in which the round begins, where it begins in one.
     pub(super) landed: Option<u32>,
+    /// The stitches there by kind, and what goes into which kind; nothing where kinds are left alone.
+    pub(super) onto: Option<(&'a [Stitch], &'a [Doubt])>,
+    /// Stitches passed over on the way to one of a kind, chains left out.
+    pub(super) passed: u32,
 }
 
 /// Stitches that the items use up, as far as that is written.
@@ -47,13 +52,30 @@ fn uses(items: &[Item]) -> u64 {
     items.iter().map(one).fold(0, u64::saturating_add)
 }
 
+/// True for a stitch of this kind, or one that makers call by it: a post stitch, a cluster of any size.
+pub(super) fn is_kind(below: Stitch, kind: Stitch) -> bool {
+    let build = |stitch: Stitch| std::mem::discriminant(&stitch.row().build);
+    let special = !kind.is_plain() && build(below) == build(kind);
+    below == kind || below.built_of() == Some(kind) || special
+}
+
 fn stop<T>(code: &'static str, place: Place, message: impl Into<String>, help: &str) -> Result<T, Stop> {
     Err(Stop::Because(Diagnostic::error(code, message).at(place).help(help)))
 }
 
 impl<'a> Tally<'a> {
     pub(super) fn new(base: Base, spaces: Option<&'a Spaces>) -> Self {
-        Self { ops: Vec::new(), groups: Vec::new(), used: 0, base, spaces, in_spaces: false, landed: None }
+        Self {
+            ops: Vec::new(),
+            groups: Vec::new(),
+            used: 0,
+            base,
+            spaces,
+            in_spaces: false,
+            landed: None,
+            onto: None,
+            passed: 0,
+        }
     }
 
     pub(super) fn items(&mut self, items: &[Item], repeated: bool) -> Result<(), Stop> {
@@ -64,6 +86,7 @@ impl<'a> Tally<'a> {
                 Act::Same { made, .. } => self.same(made, item.place)?,
                 Act::Run(op, Times::Exactly(times)) => {
                     for _ in 0..*times {
+                        self.seek(op, item.place)?;
                         self.push(op, item.place)?;
                     }
                 }
@@ -114,7 +137,10 @@ impl<'a> Tally<'a> {
         while u64::from(self.used) < end {
             let (used, made) = (self.used, self.ops.len());
             match &item.act {
-                Act::Run(op, _) => self.push(op, item.place)?,
+                Act::Run(op, _) => {
+                    self.seek(op, item.place)?;
+                    self.push(op, item.place)?;
+                }
                 Act::Repeat(body, _) => passes.push(self.pass(body)?),
                 Act::Same { .. } => {}
             }
@@ -131,6 +157,9 @@ impl<'a> Tally<'a> {
             }
             // What is left behind the last space has nothing to go into and is passed over at the end.
             if self.in_spaces && self.spaces.is_some_and(|spaces| spaces.after(self.used).is_none()) {
+                break;
+            }
+            if self.none_left() {
                 break;
             }
         }
@@ -164,6 +193,41 @@ impl<'a> Tally<'a> {
         }
         self.ops.push(op);
         Ok(())
+    }
+
+    /// The kind that stitches written here go into.
+    fn kind(&self, place: Place) -> Option<Stitch> {
+        let (_, onto) = self.onto?;
+        onto.iter().find_map(|doubt| match doubt {
+            Doubt::Onto(at, kind) if (at.line, at.offset) == (place.line, place.offset) => Some(*kind),
+            Doubt::Onto(..) | Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) => None,
+        })
+    }
+
+    /// Passes over what stands before the next stitch of the kind that is named.
+    fn seek(&mut self, op: &Op, place: Place) -> Result<(), Stop> {
+        let (Some(kind), Some((kinds, _)), Spot::Stitch) = (self.kind(place), self.onto, op.into) else {
+            return Ok(());
+        };
+        let rest = kinds.get(self.used as usize..).unwrap_or_default();
+        let Some(passed) = rest.iter().position(|below| is_kind(*below, kind)) else {
+            let help = "name the stitch that stands there, or only `st`";
+            return stop("no-such-kind", place, "no stitch of this kind is left here to work into", help);
+        };
+        if passed > 0 {
+            let over = rest.get(..passed).unwrap_or_default();
+            self.passed += over.iter().filter(|stitch| **stitch != Stitch::CH).count() as u32;
+            self.add(Op::skip(passed as u32), place)?;
+        }
+        Ok(())
+    }
+
+    /// True where only chains are left, and everything goes into stitches of a kind.
+    pub(super) fn none_left(&self) -> bool {
+        let Some((kinds, onto)) = self.onto else { return false };
+        let named = onto.iter().any(|doubt| matches!(doubt, Doubt::Onto(_, kind) if *kind != Stitch::CH));
+        let rest = kinds.get(self.used as usize..).unwrap_or_default();
+        named && !rest.is_empty() && rest.iter().all(|stitch| *stitch == Stitch::CH)
     }
 
     fn push(&mut self, op: &Op, place: Place) -> Result<(), Stop> {
