@@ -4,9 +4,11 @@
 
 use std::sync::LazyLock;
 
+use harfrust::{Direction, GlyphBuffer, ShapeOptions, ShapePlan, ShaperData, UnicodeBuffer, script};
 use kurbo::{Affine, BezPath, Point};
-use rustybuzz::ttf_parser::{GlyphId, OutlineBuilder};
-use rustybuzz::{Direction, GlyphBuffer, ShapePlan, UnicodeBuffer, script};
+use skrifa::outline::{DrawSettings, OutlineGlyphCollection, OutlinePen};
+use skrifa::prelude::{LocationRef, Size};
+use skrifa::{FontRef, GlyphId, MetadataProvider};
 
 /// Name of the family in SVG and CSS.
 pub const FAMILY: &str = "Atkinson Hyperlegible";
@@ -40,22 +42,48 @@ static REGULAR: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Regular.tt
 static BOLD: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Bold.ttf");
 static ITALIC: &[u8] = include_bytes!("../fonts/AtkinsonHyperlegible-Italic.ttf");
 
-static SHAPERS: LazyLock<[Option<Shaper>; 3]> =
-    LazyLock::new(|| [Face::Regular, Face::Bold, Face::Italic].map(|face| Shaper::of(face.data())));
+static FILES: LazyLock<[Option<File>; 3]> =
+    LazyLock::new(|| [Face::Regular, Face::Bold, Face::Italic].map(|face| File::of(face.data())));
 
-/// A face ready to shape with. Making a plan takes longer than shaping a word by it, so the plans for Latin words and
-/// for figures and signs alone are made once.
+static SHAPERS: LazyLock<[Option<Shaper>; 3]> =
+    LazyLock::new(|| FILES.each_ref().map(|file| file.as_ref().map(Shaper::of)));
+
+/// A font file and what is read from it once.
+struct File {
+    font: FontRef<'static>,
+    tables: ShaperData,
+}
+
+impl File {
+    fn of(data: &'static [u8]) -> Option<Self> {
+        let font = FontRef::new(data).ok()?;
+        Some(Self { tables: ShaperData::new(&font), font })
+    }
+}
+
+/// A face ready to shape and to draw with. Making a plan takes longer than shaping a word by it, so the plans for Latin
+/// words and for figures and signs alone are made once.
 struct Shaper {
-    face: rustybuzz::Face<'static>,
+    font: &'static FontRef<'static>,
+    shaper: harfrust::Shaper<'static>,
     latin: ShapePlan,
     figures: ShapePlan,
+    outlines: OutlineGlyphCollection<'static>,
+    /// Units of the font in an em.
+    em: f64,
+    /// Height of a capital in ems.
+    capital: f64,
 }
 
 impl Shaper {
-    fn of(data: &'static [u8]) -> Option<Self> {
-        let face = rustybuzz::Face::from_slice(data, 0)?;
-        let plan = |script| ShapePlan::new(&face, Direction::LeftToRight, script, None, &[]);
-        Some(Self { latin: plan(Some(script::LATIN)), figures: plan(None), face })
+    fn of(file: &'static File) -> Self {
+        let shaper = file.tables.shaper(&file.font).build();
+        let plan = |script| ShapePlan::new(&shaper, Direction::LeftToRight, script, None, &[]);
+        let (latin, figures) = (plan(Some(script::LATIN)), plan(None));
+        let metrics = file.font.metrics(Size::unscaled(), LocationRef::default());
+        let em = f64::from(metrics.units_per_em);
+        let capital = f64::from(metrics.cap_height.unwrap_or(668.0)) / em;
+        Self { font: &file.font, latin, figures, outlines: file.font.outline_glyphs(), em, capital, shaper }
     }
 
     /// The glyphs of left-to-right text.
@@ -64,11 +92,20 @@ impl Shaper {
         buffer.push_str(text);
         buffer.set_direction(Direction::LeftToRight);
         buffer.guess_segment_properties();
-        match buffer.script() {
-            script::LATIN => rustybuzz::shape_with_plan(&self.face, &self.latin, buffer),
-            script::UNKNOWN => rustybuzz::shape_with_plan(&self.face, &self.figures, buffer),
-            _ => rustybuzz::shape(&self.face, &[], buffer),
-        }
+        let plan = match buffer.script() {
+            script::LATIN => Some(&self.latin),
+            script::UNKNOWN => Some(&self.figures),
+            _ => None,
+        };
+        self.shaper.shape(buffer, ShapeOptions::new().plan(plan))
+    }
+
+    /// Adds the outline of a glyph; nothing where the face has none.
+    fn outline(&self, glyph: GlyphId, path: &mut BezPath, place: Affine) {
+        let Some(drawn) = self.outlines.get(glyph) else { return };
+        let settings = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
+        // A glyph that the file can't draw is as one that it doesn't have.
+        let _ = drawn.draw(settings, &mut Pen { path, place });
     }
 }
 
@@ -90,10 +127,6 @@ impl Face {
         }
     }
 
-    fn file(self) -> Option<&'static rustybuzz::Face<'static>> {
-        self.shaper().map(|shaper| &shaper.face)
-    }
-
     /// Width of a line of `text` set at `size`, in the unit of `size` (its em height). No kerning across lines.
     pub fn width(self, text: &str, size: f64) -> f64 {
         self.shape(text, size, |_, _| {})
@@ -102,14 +135,11 @@ impl Face {
     /// Outlines of a line of `text` set at `size`, its baseline starting at (0, 0), y downward.
     pub fn outline(self, text: &str, size: f64) -> BezPath {
         let mut path = BezPath::new();
-        if let Some(face) = self.file() {
-            let scale = size / f64::from(face.units_per_em());
+        if let Some(shaper) = self.shaper() {
+            let scale = size / shaper.em;
             self.shape(text, size, |glyph, at| {
-                let mut pen = Pen {
-                    path: &mut path,
-                    place: Affine::translate(at.to_vec2()) * Affine::scale_non_uniform(scale, -scale),
-                };
-                face.outline_glyph(glyph, &mut pen);
+                let place = Affine::translate(at.to_vec2()) * Affine::scale_non_uniform(scale, -scale);
+                shaper.outline(glyph, &mut path, place);
             });
         }
         path
@@ -118,19 +148,16 @@ impl Face {
     /// The glyphs of a line of `text` set at `size`, each with its point on a baseline that starts at (0, 0).
     pub fn glyphs(self, text: &str, size: f64) -> Vec<(u16, Point)> {
         let mut glyphs = Vec::with_capacity(text.len());
-        self.shape(text, size, |glyph, at| glyphs.push((glyph.0, at)));
+        self.shape(text, size, |glyph, at| glyphs.push((glyph.to_u32() as u16, at)));
         glyphs
     }
 
     /// Outline of one glyph set at `size`, its origin at (0, 0), y downward; empty where the face has none.
     pub fn glyph_outline(self, glyph: u16, size: f64) -> BezPath {
         let mut path = BezPath::new();
-        if let Some(face) = self.file() {
-            let scale = size / f64::from(face.units_per_em());
-            face.outline_glyph(
-                GlyphId(glyph),
-                &mut Pen { path: &mut path, place: Affine::scale_non_uniform(scale, -scale) },
-            );
+        if let Some(shaper) = self.shaper() {
+            let scale = size / shaper.em;
+            shaper.outline(GlyphId::from(glyph), &mut path, Affine::scale_non_uniform(scale, -scale));
         }
         path
     }
@@ -138,12 +165,12 @@ impl Face {
     /// The glyphs of a line of left-to-right `text` in order, measured in ems, each with the text it stands for.
     pub fn shaped(self, text: &str) -> Vec<Glyph> {
         let Some(shaper) = self.shaper() else { return Vec::new() };
-        let em = f64::from(shaper.face.units_per_em());
+        let em = shaper.em;
         let shaped = shaper.shape(text);
         let clusters: Vec<usize> = shaped.glyph_infos().iter().map(|info| info.cluster as usize).collect();
         let end_of = |start: usize| clusters.iter().copied().find(|&other| other > start).unwrap_or(text.len());
         let glyphs = shaped.glyph_infos().iter().zip(shaped.glyph_positions());
-        let one = |(info, position): (&rustybuzz::GlyphInfo, &rustybuzz::GlyphPosition)| {
+        let one = |(info, position): (&harfrust::GlyphInfo, &harfrust::GlyphPosition)| {
             let start = info.cluster as usize;
             Glyph {
                 id: info.glyph_id as u16,
@@ -157,25 +184,24 @@ impl Face {
 
     /// Height of a capital at `size`.
     pub fn cap_height(self, size: f64) -> f64 {
-        self.file()
-            .map_or(0.0, |face| f64::from(face.capital_height().unwrap_or(668)) / f64::from(face.units_per_em()) * size)
+        self.shaper().map_or(0.0, |shaper| shaper.capital * size)
     }
 
     /// The first character the face has no glyph for.
     pub fn missing(self, text: &str) -> Option<char> {
-        let face = self.file()?;
+        let letters = self.shaper()?.font.charmap();
         // Most letters by far are of the alphabet, which every face has.
-        text.chars().find(|&c| !c.is_ascii_alphanumeric() && !c.is_control() && face.glyph_index(c).is_none())
+        text.chars().find(|&c| !c.is_ascii_alphanumeric() && !c.is_control() && letters.map(c).is_none())
     }
 
     fn shape(self, text: &str, size: f64, mut each: impl FnMut(GlyphId, Point)) -> f64 {
         let Some(shaper) = self.shaper() else { return 0.0 };
-        let scale = size / f64::from(shaper.face.units_per_em());
+        let scale = size / shaper.em;
         let shaped = shaper.shape(text);
         let mut x = 0.0;
         for (info, position) in shaped.glyph_infos().iter().zip(shaped.glyph_positions()) {
             let at = Point::new(x + f64::from(position.x_offset) * scale, -f64::from(position.y_offset) * scale);
-            each(GlyphId(info.glyph_id as u16), at);
+            each(GlyphId::new(info.glyph_id), at);
             x += f64::from(position.x_advance) * scale;
         }
         x
@@ -193,7 +219,7 @@ impl Pen<'_> {
     }
 }
 
-impl OutlineBuilder for Pen<'_> {
+impl OutlinePen for Pen<'_> {
     fn move_to(&mut self, x: f32, y: f32) {
         let to = self.at(x, y);
         self.path.move_to(to);
