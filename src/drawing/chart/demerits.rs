@@ -44,14 +44,18 @@ const LABEL_GRACE: f64 = 0.02;
 /// Least and greatest side of the squares in which neighbours are looked for, mm.
 const SQUARES: (f64, f64) = (0.2, 5.0);
 
-/// One placed symbol.
-struct Standing {
+/// Most places that are each shown: more can't be told apart, and of them the worst of every round and kind stand for all.
+const MOST_SHOWN: usize = 1000;
+
+/// One placed symbol. Its strokes are those of its definition: a chart of a hundred thousand symbols holds them once.
+struct Standing<'d> {
     round: u32,
-    strokes: Strokes,
+    of: &'d Defined,
+    place: Affine,
+    room: Rect,
     foot: Point,
     middle: Point,
     lean: f64,
-    loose: bool,
 }
 
 /// A symbol's strokes as it is defined, and whether it lies loose.
@@ -74,11 +78,11 @@ pub fn demerits(drawing: &Drawing) -> Vec<Demerit> {
     found
 }
 
-fn gather<'a>(
+fn gather<'a, 'd>(
     item: &'a Item,
     round: u32,
-    defined: &BTreeMap<&str, Defined>,
-    standing: &mut Vec<Standing>,
+    defined: &'d BTreeMap<&str, Defined>,
+    standing: &mut Vec<Standing<'d>>,
     labels: &mut Vec<(u32, &'a TextItem)>,
 ) {
     match item {
@@ -95,20 +99,32 @@ fn gather<'a>(
     }
 }
 
-fn place(symbol: &SymbolItem, round: u32, (lines, loose): &Defined) -> Standing {
-    let strokes: Vec<_> = lines.iter().map(|(line, half)| (symbol.place * *line, *half)).collect();
+fn place<'d>(symbol: &SymbolItem, round: u32, of: &'d Defined) -> Standing<'d> {
     let foot = symbol.place * Point::ZERO;
-    let middle = extent(&strokes).center();
+    let room = extent(&placed(&of.0, symbol.place));
+    let middle = room.center();
     let (up, out) = (middle - foot, foot.to_vec2());
     let lean = if out.hypot() < TOLERANCE || up.hypot() < TOLERANCE {
         0.0
     } else {
         Angle::of_vector(up.dot(out), up.cross(out)).degrees().abs()
     };
-    Standing { round, strokes, foot, middle, lean, loose: *loose }
+    Standing { round, of, place: symbol.place, room, foot, middle, lean }
 }
 
-impl Standing {
+fn placed(strokes: &Strokes, place: Affine) -> Strokes {
+    strokes.iter().map(|(line, half)| (place * *line, *half)).collect()
+}
+
+impl Standing<'_> {
+    fn strokes(&self) -> Strokes {
+        placed(&self.of.0, self.place)
+    }
+
+    fn loose(&self) -> bool {
+        self.of.1
+    }
+
     /// True where two symbols are much nearer at their feet than in their middles.
     fn fans_out_with(&self, other: &Self) -> bool {
         (other.foot - self.foot).hypot() < 0.6 * (other.middle - self.middle).hypot()
@@ -116,7 +132,7 @@ impl Standing {
 }
 
 /// Lean, and crowding of one symbol on the next of its round.
-fn alone(standing: &[Standing]) -> Vec<Demerit> {
+fn alone(standing: &[Standing<'_>]) -> Vec<Demerit> {
     let mut found = Vec::new();
     for (index, one) in standing.iter().enumerate().filter(|(_, one)| one.round > 0) {
         let next = standing.get(index + 1);
@@ -127,7 +143,7 @@ fn alone(standing: &[Standing]) -> Vec<Demerit> {
             found.push(Demerit { kind: DemeritKind::Lean, round: one.round, amount: one.lean, at: one.middle });
         }
         // Chains may touch: they are read as a row.
-        let Some(next) = next.filter(|next| next.round == one.round && !one.loose && !next.loose) else { continue };
+        let Some(next) = next.filter(|next| next.round == one.round && !one.loose() && !next.loose()) else { continue };
         let apart = (next.middle - one.middle).hypot();
         if apart < 0.8 * LEAST_CELL.mm() && !fanned {
             found.push(Demerit { kind: DemeritKind::Crowding, round: one.round, amount: apart, at: one.middle });
@@ -138,8 +154,8 @@ fn alone(standing: &[Standing]) -> Vec<Demerit> {
 
 /// Side of squares that hold a few symbols each, however small these are: with more of them in a square, each would be held
 /// against many that it can't meet.
-fn side(standing: &[Standing]) -> f64 {
-    let rooms = standing.iter().map(|one| extent(&one.strokes)).map(|room| room.width().max(room.height()));
+fn side(standing: &[Standing<'_>]) -> f64 {
+    let rooms = standing.iter().map(|one| one.room.width().max(one.room.height()));
     let mean = rooms.sum::<f64>() / standing.len().max(1) as f64;
     (1.5 * mean).clamp(SQUARES.0, SQUARES.1)
 }
@@ -151,35 +167,30 @@ fn squares(rect: Rect, side: f64) -> impl Iterator<Item = (i64, i64)> {
     xs.flat_map(move |x| ys.clone().map(move |y| (x, y)))
 }
 
-fn meeting(standing: &[Standing]) -> Vec<Demerit> {
+fn meeting(standing: &[Standing<'_>]) -> Vec<Demerit> {
     let mut grid: BTreeMap<(i64, i64), Vec<usize>> = BTreeMap::new();
     let (mut found, side) = (Vec::new(), side(standing));
-    let boxes: Vec<Rect> = standing.iter().map(|one| extent(&one.strokes)).collect();
     for (index, one) in standing.iter().enumerate() {
         // Only what lies in the same squares can meet it, so time stays linear. Sorted, so that the order is that of
         // the rounds.
-        let mut near: Vec<usize> =
-            squares(boxes[index], side).filter_map(|at| grid.get(&at)).flatten().copied().collect();
+        let mut near: Vec<usize> = squares(one.room, side).filter_map(|at| grid.get(&at)).flatten().copied().collect();
         near.sort_unstable();
         near.dedup();
-        for other in near {
-            // Boxes first: most of those in a square don't come near.
-            let depth = if boxes[index].overlaps(boxes[other]) {
-                meet((&one.strokes, one.foot), (&standing[other].strokes, standing[other].foot))
-            } else {
-                0.0
-            };
+        let strokes = one.strokes();
+        // Boxes first: most of those in a square don't come near.
+        for other in near.into_iter().map(|other| &standing[other]).filter(|other| one.room.overlaps(other.room)) {
+            let depth = meet((&strokes, one.foot), (&other.strokes(), other.foot));
             if depth > ROUNDED {
-                let at = one.middle.midpoint(standing[other].middle);
+                let at = one.middle.midpoint(other.middle);
                 found.push(Demerit { kind: DemeritKind::Overlap, round: one.round, amount: depth, at });
             }
         }
-        squares(boxes[index], side).for_each(|at| grid.entry(at).or_default().push(index));
+        squares(one.room, side).for_each(|at| grid.entry(at).or_default().push(index));
     }
     found
 }
 
-fn touched(standing: &[Standing], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
+fn touched(standing: &[Standing<'_>], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
     let side = side(standing);
     let mut grid: BTreeMap<(i64, i64), Vec<usize>> = BTreeMap::new();
     for (index, (_, label)) in labels.iter().enumerate() {
@@ -187,12 +198,11 @@ fn touched(standing: &[Standing], labels: &[(u32, &TextItem)]) -> Vec<Demerit> {
     }
     let mut found = Vec::new();
     for one in standing {
-        let room = extent(&one.strokes);
-        let mut near: Vec<usize> = squares(room, side).filter_map(|at| grid.get(&at)).flatten().copied().collect();
+        let mut near: Vec<usize> = squares(one.room, side).filter_map(|at| grid.get(&at)).flatten().copied().collect();
         near.sort_unstable();
         near.dedup();
         for (round, label) in near.into_iter().filter_map(|index| labels.get(index)) {
-            let depth = depth(&one.strokes, &body(label));
+            let depth = depth(&one.strokes(), &body(label));
             if depth > LABEL_GRACE {
                 found.push(Demerit { kind: DemeritKind::LabelOnInk, round: *round, amount: depth, at: label.at });
             }
@@ -211,15 +221,34 @@ fn body(label: &TextItem) -> Strokes {
     vec![(set * line, half)]
 }
 
+/// The worst of each kind in each round, with how many it stands for.
+fn worst(found: Vec<Demerit>) -> Vec<(Demerit, usize)> {
+    if found.len() <= MOST_SHOWN {
+        return found.into_iter().map(|demerit| (demerit, 1)).collect();
+    }
+    // The less apart, the worse crowded.
+    let badness = |demerit: &Demerit| match demerit.kind {
+        DemeritKind::Crowding => -demerit.amount,
+        DemeritKind::Overlap | DemeritKind::Lean | DemeritKind::LabelOnInk => demerit.amount,
+    };
+    let alike = found.chunk_by(|one, other| (one.round, one.kind) == (other.round, other.kind));
+    let worst = alike.filter_map(|alike| {
+        let worst = alike.iter().max_by(|one, other| badness(one).total_cmp(&badness(other)))?;
+        Some((*worst, alike.len()))
+    });
+    worst.collect()
+}
+
 /// The demerits as something to look at: a ring round every place, named.
 pub(super) fn overlay(drawing: &Drawing) -> Item {
     let ink = Ink([0xc0, 0, 0x40]);
     let mut items = Vec::new();
-    for demerit in demerits(drawing) {
+    for (demerit, of) in worst(demerits(drawing)) {
         let path = Circle::new(demerit.at, 1.6).to_path(ROUGH);
         let stroke = Stroke { width: 0.3, ink, ends: Ends::Round, dashes: Vec::new() };
         items.push(Item::Path(PathItem { path, fill: None, stroke: Some(stroke) }));
-        let text = format!("{:?} {:.2}", demerit.kind, demerit.amount);
+        let many = if of > 1 { format!(" (worst of {of})") } else { String::new() };
+        let text = format!("{:?} {:.2}{many}", demerit.kind, demerit.amount);
         let at = demerit.at + kurbo::Vec2::new(1.8, 0.5);
         items.push(Item::Text(TextItem { ink, halo: 0.2, ..TextItem::new(text, at, 1.6) }));
     }
