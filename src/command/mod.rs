@@ -12,13 +12,14 @@ mod publish;
 mod rows;
 mod show;
 
-use std::io::ErrorKind;
+use std::io::{ErrorKind, Write};
 use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
 
 use input::Swatch;
+use roundelay::report::clean;
 
 /// Designs crochet worked in the round: solves the rounds, predicts the shape, draws and lays out the pattern.
 #[derive(Debug, Parser)]
@@ -100,7 +101,11 @@ pub(crate) fn run() -> ExitCode {
 
 /// Prints what is wrong with the arguments, or the help that was asked for.
 fn usage(told: &clap::Error) -> Outcome {
-    match told.print() {
+    // It quotes what was typed: where that can't be shown, in plain letters without it.
+    let words = told.render().to_string();
+    let clean = clean::lines(&words);
+    let printed = if words == clean { told.print() } else { std::io::stderr().write_all(clean.as_bytes()) };
+    match printed {
         Err(error) if error.kind() != ErrorKind::BrokenPipe => Outcome::CouldNotRun,
         _ if told.use_stderr() => Outcome::CouldNotRun,
         _ => Outcome::Done,

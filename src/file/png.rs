@@ -5,7 +5,10 @@ use std::sync::Arc;
 use resvg::usvg;
 use tiny_skia::{Color, Pixmap, Transform};
 
+use super::svg;
+use crate::drawing::{Drawing, Item};
 use crate::font::{FAMILY, Face};
+use crate::limits;
 use crate::report::{Diagnostic, Report};
 
 /// Most pixels written: about an A1 sheet at 300 dpi, which takes some 300 MB while it is drawn.
@@ -29,10 +32,31 @@ impl Default for PngOptions {
     }
 }
 
+/// Draws a drawing on white, by way of its SVG. Nothing, and an error in the report, where the picture would be larger than
+/// can be drawn; a warning where it is very large.
+pub fn draw(drawing: &Drawing, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
+    told(report, |report| {
+        let mut canvas = None;
+        // What resvg makes of a symbol takes a hundred times its room in the drawing, so they come layer by layer.
+        for items in layers(&drawing.items) {
+            paint(&svg::write_layer(drawing, &items), options, &mut canvas, report)?;
+        }
+        canvas.map_or_else(|| Ok(Vec::new()), |canvas| encoded(&canvas, options))
+    })
+}
+
 /// Draws an SVG on white. Nothing, and an error in the report, where the text is no SVG or the picture would be larger
 /// than can be drawn; a warning where it is very large.
 pub fn render(svg: &str, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
-    match draw(svg, options, report) {
+    told(report, |report| {
+        let mut canvas = None;
+        paint(svg, options, &mut canvas, report)?;
+        canvas.map_or_else(|| Ok(Vec::new()), |canvas| encoded(&canvas, options))
+    })
+}
+
+fn told(report: &mut Report, draw: impl FnOnce(&mut Report) -> Result<Vec<u8>, Box<Diagnostic>>) -> Option<Vec<u8>> {
+    match draw(report) {
         Ok(bytes) => Some(bytes),
         Err(complaint) => {
             report.add(*complaint);
@@ -41,7 +65,32 @@ pub fn render(svg: &str, options: &PngOptions, report: &mut Report) -> Option<Ve
     }
 }
 
-fn draw(svg: &str, options: &PngOptions, report: &mut Report) -> Result<Vec<u8>, Box<Diagnostic>> {
+/// The things of a drawing, so many at a time, back to front, out of their groups: those have no look of their own.
+fn layers(items: &[Item]) -> Vec<Vec<Item>> {
+    fn gather(items: &[Item], layers: &mut Vec<Vec<Item>>) {
+        for item in items {
+            if let Item::Group(group) = item {
+                gather(&group.items, layers);
+                continue;
+            }
+            match layers.last_mut().filter(|layer| layer.len() < limits::AT_ONCE) {
+                Some(layer) => layer.push(item.clone()),
+                None => layers.push(vec![item.clone()]),
+            }
+        }
+    }
+    let mut layers = Vec::new();
+    gather(items, &mut layers);
+    if layers.is_empty() { vec![Vec::new()] } else { layers }
+}
+
+/// Draws an SVG over what is there already, which is white where there is nothing yet.
+fn paint(
+    svg: &str,
+    options: &PngOptions,
+    canvas: &mut Option<Pixmap>,
+    report: &mut Report,
+) -> Result<(), Box<Diagnostic>> {
     if !(options.dpi.is_finite() && options.dpi > 0.0) {
         let error = Diagnostic::error("dpi-out-of-range", format!("{} dpi is no resolution", options.dpi));
         return Err(Box::new(error.help("give a number above 0, such as 150 for a screen or 300 for print")));
@@ -49,16 +98,25 @@ fn draw(svg: &str, options: &PngOptions, report: &mut Report) -> Result<Vec<u8>,
     let tree = usvg::Tree::from_str(svg, &reading_options())
         .map_err(|cause| Diagnostic::error("svg-unreadable", format!("the drawing can't be read as SVG: {cause}")))?;
     let scale = options.dpi / 96.0;
-    let (width, height) = (f64::from(tree.size().width()) * scale, f64::from(tree.size().height()) * scale);
+    let pixmap = match canvas {
+        Some(pixmap) => pixmap,
+        None => canvas.insert(blank(tree.size(), options, report)?),
+    };
+    let scale = Transform::from_scale(scale as f32, scale as f32);
+    resvg::render(&tree, scale, &mut pixmap.as_mut());
+    Ok(())
+}
+
+/// A white sheet for a picture of this size.
+fn blank(size: usvg::Size, options: &PngOptions, report: &mut Report) -> Result<Pixmap, Box<Diagnostic>> {
+    let scale = options.dpi / 96.0;
+    let (width, height) = (f64::from(size.width()) * scale, f64::from(size.height()) * scale);
     let (width, height) = ((width - 1e-3).ceil().max(1.0), (height - 1e-3).ceil().max(1.0));
     weigh(width, height, options.dpi, report)?;
     let mut pixmap = Pixmap::new(width as u32, height as u32)
         .ok_or_else(|| Diagnostic::error("png-too-large", format!("{width} × {height} pixels can't be drawn")))?;
     pixmap.fill(Color::WHITE);
-    let scale = Transform::from_scale(scale as f32, scale as f32);
-    resvg::render(&tree, scale, &mut pixmap.as_mut());
-    encode(&pixmap, options)
-        .map_err(|cause| Box::new(Diagnostic::error("png-not-written", format!("the PNG can't be written: {cause}"))))
+    Ok(pixmap)
 }
 
 /// Only our own typeface; what asks for another gets ours.
@@ -85,6 +143,11 @@ fn weigh(width: f64, height: f64, dpi: f64, report: &mut Report) -> Result<(), B
         report.add(Diagnostic::warning("png-large", message).help("a lower dpi is enough for most printers"));
     }
     Ok(())
+}
+
+fn encoded(pixmap: &Pixmap, options: &PngOptions) -> Result<Vec<u8>, Box<Diagnostic>> {
+    encode(pixmap, options)
+        .map_err(|cause| Box::new(Diagnostic::error("png-not-written", format!("the PNG can't be written: {cause}"))))
 }
 
 fn encode(pixmap: &Pixmap, options: &PngOptions) -> Result<Vec<u8>, png::EncodingError> {

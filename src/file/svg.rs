@@ -8,6 +8,7 @@ use std::fmt::Write;
 
 use kurbo::{Affine, BezPath, PathEl, Point};
 use svg::Node;
+use svg::node::Blob;
 use svg::node::element::{Definitions, Description, Element, Group as Svg, Path, Rectangle, Title, Use};
 
 use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, PathItem, Role, Symbol, SymbolItem, TextItem};
@@ -30,10 +31,19 @@ pub fn write(drawing: &Drawing) -> String {
 /// Writes a drawing as an `svg` element to stand inside a web page, every id beginning with `prefix` so that several
 /// can stand in one page.
 pub fn write_inline(drawing: &Drawing, prefix: &str) -> String {
+    element(drawing, &drawing.items, prefix, true)
+}
+
+/// Writes some items of a drawing without the ground under them, to be laid over what is there already.
+pub(super) fn write_layer(drawing: &Drawing, items: &[Item]) -> String {
+    element(drawing, items, "", false)
+}
+
+fn element(drawing: &Drawing, items: &[Item], prefix: &str, grounded: bool) -> String {
     let turn_decimals = drawing.symbols.iter().map(|(key, symbol)| (key.as_str(), turn_decimals(symbol.bounds)));
     let mut writer = Writer { prefix, glyphs: BTreeSet::new(), lines: 0, turn_decimals: turn_decimals.collect() };
     let mut body: Vec<Box<dyn Node>> = Vec::new();
-    writer.items(&drawing.items, &mut |node| body.push(node));
+    writer.items(items, &mut |node| body.push(node));
     let bounds = drawing.bounds;
     let (title, desc) = (writer.id("title"), writer.id("desc"));
     let mut root = svg::Document::new()
@@ -58,8 +68,10 @@ pub fn write_inline(drawing: &Drawing, prefix: &str) -> String {
     }
     root = root.add(definitions);
     // Black symbols on whatever ground the reader has chosen would be lost: the picture brings its own.
-    let ground = Rectangle::new().set("fill", "#fff").set("x", number(bounds.x0, 2)).set("y", number(bounds.y0, 2));
-    root = root.add(ground.set("width", number(bounds.width(), 2)).set("height", number(bounds.height(), 2)));
+    if grounded {
+        let ground = Rectangle::new().set("fill", "#fff").set("x", number(bounds.x0, 2)).set("y", number(bounds.y0, 2));
+        root = root.add(ground.set("width", number(bounds.width(), 2)).set("height", number(bounds.height(), 2)));
+    }
     for node in body {
         root = root.add(node);
     }
@@ -107,7 +119,8 @@ impl Writer<'_> {
                         group = group.add(self.placed(symbol));
                     }
                 }
-                add(Box::new(group));
+                // As text at once: a tree of a hundred thousand nodes would take twenty times the room.
+                add(Box::new(Blob::new(group.to_string())));
                 rest = &rest[run..];
                 continue;
             }

@@ -179,7 +179,7 @@ pub fn draw(
     let drawing = (picture.draw)(&job, report)?;
     match format {
         Format::Svg => Some(svg::write(&drawing).into_bytes()),
-        Format::Png => png::render(&svg::write(&drawing), &asked.pixels, report),
+        Format::Png => png::draw(&drawing, &asked.pixels, report),
         Format::Pdf => pdf::write_drawing(&drawing).map_err(|complaint| report.add(complaint)).ok(),
     }
 }

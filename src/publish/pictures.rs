@@ -1,17 +1,19 @@
 //! The pictures of a pattern, each drawn for the room in which it is shown.
 
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use rayon::prelude::*;
 
 use crate::drawing::{
     ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions, SchematicOptions, chart,
-    choose_view, key, least_cell, piece, row_table, schematic, symbol_sheet,
+    choose_view, draw_piece, key, least_cell, relaxed, row_table, schematic, symbol_sheet,
 };
 use crate::geometry::SideShape;
+use crate::geometry::piece::Piece;
+use crate::limits;
 use crate::page::wall::{self, Wall};
 use crate::page::{Options, Paper, Pictures, Print, Style, room_beside};
-use crate::plan::Plan;
+use crate::plan::{Plan, SizePlan};
 use crate::story::{Illustrations, RowTable, Story};
 use crate::units::Mm;
 
@@ -38,12 +40,49 @@ const UNDER_UNIT: Mm = Mm::new(3.7);
 const UNDER_LETTERS: Mm = Mm::new(3.2);
 const UNDER_COLUMNS: [Mm; 2] = [Mm::new(56.0), Mm::new(42.0)];
 
+/// True for a design so large that what is published of it is made one after the other.
+pub(super) fn large(plan: &Plan) -> bool {
+    plan.sizes.iter().map(SizePlan::stitches).sum::<u64>() > limits::AT_ONCE as u64
+}
+
+/// The sizes of a pattern in space, each relaxed once, when it is first asked for. One that is too large to be relaxed is
+/// laid out anew each time: that is quick, and it would take much room until the end.
+pub(super) struct Spaces<'a> {
+    plan: &'a Plan,
+    shapes: &'a [SideShape],
+    relaxed: Vec<OnceLock<Piece>>,
+}
+
+impl<'a> Spaces<'a> {
+    pub(super) fn of(plan: &'a Plan, shapes: &'a [SideShape]) -> Self {
+        Self { plan, shapes, relaxed: plan.sizes.iter().map(|_| OnceLock::new()).collect() }
+    }
+
+    /// A size drawn; nothing where there is no such size.
+    pub(super) fn draw(&self, index: usize, options: &PieceOptions) -> Option<Drawing> {
+        let (size, shape) = self.plan.sizes.get(index).zip(self.shapes.get(index))?;
+        let lay = || relaxed(self.plan, size, shape);
+        let draw = |space: &Piece| draw_piece(self.plan, size, shape, space, options);
+        if size.stitches() > limits::MESH as u64 {
+            return Some(draw(&lay()));
+        }
+        Some(draw(self.relaxed.get(index)?.get_or_init(lay)))
+    }
+}
+
 /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
 pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
+    draw_with(plan, shapes, options, &Spaces::of(plan, shapes))
+}
+
+/// Draws it where the sizes may lie in space already.
+pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, spaces: &Spaces<'_>) -> Pictures {
     let style = Style::new(&options.paper, options.print, options.large);
     let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
     let middle = plan.sizes.len() / 2;
-    let sizes = || (0..plan.sizes.len()).into_par_iter();
+    // One after the other where they are large.
+    let most = if large(plan) { plan.sizes.len() } else { 1 };
+    let sizes = || (0..plan.sizes.len()).into_par_iter().with_min_len(most);
     let keyed: Option<Vec<KeyedChart>> =
         sizes().map(|size| KeyedChart::draw(plan, size, (width, height), options)).collect();
     let (charts, keys): (Vec<(Arc<Drawing>, String)>, _) = match keyed {
@@ -51,9 +90,8 @@ pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
         None => (sizes().map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![]),
     };
     // Nobody buys a piece by its working chart: the cover shows the piece itself, where there is ink for it.
-    let finished = plan.sizes.get(middle).zip(shapes.get(middle)).filter(|_| options.print == Print::Colour);
     let room = PieceOptions { width, height: width, ..PieceOptions::default() };
-    let finished = finished.map(|(size, shape)| Arc::new(piece(plan, size, shape, &room)));
+    let finished = if options.print == Print::Colour { spaces.draw(middle, &room).map(Arc::new) } else { None };
     // A part of a round piece is no picture of it: its chart is shown whole, however small.
     let cover = if finished.is_some() {
         finished

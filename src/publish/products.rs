@@ -5,9 +5,11 @@ use std::sync::{Arc, OnceLock};
 use rayon::prelude::*;
 
 use super::names::size_names;
-use super::pictures::{self, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet};
+use super::pictures::{
+    self, Spaces, large, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet,
+};
 use super::rows::Row;
-use crate::drawing::{ChartOptions, Drawing, PieceOptions, SchematicOptions, piece, schematic};
+use crate::drawing::{ChartOptions, Drawing, PieceOptions, SchematicOptions, schematic};
 use crate::file::png::{self, PngOptions};
 use crate::file::{Output, csv, html, pdf, svg, text};
 use crate::page::{Document, Options, Pictures, booklet, wall};
@@ -89,33 +91,17 @@ pub fn publish<'p>(
     report: &mut Report,
 ) -> Option<Vec<Output>> {
     let sizes = size_names(pattern.plan.sizes.iter().map(|size| size.name.as_str()));
-    let job = Job { pattern, stem, options, sizes, pictures: OnceLock::new() };
-    let products: Vec<&Product> = products.into_iter().collect();
-    // Before the products are shared out: one that waited for the pictures of another would hold up both.
-    if products.iter().any(|product| product.pictured) {
+    let spaces = Spaces::of(&pattern.plan, &pattern.shapes);
+    let job = Job { pattern, stem, options, sizes, spaces, pictures: OnceLock::new() };
+    let mut products: Vec<&Product> = products.into_iter().collect();
+    if large(&pattern.plan) {
+        // Where they are made one after the other, those come first beside which the pictures need not be held yet.
+        products.sort_by_key(|product| product.pictured);
+    } else if products.iter().any(|product| product.pictured) {
+        // Before the products are shared out: one that waited for the pictures of another would hold up both.
         job.pictures();
     }
-    gathered(&products, report, |product, report| (product.make)(&job, product, report))
-}
-
-/// Makes the files of several things at once. Their order, and that of the complaints, is that of the things; nothing where
-/// one of them can't be made.
-fn gathered<T: Sync>(
-    things: &[T],
-    report: &mut Report,
-    make: impl Fn(&T, &mut Report) -> Option<Vec<Output>> + Sync,
-) -> Option<Vec<Output>> {
-    let made = things.par_iter().map(|thing| {
-        let mut own = Report::new();
-        (make(thing, &mut own), own)
-    });
-    let made: Vec<(Option<Vec<Output>>, Report)> = made.collect();
-    let mut outputs = Vec::new();
-    for (files, own) in made {
-        own.diagnostics.into_iter().for_each(|complaint| report.add(complaint));
-        outputs.extend(files?);
-    }
-    Some(outputs)
+    job.gathered(&products, report, |product, report| (product.make)(&job, product, report))
 }
 
 /// What the products are made from.
@@ -125,13 +111,41 @@ struct Job<'a> {
     options: &'a Options,
     /// The sizes as parts of file names.
     sizes: Vec<String>,
+    /// Its sizes in space.
+    spaces: Spaces<'a>,
     /// Only drawn where a product shows them.
     pictures: OnceLock<Pictures>,
 }
 
 impl Job<'_> {
     fn pictures(&self) -> &Pictures {
-        self.pictures.get_or_init(|| pictures::draw(&self.pattern.plan, &self.pattern.shapes, self.options))
+        let Pattern { plan, shapes, .. } = self.pattern;
+        self.pictures.get_or_init(|| pictures::draw_with(plan, shapes, self.options, &self.spaces))
+    }
+
+    /// Makes the files of several things, at once where these are small. Their order, and that of the complaints, is that
+    /// of the things; nothing where one of them can't be made.
+    fn gathered<T: Sync>(
+        &self,
+        things: &[T],
+        report: &mut Report,
+        make: impl Fn(&T, &mut Report) -> Option<Vec<Output>> + Sync,
+    ) -> Option<Vec<Output>> {
+        let one = |thing| {
+            let mut own = Report::new();
+            (make(thing, &mut own), own)
+        };
+        let made: Vec<(Option<Vec<Output>>, Report)> = if large(&self.pattern.plan) {
+            things.iter().map(one).collect()
+        } else {
+            things.par_iter().map(one).collect()
+        };
+        let mut outputs = Vec::new();
+        for (files, own) in made {
+            own.diagnostics.into_iter().for_each(|complaint| report.add(complaint));
+            outputs.extend(files?);
+        }
+        Some(outputs)
     }
 
     fn story(&self) -> Story<'_> {
@@ -169,22 +183,20 @@ fn spreadsheet(job: &Job<'_>, product: &Product, _: &mut Report) -> Option<Vec<O
 
 /// Charts, schematics and tables of every size, and the key.
 fn separate_pictures(job: &Job<'_>, _: &Product, report: &mut Report) -> Option<Vec<Output>> {
-    gathered(&named(job), report, |(name, drawing), report| {
-        let vectors = svg::write(drawing);
-        let pixels = png::render(&vectors, &PngOptions { dpi: DPI, ..PngOptions::default() }, report)?;
-        let vectors = job.file(&format!("-{name}.svg"), vectors.into_bytes());
+    job.gathered(&named(job), report, |(name, drawing), report| {
+        let pixels = png::draw(drawing, &PngOptions { dpi: DPI, ..PngOptions::default() }, report)?;
+        let vectors = job.file(&format!("-{name}.svg"), svg::write(drawing).into_bytes());
         Some(vec![vectors, job.file(&format!("-{name}.png"), pixels)])
     })
 }
 
 /// The finished piece in every size.
 fn pieces(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<Output>> {
-    let Pattern { plan, shapes, .. } = job.pattern;
-    let sizes: Vec<_> = plan.sizes.iter().zip(shapes).zip(&job.sizes).collect();
-    gathered(&sizes, report, |((size, shape), name), report| {
-        let vectors = svg::write(&piece(plan, size, shape, &PieceOptions::default()));
-        let pixels = png::render(&vectors, &PngOptions { dpi: PIECE_DPI, ..PngOptions::default() }, report)?;
-        let files = product.endings.iter().zip([vectors.into_bytes(), pixels]);
+    let sizes: Vec<(usize, &String)> = job.sizes.iter().enumerate().collect();
+    job.gathered(&sizes, report, |&(index, name), report| {
+        let drawing = job.spaces.draw(index, &PieceOptions::default())?;
+        let pixels = png::draw(&drawing, &PngOptions { dpi: PIECE_DPI, ..PngOptions::default() }, report)?;
+        let files = product.endings.iter().zip([svg::write(&drawing).into_bytes(), pixels]);
         Some(files.map(|(ending, bytes)| job.file(&format!("-{name}{ending}"), bytes)).collect())
     })
 }
@@ -193,7 +205,7 @@ fn pieces(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<O
 fn wall_charts(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<Vec<Output>> {
     let (plan, options) = (&job.pattern.plan, job.options);
     let sizes: Vec<(usize, &String)> = job.sizes.iter().enumerate().collect();
-    gathered(&sizes, report, |&(index, size), report| {
+    job.gathered(&sizes, report, |&(index, size), report| {
         let sheet = wall::filling(&wall_sheet(plan, index, options), &options.paper);
         let wall = wall_picture(plan, index, &ChartOptions::default(), &sheet, options);
         let document = wall::tiled(&untold(plan, options), &wall, options, report)?;

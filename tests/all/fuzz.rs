@@ -293,3 +293,114 @@ fn wishes_at_random() {
 fn designs_put_together_at_random() {
     all("assembled", assembled, |text| whole(Pattern::read(text)));
 }
+
+/// Words of a command line: commands, options and what they take, sound and unsound, and the files that lie there.
+const ARGUMENTS: [&str; 60] = [
+    "check",
+    "plan",
+    "draw",
+    "publish",
+    "new",
+    "explain",
+    "help",
+    "--help",
+    "--version",
+    "hat.yaml",
+    "round.txt",
+    "missing.yaml",
+    "notes.txt",
+    ".",
+    "--swatch",
+    "--output",
+    "-o",
+    "out",
+    "out.svg",
+    "out.png",
+    "out.pdf",
+    "notes.txt",
+    "chart",
+    "schematic",
+    "table",
+    "key",
+    "piece",
+    "symbols",
+    "wall",
+    "--size",
+    "M",
+    "XXL",
+    "--format",
+    "json",
+    "csv",
+    "--view",
+    "whole",
+    "sector",
+    "--paper",
+    "A4",
+    "1x1mm",
+    "--jobs",
+    "0",
+    "2",
+    "--report",
+    "text",
+    "--only",
+    "text,csv",
+    "--rewrite",
+    "--plain-words",
+    "--dpi",
+    "72",
+    "--up-to",
+    "3",
+    "--start",
+    "6",
+    "--quiet",
+    "--fresh",
+    "--",
+    "-",
+];
+
+/// Whatever is asked of the program itself: it ends with a status that means something, in plain words, and what the
+/// maker has written is as it was.
+#[test]
+fn arguments_at_random() {
+    let words = dictionary();
+    let (count, series) = asked();
+    let folder = tempfile::tempdir().unwrap();
+    let kept = [
+        ("hat.yaml", std::fs::read(root().join("examples/duckling-cap.yaml")).unwrap()),
+        ("round.txt", b"Rnd 1: 6 sc in ring (6)\nRnd 2: 2 sc in each st around (12)\n".to_vec()),
+        ("notes.txt", b"mine\n".to_vec()),
+    ];
+    for (name, bytes) in &kept {
+        std::fs::write(folder.path().join(name), bytes).unwrap();
+    }
+    for number in 0..count.div_ceil(4) {
+        let chance = &mut Chance(series << 32 | number);
+        let mut arguments: Vec<String> = Vec::new();
+        for at in 0..1 + chance.below(8) {
+            let word = match chance.below(12) {
+                0 => String::from_utf8_lossy(chance.of(&words[..]).as_slice()).replace('\0', ""),
+                1 => self::number(chance),
+                _ if at == 0 => (*chance.of(&ARGUMENTS[..6])).to_owned(),
+                _ => (*chance.of(&ARGUMENTS)).to_owned(),
+            };
+            // What would write over a file because it is told to is no finding.
+            if word != "--force" {
+                arguments.push(word);
+            }
+        }
+        let ended = std::process::Command::new(env!("CARGO_BIN_EXE_roundelay"))
+            .args(&arguments)
+            .current_dir(folder.path())
+            .stdin(std::process::Stdio::null())
+            .output()
+            .unwrap();
+        let said = String::from_utf8_lossy(&ended.stderr).into_owned();
+        assert!(matches!(ended.status.code(), Some(0..=2)), "{arguments:?}: {:?}\n{said}", ended.status);
+        assert!(!said.contains("panicked"), "{arguments:?}\n{said}");
+        assert!(said.chars().all(|c| c == '\n' || clean::plain(c)), "{arguments:?}\n{said:?}");
+        assert!(ended.status.success() || !said.is_empty(), "{arguments:?} says nothing");
+        for (name, bytes) in &kept {
+            assert_eq!(std::fs::read(folder.path().join(name)).unwrap(), *bytes, "{arguments:?} changed {name}");
+        }
+    }
+}

@@ -307,3 +307,21 @@ fn many_files_are_written_where_few_may_be_open() {
     assert!(ended.status.success(), "{}", err(&ended));
     assert!(files(&folder.path().join("out")).len() > 16);
 }
+
+/// On a terminal, as util-linux's `script` makes one.
+#[cfg(target_os = "linux")]
+#[test]
+fn whoever_waits_at_a_terminal_sees_that_it_goes_on() {
+    let folder = tempfile::tempdir().unwrap();
+    let mat = "title: Mat\nkind: mat\nswatch: {stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}\nsizes: {one: {across: 88}}\nwork: spiral\nparts:\n  - mat: {start: ring of 6, shape: flat}\n";
+    fs::write(folder.path().join("mat.yaml"), mat).unwrap();
+    let asked = format!("{} draw mat.yaml piece -o piece.svg", env!("CARGO_BIN_EXE_roundelay"));
+    let Ok(seen) = Command::new("script").args(["-qec", &asked, "/dev/null"]).current_dir(folder.path()).output()
+    else {
+        return;
+    };
+    let seen = String::from_utf8_lossy(&seen.stdout).into_owned();
+    // A sign that turns, the seconds, and the line is cleared at the end.
+    assert!(seen.contains("0s") || seen.contains("1s"), "{seen:?}");
+    assert!(folder.path().join("piece.svg").exists() && seen.trim_end().ends_with("\u{1b}[2K"), "{seen:?}");
+}

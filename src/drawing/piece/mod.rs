@@ -91,12 +91,16 @@ struct Key {
 
 /// Draws one size of a plan; `body` is its predicted shape.
 pub fn piece(plan: &Plan, size: &SizePlan, body: &SideShape, options: &PieceOptions) -> Drawing {
-    let space = in_space(plan, size, &mesh(plan, size, body, &Fabric::default()));
-    draw(plan, size, body, &space, options)
+    draw_piece(plan, size, body, &relaxed(plan, size, body), options)
+}
+
+/// One size of a plan as it lies in space, to be drawn once or several times.
+pub fn relaxed(plan: &Plan, size: &SizePlan, body: &SideShape) -> Piece {
+    in_space(plan, size, &mesh(plan, size, body, &Fabric::default()))
 }
 
 /// Draws a piece that lies in space.
-pub fn draw(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Drawing {
+pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Drawing {
     let eye = options.eye.unwrap_or_else(|| Eye::usual(body));
     let view = View::new(&eye, space.reach);
     let seen = seen(space, &view);

@@ -71,8 +71,8 @@ struct Bend {
 /// Weight with which lace is held level.
 const PINNED: f64 = 4.0;
 
-/// An entry of a symmetric matrix.
-pub(super) type Entry = (usize, usize, f64);
+/// The rows of a symmetric matrix: of each the columns that hold something, in order, with what they hold.
+pub(super) type Rows = Vec<Vec<(usize, f64)>>;
 
 /// Parts of a residual that change it by less than this share of what its largest can are left out of the stiffness: most
 /// of them stand square to the moves in question.
@@ -207,9 +207,10 @@ impl Energy {
         (sum, slope)
     }
 
-    /// The curvature of the energy (by Gauss and Newton) for moves of every point along its own direction.
-    pub(super) fn stiffness(&self, x: &[Vec3], ways: &[Vec3]) -> Vec<Entry> {
-        let mut entries = Vec::with_capacity(24 * x.len());
+    /// The curvature of the energy (by Gauss and Newton) for moves of every point along its own direction, the points
+    /// in the places that `place` gives them. Summed as it comes: most of its terms fall on few entries.
+    pub(super) fn stiffness(&self, x: &[Vec3], ways: &[Vec3], place: &[usize]) -> Rows {
+        let mut rows: Rows = vec![Vec::new(); x.len()];
         let mut own: Vec<(usize, f64)> = Vec::new();
         self.residuals(x, &mut |_, weight, parts| {
             own.clear();
@@ -217,10 +218,17 @@ impl Energy {
             let most = parts.iter().map(|(_, by)| by.norm_squared()).fold(0.0, f64::max).sqrt();
             own.retain(|(_, by)| by.abs() > SMALL * most);
             for (i, a) in &own {
-                entries.extend(own.iter().map(|(j, b)| (*i, *j, 2.0 * weight * a * b)));
+                let row = &mut rows[place[*i]];
+                for (j, b) in &own {
+                    let (column, value) = (place[*j], 2.0 * weight * a * b);
+                    match row.binary_search_by_key(&column, |(column, _)| *column) {
+                        Ok(at) => row[at].1 += value,
+                        Err(at) => row.insert(at, (column, value)),
+                    }
+                }
             }
         });
-        entries
+        rows
     }
 }
 

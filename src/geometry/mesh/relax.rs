@@ -8,11 +8,10 @@
 
 use std::collections::VecDeque;
 
+use nalgebra_sparse::CscMatrix;
 use nalgebra_sparse::factorization::CscCholesky;
-use nalgebra_sparse::na::DMatrix;
-use nalgebra_sparse::{CooMatrix, CscMatrix};
 
-use super::energy::{Energy, Vec3};
+use super::energy::{Energy, Rows, Vec3};
 use super::net::Net;
 
 /// Steps remembered.
@@ -55,7 +54,47 @@ impl Frames {
 struct Guess<'a> {
     order: &'a [usize],
     frames: Frames,
-    factors: Vec<CscCholesky<f64>>,
+    factors: Vec<Lower>,
+}
+
+/// A lower triangular factor by columns, of each its diagonal first, packed to half of the room that it is computed in:
+/// reading it is most of the time of a step.
+struct Lower {
+    starts: Vec<usize>,
+    rows: Vec<u32>,
+    values: Vec<f64>,
+}
+
+impl Lower {
+    fn of(matrix: &CscMatrix<f64>) -> Option<Self> {
+        let (starts, rows, values) = CscCholesky::factor(matrix).ok()?.take_l().disassemble();
+        let rows = rows.into_iter().map(u32::try_from).collect::<Result<_, _>>().ok()?;
+        Some(Self { starts, rows, values })
+    }
+
+    /// The entries of a column.
+    fn column(&self, at: usize) -> impl Iterator<Item = (usize, f64)> {
+        let own = self.starts[at]..self.starts[at + 1];
+        let rows = self.rows[own.clone()].iter().map(|row| *row as usize);
+        rows.zip(self.values[own].iter().copied())
+    }
+
+    /// What, times this and times its transpose, is `right`; in place.
+    fn solve(&self, right: &mut [f64]) {
+        for at in 0..right.len() {
+            let mut own = self.column(at);
+            let Some((_, diagonal)) = own.next() else { continue };
+            right[at] /= diagonal;
+            let known = right[at];
+            own.for_each(|(row, value)| right[row] -= value * known);
+        }
+        for at in (0..right.len()).rev() {
+            let mut own = self.column(at);
+            let Some((_, diagonal)) = own.next() else { continue };
+            let below: f64 = own.map(|(row, value)| value * right[row]).sum();
+            right[at] = (right[at] - below) / diagonal;
+        }
+    }
 }
 
 impl<'a> Guess<'a> {
@@ -65,32 +104,42 @@ impl<'a> Guess<'a> {
         let mut place = vec![0; count];
         order.iter().enumerate().for_each(|(new, old)| place[*old] = new);
         let mut factors = Vec::with_capacity(3);
-        for ways in &frames.0 {
-            let mut matrix = CooMatrix::new(count, count);
-            for (i, j, value) in energy.stiffness(x, ways) {
-                matrix.push(place[i], place[j], value);
-            }
-            (0..count).for_each(|i| matrix.push(i, i, hold));
-            let matrix = CscMatrix::from(&matrix);
-            factors.push(CscCholesky::factor(&matrix).ok()?);
+        // The fullest first, while nothing else is held.
+        for ways in frames.0.iter().rev() {
+            factors.push(Lower::of(&matrix(energy.stiffness(x, ways, &place), hold)?)?);
         }
+        factors.reverse();
         Some(Self { order, frames, factors })
     }
 
     fn solve(&self, right: &[Vec3]) -> Vec<Vec3> {
         let mut solution = vec![Vec3::zeros(); right.len()];
         for (factor, ways) in self.factors.iter().zip(&self.frames.0) {
-            let mut column = DMatrix::from_fn(right.len(), 1, |row, _| {
-                let at = self.order[row];
-                right[at].dot(&ways[at])
-            });
-            factor.solve_mut(&mut column);
-            for (row, &at) in self.order.iter().enumerate() {
-                solution[at] += ways[at] * column[(row, 0)];
+            let mut column: Vec<f64> = self.order.iter().map(|&at| right[at].dot(&ways[at])).collect();
+            factor.solve(&mut column);
+            for (&at, by) in self.order.iter().zip(&column) {
+                solution[at] += ways[at] * *by;
             }
         }
         solution
     }
+}
+
+/// A symmetric matrix, so much added on its diagonal: its rows are its columns.
+fn matrix(mut rows: Rows, hold: f64) -> Option<CscMatrix<f64>> {
+    for (i, row) in rows.iter_mut().enumerate() {
+        match row.binary_search_by_key(&i, |(column, _)| *column) {
+            Ok(at) => row[at].1 += hold,
+            Err(at) => row.insert(at, (i, hold)),
+        }
+    }
+    let starts = rows.iter().scan(0, |end, row| {
+        *end += row.len();
+        Some(*end)
+    });
+    let starts = std::iter::once(0).chain(starts).collect();
+    let (places, values) = rows.iter().flatten().copied().unzip();
+    CscMatrix::try_from_csc_data(rows.len(), rows.len(), starts, places, values).ok()
 }
 
 fn dot(a: &[Vec3], b: &[Vec3]) -> f64 {
