@@ -153,9 +153,9 @@ const THIN: f64 = 0.4;
 
 const CHAIN: Names = names("ch", &["chain"]);
 const CLUSTER: &[&str] = &["cluster", "cl"];
-const PUFF: &[&str] = &["puff", "puff st", "puff stitch"];
+const PUFF: &[&str] = &["puff", "puff st", "puff stitch", "pf", "pf st"];
 const BOBBLE: &[&str] = &["bobble", "bo"];
-const POPCORN: &[&str] = &["popcorn", "pc"];
+const POPCORN: &[&str] = &["popcorn", "pc", "pc st", "popcorn st", "popcorn stitch", "pop"];
 
 /// The table. Height ratios sc : hdc : dc : tr = 1 : 1.5 : 2 : 3 and yarn per stitch 1 : 1.5 : 1.9 are common practice.
 /// A chain is as wide as a stitch: in filet work n chains bridge n stitches and the mesh stays square to the solid blocks

@@ -3,117 +3,10 @@
 use super::grammar::{Clause, Counting};
 use super::tree::{Act, Item, Times};
 use super::wording::Wording;
-use crate::craft::{Counted, Foundation, Loops, Made, Op, Spot, Stitch};
+use super::written::{Covers, Doubt, JoinedTo, Stated, Turning, WrittenRound};
+use crate::craft::{Build, Counted, Foundation, Loops, Made, Op, Spot, Stitch};
+use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
-
-/// A round as it was written, nothing expanded yet.
-#[derive(Clone, Debug, PartialEq)]
-pub struct WrittenRound {
-    /// Number of the first round it stands for.
-    pub first: u32,
-    /// Number of the last round it stands for.
-    pub last: u32,
-    /// False where it goes without a number of its own.
-    pub numbered: bool,
-    /// What it is worked into, where it says so.
-    pub foundation: Option<Foundation>,
-    /// The chain from the hook that the first stitch goes into, for a start from a chain.
-    pub from_hook: Option<u32>,
-    /// Slip stitches before that chain, to begin further on.
-    pub slipped: Vec<Item>,
-    /// The chain it begins with.
-    pub begin: Option<Turning>,
-    /// The chain after its join, which the next round begins with.
-    pub leads: Option<Turning>,
-    /// Loops said for the whole round.
-    pub loops: Loops,
-    /// What to do.
-    pub items: Vec<Item>,
-    /// True where it closes with a join, false where it says not to.
-    pub joined: Option<bool>,
-    /// The count it states.
-    pub stated: Option<Stated>,
-    /// The yarn it names before its first stitch.
-    pub colour: Option<(String, Place)>,
-    /// The yarn it changes to once it has begun, which is that of the next round.
-    pub next_colour: Option<(String, Place)>,
-    /// The rounds it repeats, first and last.
-    pub same_as: Option<(u32, u32, Place)>,
-    /// What of it can be read in two ways.
-    pub doubts: Vec<Doubt>,
-    /// True where it calls itself a row.
-    pub row: bool,
-    /// What its author wrote.
-    pub wording: Wording,
-    /// Where it starts.
-    pub place: Place,
-    /// False where some of it could not be read; it was complained about.
-    pub whole: bool,
-}
-
-impl WrittenRound {
-    /// True where it only says what the first round is worked into.
-    pub(crate) fn only_starts(&self) -> bool {
-        let begun = self.foundation.is_some() || self.begin.is_some() || !(self.whole || self.numbered);
-        self.items.is_empty() && self.stated.is_none() && self.same_as.is_none() && begun
-    }
-}
-
-/// The chain that a round begins with.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Turning {
-    /// Chains.
-    pub chains: u32,
-    /// Whether it counts as a stitch, where that is said.
-    pub counts: Option<bool>,
-    /// The stitch it counts as, where that is said.
-    pub stitch: Option<Stitch>,
-    /// Loops of that stitch.
-    pub loops: Loops,
-    /// True where the first item is the whole operation that the chain begins.
-    pub included: bool,
-    /// Where it stands.
-    pub place: Place,
-}
-
-/// The count stated for a round.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Stated {
-    /// How many.
-    pub count: u32,
-    /// Of what.
-    pub covers: Covers,
-    /// How many of what, as it was stated.
-    pub list: Vec<(Counted, u32)>,
-    /// Where it stands.
-    pub place: Place,
-}
-
-/// What a stated count counts.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Covers {
-    /// Stitches, and chains or not: chain spaces are often left out (common practice).
-    Stitches,
-    /// Stitches and the chains of spaces.
-    All,
-    /// The chains of spaces alone.
-    Spaces,
-}
-
-impl Stated {
-    /// Stitches of the round, where it states them.
-    pub(crate) fn stitches(&self) -> Option<u32> {
-        (self.covers != Covers::Spaces).then_some(self.count)
-    }
-
-    /// How many of which stitch, where it names them.
-    pub(crate) fn kinds(&self) -> impl Iterator<Item = (Stitch, u32)> + '_ {
-        self.list.iter().filter_map(|(what, count)| match what {
-            Counted::Of(stitch) if *stitch != Stitch::CH => Some((*stitch, *count)),
-            Counted::Of(_) | Counted::Stitches | Counted::Spaces(_) => None,
-        })
-    }
-}
 
 /// Items in the making, with the asterisks seen so far.
 #[derive(Default)]
@@ -124,20 +17,41 @@ struct Collector {
     doubts: Vec<Doubt>,
 }
 
-/// What can be read in two ways; what closes decides.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Doubt {
-    /// The repeat that stands here may be done so often instead.
-    Often(Place, u32),
-    /// `2 sc in next 2 sts`: one in each, or two in each.
-    Each(Place),
-    /// Stitches without a place: into the next ones, or into the space that is named after them.
-    Bare(Place),
-    /// Stitches that go into the next of this kind; where they can't, into whatever comes.
-    Onto(Place, Stitch),
-}
-
 impl Collector {
+    /// `ch 3, sl st in 3rd ch from hook`: a picot of the chains that stand last; false where they are none.
+    fn picot(&mut self, nth: u32, items: &[Item]) -> bool {
+        let slip =
+            matches!(items, [Item { act: Act::Run(op, Times::Exactly(1)), .. }] if *op == Op::plain(Stitch::SL_ST));
+        let Some(Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), place }) =
+            self.items.last()
+        else {
+            return false;
+        };
+        let known = Stitch::all().find(|stitch| {
+            let row = stitch.row();
+            row.build == Build::Picot && u32::from(row.stems) == *chains
+        });
+        let Some(picot) = known.filter(|_| slip && nth == *chains) else { return false };
+        let op = Op { into: Spot::Air, consumed: 0, ..Op::plain(picot) };
+        let item = Item { act: Act::Run(op, Times::Exactly(1)), place: *place };
+        self.items.pop();
+        self.items.push(item);
+        true
+    }
+
+    /// What stands behind `ending with` at `at`: where it repeats how the last repeat ends anyway, it is only told.
+    fn ending(&mut self, at: usize) {
+        let tail = self.items.get(at..).unwrap_or_default();
+        let Some(Item { act: Act::Repeat(body, _), .. }) = at.checked_sub(1).and_then(|last| self.items.get(last))
+        else {
+            return;
+        };
+        let same = |(one, other): (&Item, &Item)| one.act == other.act;
+        if tail.len() <= body.len() && tail.iter().rev().zip(body.iter().rev()).all(same) {
+            self.items.truncate(at);
+        }
+    }
+
     fn star(&mut self) {
         if self.star.is_some() && self.star_end.is_none() {
             self.star_end = Some(self.items.len());
@@ -186,16 +100,24 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
                 }
             }
             Clause::Aside => {}
+            Clause::FromHook(nth, items) => {
+                if !collector.picot(nth, &items) {
+                    return None;
+                }
+            }
             Clause::SlipIntoSpace(_)
-            | Clause::FromHook(..)
+            | Clause::Ending
+            | Clause::Ahead(_)
             | Clause::Ring
             | Clause::FormRing
             | Clause::MakeRing
-            | Clause::Join(_)
+            | Clause::Join(..)
             | Clause::Loops(_) => return None,
             Clause::Colour(_)
             | Clause::JoinYarn(_)
-            | Clause::Counts(_)
+            | Clause::Counts(..)
+            | Clause::Rounds(_)
+            | Clause::Evenly(_)
             | Clause::Count(_)
             | Clause::As(..)
             | Clause::Turn => return None,
@@ -209,6 +131,10 @@ pub(crate) struct Builder<'r> {
     round: WrittenRound,
     collector: Collector,
     loops: Loops,
+    /// Where what stands behind `ending with` begins.
+    ending: Option<usize>,
+    /// Where what is done so often begins, and how often.
+    ahead: Option<(usize, u32)>,
     report: &'r mut Report,
 }
 
@@ -232,6 +158,7 @@ impl<'r> Builder<'r> {
             loops: Loops::Both,
             items: Vec::new(),
             joined: None,
+            joined_to: JoinedTo::Unsaid,
             stated: None,
             colour: None,
             next_colour: None,
@@ -242,7 +169,7 @@ impl<'r> Builder<'r> {
             place,
             whole: true,
         };
-        Self { round, collector: Collector::default(), loops: Loops::Both, report }
+        Self { round, collector: Collector::default(), loops: Loops::Both, ending: None, ahead: None, report }
     }
 
     /// Marks that some of the round could not be read.
@@ -257,6 +184,16 @@ impl<'r> Builder<'r> {
     pub(crate) fn finish(mut self, doubts: Vec<Doubt>) -> WrittenRound {
         self.collector.doubts.extend(doubts);
         self.end_with_join();
+        if let Some(at) = self.ending {
+            self.collector.ending(at);
+        }
+        if let Some((at, times)) = self.ahead
+            && at < self.collector.items.len()
+        {
+            let body = self.collector.items.split_off(at);
+            let place = body.first().map_or(self.round.place, |item| item.place);
+            self.collector.items.push(Item { act: Act::Repeat(body, Times::Exactly(times)), place });
+        }
         self.end_with_count();
         self.round.items = self.collector.items;
         self.round.doubts = self.collector.doubts;
@@ -295,6 +232,29 @@ impl<'r> Builder<'r> {
         }
     }
 
+    /// All of it is so many rounds: those of its number, or on from it where that is one.
+    fn rounds(&mut self, number: u32, place: Place) {
+        let own = self.round.last - self.round.first + 1;
+        if own == 1 && number <= limits::ROUNDS {
+            self.round.last = self.round.first.saturating_add(number.saturating_sub(1));
+        } else if own != number {
+            let message = format!("this speaks of {number} rounds, but is numbered as {own}");
+            let help = "make the numbers and the words agree";
+            self.broken(Some(Diagnostic::error("rounds-differ", message).at(place).help(help)));
+        }
+    }
+
+    /// Takes back a stitch that goes all the way round, where how the round is shaped is told next.
+    fn plain_around(&mut self) {
+        let plain = |item: &Item| match &item.act {
+            Act::Run(Op { into: Spot::Stitch, made: Made::Same(_, 1), .. }, Times::Around { leave: 0 }) => true,
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
+        };
+        if self.collector.items.last().is_some_and(plain) {
+            self.collector.items.pop();
+        }
+    }
+
     /// A chain after the join begins the next round.
     fn lead(&mut self, chains: u32, place: Place) {
         let (counts, stitch, loops, included) = (None, None, Loops::Both, false);
@@ -313,6 +273,9 @@ impl<'r> Builder<'r> {
     pub(crate) fn add(&mut self, clause: Clause, place: Place) {
         match clause {
             Clause::Do(items) => self.work(items, place),
+            Clause::Ending => self.ending = Some(self.collector.items.len()),
+            Clause::Ahead(times) => self.ahead = Some((self.collector.items.len(), times)),
+            Clause::FromHook(nth, items) if self.has_work() && self.collector.picot(nth, &items) => {}
             Clause::FromHook(nth, items) => self.start_in_chain(nth, items),
             Clause::Star => self.collector.star(),
             Clause::Again(times, other, star) => {
@@ -330,10 +293,11 @@ impl<'r> Builder<'r> {
             Clause::MakeRing if self.round.begin.is_some() => self.form_ring(place),
             Clause::Ring | Clause::MakeRing => self.round.foundation = Some(Foundation::Ring),
             Clause::FormRing => self.form_ring(place),
-            Clause::Join(joins) => {
+            Clause::Join(joins, to) => {
                 // A join before anything else brings in the yarn.
                 if !(joins && self.nothing_yet()) {
                     self.round.joined = Some(joins);
+                    self.round.joined_to = to;
                 }
             }
             Clause::SlipIntoSpace(chains) if self.round.begin.is_none() && self.only_slips() => {
@@ -351,9 +315,30 @@ impl<'r> Builder<'r> {
             Clause::JoinYarn(_) => self.round.joined = Some(true),
             Clause::Colour(name) if self.has_work() => self.round.next_colour = Some((name, place)),
             Clause::Colour(name) => self.round.colour = Some((name, place)),
-            Clause::Counts(counting) => self.counts(counting, place),
+            Clause::Counts(chains, counting) => {
+                // `ch 3 counts as dc` makes the chain as well.
+                if let Some(chains) = chains.filter(|_| self.nothing_yet()) {
+                    let act = Act::Run(Op::chains(chains), Times::Exactly(1));
+                    self.work(vec![Item { act, place }], place);
+                }
+                self.counts(counting, place);
+            }
+            Clause::Rounds(number) => self.rounds(number, place),
+            Clause::Evenly(item) => {
+                // `sc around, increasing 6 sc evenly` is one round, not two.
+                self.plain_around();
+                self.collector.items.push(item);
+            }
             Clause::Count(list) => self.count(&list, place),
-            Clause::As(first, last) => self.round.same_as = Some((first, last, place)),
+            Clause::As(first, last, often) => {
+                // As the round before.
+                let before = self.round.first.saturating_sub(1);
+                let (first, last) = if first == 0 { (before, before) } else { (first, last) };
+                self.round.same_as = Some((first, last, place));
+                if let Some(often) = often {
+                    self.rounds((last.saturating_sub(first) + 1).saturating_mul(often), place);
+                }
+            }
             Clause::Turn => self.turn(place),
             Clause::Aside => {}
         }
@@ -371,6 +356,14 @@ impl<'r> Builder<'r> {
     }
 
     fn work(&mut self, items: Vec<Item>, place: Place) {
+        // `sc around, inc in every 4th st` is one round, not two.
+        if let [Item { act: Act::Repeat(_, Times::Around { .. }), .. }] = items[..] {
+            self.plain_around();
+        }
+        // What follows `increase 6 sts evenly` tells how.
+        if let [Item { act: Act::Evenly { .. }, .. }] = self.collector.items[..] {
+            self.collector.items.clear();
+        }
         if self.round.begin.is_none()
             && self.only_slips()
             && let [Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), .. }] =
@@ -400,7 +393,7 @@ impl<'r> Builder<'r> {
             Act::Run(op, Times::Exactly(_)) if op.made == slip => {
                 op.into == Spot::Space || (op.into == Spot::Stitch && op.consumed == 1)
             }
-            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => false,
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
         };
         self.collector.star.is_none() && self.collector.items.iter().all(slips)
     }
@@ -474,7 +467,9 @@ impl<'r> Builder<'r> {
     fn count(&mut self, list: &[(u32, Counted)], place: Place) {
         let of = |(count, what): &(u32, Counted)| match what {
             Counted::Spaces(chains) => count.saturating_mul(*chains),
-            Counted::Stitches | Counted::Of(_) => *count,
+            // A picot counts for nothing.
+            Counted::Of(stitch) => count.saturating_mul(u32::from(stitch.row().counts)),
+            Counted::Stitches => *count,
         };
         let count = list.iter().map(of).fold(0, u32::saturating_add);
         let space = |(_, what): &(u32, Counted)| matches!(what, Counted::Spaces(_) | Counted::Of(Stitch::CH));
@@ -496,7 +491,7 @@ fn under(item: Item, loops: Loops) -> Item {
     let act = match item.act {
         Act::Run(op, times) if op.loops == Loops::Both => Act::Run(op.under(loops), times),
         Act::Repeat(body, times) => Act::Repeat(body.into_iter().map(|item| under(item, loops)).collect(), times),
-        act @ (Act::Run(..) | Act::Same { .. }) => act,
+        act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act,
     };
     Item { act, ..item }
 }

@@ -2,6 +2,7 @@
 
 use super::lex::{Kind, Token};
 use crate::report::Place;
+use std::cell::Cell;
 
 /// Which rounds a header stands for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -21,6 +22,8 @@ pub(super) struct Header {
     pub(super) row: bool,
     /// True where it is a number alone, which only the start of a line makes a header.
     pub(super) bare: bool,
+    /// How many rounds it says that there are.
+    pub(super) told: Option<u32>,
     pub(super) place: Place,
     /// Tokens of the header.
     pub(super) length: usize,
@@ -32,23 +35,35 @@ const ORDINALS: &[&str] =
     &["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
 
 /// The tokens of a line as its header is looked for in them.
-struct Line<'t>(&'t [Token]);
+struct Line<'t> {
+    tokens: &'t [Token],
+    /// How many rounds it says that there are.
+    told: Cell<Option<u32>>,
+}
 
 impl Line<'_> {
     fn word(&self, at: usize) -> Option<&str> {
-        self.0.get(at).and_then(Token::word)
+        self.tokens.get(at).and_then(Token::word)
     }
 
     fn number(&self, at: usize) -> Option<u32> {
-        self.0.get(at).and_then(Token::number)
+        self.tokens.get(at).and_then(Token::number)
+    }
+
+    /// A number, in words as well.
+    fn said(&self, at: usize) -> Option<u32> {
+        const WORDS: &[&str] =
+            &["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+        let word = || WORDS.iter().position(|known| self.word(at) == Some(known)).map(|index| index as u32 + 1);
+        self.number(at).or_else(word)
     }
 
     fn dash(&self, at: usize) -> bool {
-        matches!(self.0.get(at).map(|token| &token.kind), Some(Kind::Dash(_)))
+        matches!(self.tokens.get(at).map(|token| &token.kind), Some(Kind::Dash(_)))
     }
 
     fn sign(&self, at: usize) -> bool {
-        matches!(self.0.get(at).map(|token| &token.kind), Some(Kind::Sign(':' | '.') | Kind::Close(_)))
+        matches!(self.tokens.get(at).map(|token| &token.kind), Some(Kind::Sign(':' | '.' | '=') | Kind::Close(_)))
     }
 
     /// True for the word for a round; in the second place, true for that for a row.
@@ -60,7 +75,7 @@ impl Line<'_> {
 
     /// `2nd`, `second`.
     fn ordinal(&self, at: usize) -> Option<u32> {
-        match &self.0.get(at)?.kind {
+        match &self.tokens.get(at)?.kind {
             Kind::Ordinal(number) => Some(*number),
             Kind::Word(word) => ORDINALS.iter().position(|known| known == word).map(|index| index as u32 + 1),
             Kind::Number(_) | Kind::Open(_) | Kind::Close(_) | Kind::Sign(_) | Kind::Dash(_) => None,
@@ -69,12 +84,12 @@ impl Line<'_> {
 
     /// What ties the two ends of a range together.
     fn range(&self, at: usize) -> bool {
-        self.dash(at) || matches!(self.word(at), Some("to" | "through"))
+        self.dash(at) || matches!(self.word(at), Some("to" | "through" | "thru"))
     }
 
     /// What stands between rounds told one by one.
     fn and(&self, at: usize) -> bool {
-        let sign = matches!(self.0.get(at).map(|token| &token.kind), Some(Kind::Sign(',' | '&')));
+        let sign = matches!(self.tokens.get(at).map(|token| &token.kind), Some(Kind::Sign(',' | '&' | '/' | '+')));
         sign || self.word(at) == Some("and")
     }
 
@@ -90,18 +105,24 @@ impl Line<'_> {
 
     /// `Rnd 3:`, `Rounds 8–14.`, `Rnds 5, 6 and 7:`.
     fn numbered(&self) -> Option<(Numbers, bool, usize)> {
-        let row = self.round(0)?;
-        let at = 1 + usize::from(self.stop(1));
-        let from = self.number(at)?;
+        let open = usize::from(self.open(0) || self.word(0) == Some("for"));
+        let row = self.round(open)?;
+        let at = open + 1 + usize::from(self.stop(open + 1));
+        let from = self.number(at).or_else(|| self.said(at).filter(|_| self.sign(at + 1)))?;
         // `R5–R7` names the round twice.
         let again = usize::from(self.round(at + 2).is_some());
         let (to, length) = match self.number(at + 2 + again).filter(|_| self.range(at + 1)) {
             Some(to) => (Some(to), at + 3 + again),
             None => self.listed(from, at + 1),
         };
-        let length = self.so_many(length);
-        let mut end = self.end(length);
-        if end == length && self.dash(length) {
+        // In brackets it ends with one.
+        if self.open(0) && !self.close(length) {
+            return None;
+        }
+        let (many, told) = self.so_many(length);
+        self.told.set(told);
+        let mut end = self.end(many);
+        if end == many && (self.dash(many) || self.comma(many)) {
             end += 1;
         }
         let bare = end == length && self.word(0) == Some("r");
@@ -113,20 +134,31 @@ impl Line<'_> {
         let from = self.number(0)?;
         let to = self.number(2).filter(|_| self.range(1));
         let end = if to.is_some() { 3 } else { 1 };
-        self.sign(end).then_some((Numbers::These(from, to.unwrap_or(from)), false, end + 1))
+        let slash = self.tokens.get(end).is_some_and(|token| token.kind == Kind::Sign('/'));
+        (self.sign(end) || slash).then_some((Numbers::These(from, to.unwrap_or(from)), false, end + 1))
+    }
+
+    fn open(&self, at: usize) -> bool {
+        self.tokens.get(at).is_some_and(|token| matches!(token.kind, Kind::Open(_)))
+    }
+
+    fn close(&self, at: usize) -> bool {
+        self.tokens.get(at).is_some_and(|token| matches!(token.kind, Kind::Close(_)))
+    }
+
+    fn comma(&self, at: usize) -> bool {
+        self.tokens.get(at).is_some_and(|token| token.kind == Kind::Sign(','))
     }
 
     /// A full stop.
     fn stop(&self, at: usize) -> bool {
-        self.0.get(at).is_some_and(|token| token.kind == Kind::Sign('.'))
+        self.tokens.get(at).is_some_and(|token| token.kind == Kind::Sign('.'))
     }
 
-    /// Past `(3 rounds)`, which tells how many rounds there are.
-    fn so_many(&self, at: usize) -> usize {
-        let open = self.0.get(at).is_some_and(|token| matches!(token.kind, Kind::Open(_)));
-        let told = open && self.number(at + 1).is_some() && self.round(at + 2).is_some();
-        let close = self.0.get(at + 3).is_some_and(|token| matches!(token.kind, Kind::Close(_)));
-        if told && close { at + 4 } else { at }
+    /// Past `(3 rounds)`, and how many it tells.
+    fn so_many(&self, at: usize) -> (usize, Option<u32>) {
+        let told = self.number(at + 1).filter(|_| self.open(at) && self.round(at + 2).is_some() && self.close(at + 3));
+        (if told.is_some() { at + 4 } else { at }, told)
     }
 
     /// The last of rounds told one by one, and the tokens up to there; `length` are those of the first.
@@ -164,25 +196,43 @@ impl Line<'_> {
         let row = self.round(at)?;
         let end = self.end(at + 1);
         // `first round` without a colon may be anything.
-        let sure = end > at + 1 || matches!(self.0.first().map(|token| &token.kind), Some(Kind::Ordinal(_)));
+        let sure = end > at + 1 || matches!(self.tokens.first().map(|token| &token.kind), Some(Kind::Ordinal(_)));
         sure.then_some((Numbers::These(from, to.unwrap_or(from)), row, end))
     }
 
     /// `Next rnd:`, `Next 3 rounds:`, `Last round:`.
     fn following(&self) -> Option<(Numbers, bool, usize)> {
         let lead = self.word(0).filter(|word| ["next", "following", "foll", "last", "final"].contains(word))?;
-        let count = self.number(1).filter(|_| lead != "last" && lead != "final");
+        let count = self.said(1).filter(|_| lead != "last" && lead != "final");
         let at = if count.is_some() { 2 } else { 1 };
         let row = self.round(at)?;
         let end = self.end(at + 1);
         (end > at + 1).then_some((Numbers::Next(count.unwrap_or(1)), row, end))
     }
 
-    /// `Work 3 rnds even`; what is done in them is left to be read.
+    /// `Work 3 rnds even`, `Work even for 3 rounds`; what is done in them is left to be read.
     fn even(&self) -> Option<(Numbers, bool, usize)> {
-        let lead = matches!(self.word(0), Some("work" | "crochet"));
-        let row = self.round(2).filter(|_| lead && self.word(3) == Some("even"))?;
-        Some((Numbers::Next(self.number(1)?), row, 3))
+        let lead = matches!(self.word(0), Some("work" | "crochet" | "continue" | "keep"));
+        let after = usize::from(self.word(2) == Some("more"));
+        let how = matches!(self.word(3 + after), Some("even" | "of" | "in" | "straight" | "without"));
+        if lead
+            && how
+            && let Some(row) = self.round(2 + after)
+        {
+            return Some((Numbers::Next(self.said(1)?), row, 3 + after));
+        }
+        let stitch = self.word(1).is_some_and(|word| ["around", "even", "evenly"].contains(&word));
+        let at = (1..8).find(|at| self.word(*at) == Some("for"))?;
+        let at = if self.word(at + 1) == Some("another") { at + 1 } else { at };
+        let row = self.round(at + 2).or_else(|| self.round(at + 3))?;
+        (lead || stitch).then_some((Numbers::Next(self.said(at + 1)?), row, 0))
+    }
+
+    /// `No. 5:`.
+    fn no(&self) -> Option<(Numbers, bool, usize)> {
+        let lead = matches!(self.word(0), Some("no" | "nr")) && self.stop(1) && self.sign(3);
+        let number = self.number(2).filter(|_| lead)?;
+        Some((Numbers::These(number, number), false, 4))
     }
 
     /// `Foundation:`.
@@ -197,12 +247,13 @@ impl Line<'_> {
 /// The header at the start of the tokens.
 pub(super) fn header(tokens: &[Token]) -> Option<Header> {
     let place = tokens.first()?.place;
-    let line = Line(tokens);
+    let line = Line { tokens, told: Cell::new(None) };
     let worded = line.start().or_else(|| line.numbered()).or_else(|| line.ordinals()).or_else(|| line.following());
-    let worded = worded.or_else(|| line.even());
+    let worded = worded.or_else(|| line.even()).or_else(|| line.no());
     let bare = worded.is_none();
     let (numbers, row, length) = worded.or_else(|| line.bare())?;
-    Some(Header { numbers, row, bare, place, length })
+    let told = line.told.get();
+    Some(Header { numbers, row, bare, told, place, length })
 }
 
 #[cfg(test)]
@@ -227,7 +278,13 @@ mod tests {
             ("Next rnd: sc", Some((Numbers::Next(1), 3))),
             ("Next 3 rnds: sc", Some((Numbers::Next(3), 4))),
             ("Foundation: ch 4", Some((Numbers::Start, 2))),
-            ("rnd 5, 8 sc", Some((Numbers::These(5, 5), 2))),
+            ("rnd 5, 8 sc", Some((Numbers::These(5, 5), 3))),
+            ("(Rnd 5) sc", Some((Numbers::These(5, 5), 4))),
+            ("For rounds 7-9, sc", Some((Numbers::These(7, 9), 6))),
+            ("Round five: sc", Some((Numbers::These(5, 5), 3))),
+            ("Next three rnds: sc", Some((Numbers::Next(3), 4))),
+            ("Work even for 3 rounds", Some((Numbers::Next(3), 0))),
+            ("No. 5: sc", Some((Numbers::These(5, 5), 4))),
             ("r 6 sc", None),
             ("4. sc around", Some((Numbers::These(4, 4), 2))),
             ("5-7) sc around", Some((Numbers::These(5, 7), 4))),

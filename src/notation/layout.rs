@@ -23,7 +23,7 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
         starts = false;
         let taken = match (token.starts_line, ornament(rest)) {
             (true, Some(length)) => {
-                bold = rest.get(..length).is_some_and(double_star);
+                bold = length == 2 && double_star(rest);
                 length
             }
             (_, _) if matches!(token.kind, Kind::Sign(sign) if adorns(sign)) => 1,
@@ -39,37 +39,110 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
             rest = rest.get(taken..).unwrap_or_default();
             continue;
         }
+        let here = rest;
         rest = after;
         match token.kind {
             Kind::Sign('|') => token.kind = Kind::Sign(','),
             Kind::Sign('~') => token.kind = Kind::Dash(true),
-            Kind::Sign('…') => token.kind = Kind::Dash(true),
+            Kind::Sign('…') => {
+                token.kind = Kind::Dash(true);
+                rest = past(rest, |kind| matches!(kind, Kind::Sign('…' | '.')));
+            }
             Kind::Sign('.') => {
                 let dots = rest.iter().take_while(|next| next.kind == Kind::Sign('.')).count();
                 // Three dots and more lead to the count.
                 if dots >= 2 {
                     token.kind = Kind::Dash(true);
                     rest = rest.get(dots..).unwrap_or_default();
+                } else if plain.last().is_some_and(|word| abbreviated(word, &token, rest.first())) {
+                    continue;
                 }
             }
-            Kind::Word(ref word) if ["s", "d"].contains(&word.as_str()) => {
-                // `s c` and `s.c.` for `sc`.
-                let dotted = rest.first().is_some_and(|next| next.kind == Kind::Sign('.'));
-                let at = usize::from(dotted);
-                if rest.get(at).and_then(Token::word) == Some("c") {
-                    let stop = rest.get(at + 1).filter(|next| dotted && next.kind == Kind::Sign('.'));
-                    let last = stop.or(rest.get(at)).map_or(token.place, |last| last.place);
+            // `=>` leads to the count, and so do two strokes.
+            Kind::Sign('=') => rest = past(rest, |kind| *kind == Kind::Close('>')),
+            Kind::Sign('/') if rest.first().is_some_and(|next| next.kind == Kind::Sign('/')) => {
+                token.kind = Kind::Dash(true);
+                rest = past(rest, |kind| *kind == Kind::Sign('/'));
+            }
+            Kind::Sign('/') if plain.last().is_some_and(|word| apart(word, &token)) => token.kind = Kind::Sign(','),
+            Kind::Sign('*') if double_star(here) => {
+                rest = rest.get(1..).unwrap_or_default();
+            }
+            Kind::Word(ref word) => {
+                if let Some((whole, taken)) = letters(word, rest) {
+                    let last =
+                        taken.checked_sub(1).and_then(|last| rest.get(last)).map_or(token.place, |last| last.place);
                     token.place.length = (last.offset + last.length).saturating_sub(token.place.offset);
-                    token.kind = Kind::Word(format!("{word}c"));
-                    rest = rest.get(at + 1 + usize::from(stop.is_some())..).unwrap_or_default();
+                    token.kind = Kind::Word(whole.to_owned());
+                    rest = rest.get(taken..).unwrap_or_default();
                 }
             }
-            Kind::Number(_) | Kind::Ordinal(_) | Kind::Word(_) | Kind::Open(_) | Kind::Close(_) => {}
+            Kind::Number(_) | Kind::Ordinal(_) | Kind::Open(_) | Kind::Close(_) => {}
             Kind::Sign(_) | Kind::Dash(_) => {}
         }
         plain.push(token);
     }
     plain
+}
+
+/// What follows behind tokens of this kind on the same line.
+fn past(rest: &[Token], kind: fn(&Kind) -> bool) -> &[Token] {
+    let taken = rest.iter().take_while(|next| kind(&next.kind) && !next.starts_line).count();
+    rest.get(taken..).unwrap_or_default()
+}
+
+/// True where a blank stands between the two.
+fn apart(one: &Token, other: &Token) -> bool {
+    one.source != other.source || one.start + one.place.length < other.start
+}
+
+/// True where the full stop behind a word only shortens it, and the sentence goes on: `1 tr. in next st`.
+fn abbreviated(word: &Token, stop: &Token, next: Option<&Token>) -> bool {
+    const SHORT: &[&str] = &[
+        "st", "sts", "sp", "sps", "rnd", "rnds", "rep", "beg", "ch", "chs", "tr", "sc", "dc", "hdc", "htr", "dtr",
+        "sl", "ss", "lp", "lps", "tog", "sk", "inc", "dec", "rem", "prev", "foll",
+    ];
+    const ON: &[&str] =
+        &["in", "into", "to", "of", "around", "from", "and", "at", "over", "on", "until", "st", "sts", "times", "next"];
+    let short = word.word().is_some_and(|word| SHORT.contains(&word));
+    let on = next.is_some_and(|next| !next.starts_line && next.word().is_some_and(|next| ON.contains(&next)));
+    short && on && !apart(word, stop)
+}
+
+/// The abbreviation whose letters stand apart, `s c`, `h.d.c.`, `half d c`, and how many tokens follow that belong to it.
+fn letters(first: &str, rest: &[Token]) -> Option<(&'static str, usize)> {
+    const WHOLE: [(&[&str], &str); 9] = [
+        (&["s", "c"], "sc"),
+        (&["d", "c"], "dc"),
+        (&["h", "d", "c"], "hdc"),
+        (&["half", "d", "c"], "hdc"),
+        (&["half", "dc"], "hdc"),
+        (&["hf", "dc"], "hdc"),
+        (&["half", "tr"], "htr"),
+        (&["h", "tr"], "htr"),
+        (&["d", "tr"], "dtr"),
+    ];
+    let fits = |letters: &[&str]| {
+        if letters.first() != Some(&first) {
+            return None;
+        }
+        let (mut at, mut dotted) = (0, false);
+        for letter in letters.iter().skip(1) {
+            dotted = rest.get(at).is_some_and(|next| next.kind == Kind::Sign('.'));
+            at += usize::from(dotted);
+            let own = rest.get(at).filter(|next| next.word() == Some(letter) && !next.starts_line)?;
+            at += usize::from(own.word().is_some());
+        }
+        // Its last full stop belongs to it unless a sentence ends there.
+        let on = rest.get(at + 1).is_some_and(|next| !next.starts_line && (next.word().is_some() || is_close(next)));
+        let stop = dotted && on && rest.get(at).is_some_and(|next| next.kind == Kind::Sign('.'));
+        Some(at + usize::from(stop))
+    };
+    WHOLE.iter().find_map(|(letters, whole)| fits(letters).map(|taken| (*whole, taken)))
+}
+
+fn is_close(token: &Token) -> bool {
+    matches!(token.kind, Kind::Close(_))
 }
 
 /// Two asterisks without a blank between them.

@@ -92,7 +92,7 @@ fn sign(input: &mut Text<'_>) -> winnow::Result<Kind> {
         '(' | '[' | '{' | '<' => Kind::Open(c),
         ')' | ']' | '}' | '>' => Kind::Close(c),
         '×' => Kind::Word("x".to_owned()),
-        '∗' | '⁎' | '＊' | '✱' | '★' | '☆' => Kind::Sign('*'),
+        '∗' | '⁎' | '＊' | '✱' | '★' | '☆' | '†' | '‡' | '§' => Kind::Sign('*'),
         '-' | '‐' | '‑' | '–' | '—' | '−' => Kind::Dash(false),
         _ => Kind::Sign(c),
     })

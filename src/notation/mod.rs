@@ -12,6 +12,8 @@ mod shorten;
 
 mod assemble;
 
+mod complain;
+
 mod grammar;
 
 mod header;
@@ -23,6 +25,8 @@ mod lex;
 mod lines;
 
 mod names;
+
+mod own;
 
 mod phrase;
 
@@ -40,11 +44,13 @@ pub mod tree;
 
 pub mod write;
 
+mod written;
+
 pub use across::{Gap, Gaps, Numbers, across};
-pub use assemble::{Covers, Doubt, Stated, Turning, WrittenRound};
+pub(crate) use complain::is_word;
 pub use lex::Source;
 pub use lines::{Label, SizedLine, WrittenLine, lines, sized_lines};
 pub use phrase::{Instruction, Join, Phrase, Reach, Stands};
-pub(crate) use read::is_word;
 pub use read::read;
 pub use wording::Wording;
+pub use written::{Covers, Doubt, JoinedTo, Stated, Turning, WrittenRound};

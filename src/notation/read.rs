@@ -3,14 +3,17 @@
 //! The text is cut into rounds at their numbers, so that a slip in one round is no trouble for the next; inside a round
 //! reading goes on after the next comma. What can't be read is complained about at the word where reading stopped.
 
-use super::assemble::{Builder, WrittenRound};
-use super::grammar::{self, Clause, Context, DEEPEST, Input};
+use super::assemble::Builder;
+use super::complain::complain;
+use super::grammar::{self, Clause, Context, Input};
 use super::header::{Header, Numbers, header};
 use super::layout;
 use super::lex::{Kind, Source, Token, tokens};
+use super::own::{self, OwnStitch};
 use super::remark;
 use super::vocabulary::Vocabulary;
 use super::wording::{Sense, Words};
+use super::written::WrittenRound;
 use crate::craft::{Stitch, Terms};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
@@ -33,10 +36,19 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
     }
     let tokens = layout::plain(tokens(sources));
     let vocabulary = Vocabulary::of(terms);
-    mixed_terms(&tokens, vocabulary, report);
-    let mut reader = Reader { sources, vocabulary, main, report, next, complaints: 0, set_aside: Vec::new() };
+    let chunks = chunks(&tokens, vocabulary);
+    let numbered = chunks.iter().any(|chunk| chunk.header.is_some());
+    let first = chunks.iter().position(|chunk| chunk.header.is_some()).unwrap_or(0);
+    let from = chunks.get(first).map_or(0, |chunk| chunk.start);
+    mixed_terms(tokens.get(from..).unwrap_or_default(), vocabulary, report);
+    let mut reader =
+        Reader { sources, vocabulary, main, report, next, complaints: 0, set_aside: Vec::new(), own: Vec::new() };
     let mut rounds: Vec<WrittenRound> = Vec::new();
-    for chunk in chunks(&tokens, vocabulary) {
+    for (index, chunk) in chunks.into_iter().enumerate() {
+        let before = numbered && index < first;
+        if before && reader.preface(&chunk) {
+            continue;
+        }
         let Some(round) = reader.round(chunk) else { continue };
         rounds.push(round);
     }
@@ -79,6 +91,8 @@ struct Chunk<'t> {
     /// The side of the work that the header names, with its brackets.
     side: &'t [Token],
     tokens: &'t [Token],
+    /// Where it begins among all tokens.
+    start: usize,
     /// How many of the tokens are the round; behind them are lines that are none of it.
     work: usize,
 }
@@ -115,7 +129,7 @@ fn chunks<'t>(tokens: &'t [Token], vocabulary: &Vocabulary) -> Vec<Chunk<'t>> {
         let side = side.and_then(|(open, close)| head.get(open + 1..close + 2)).unwrap_or_default();
         let tokens = tokens.get(from..end).unwrap_or_default();
         let work = if numbered { own_lines(tokens, vocabulary) } else { tokens.len() };
-        Chunk { header: *header, side, tokens, work }
+        Chunk { header: *header, side, tokens, start: *start, work }
     };
     starts.iter().zip(ends).map(cut).collect()
 }
@@ -140,9 +154,52 @@ struct Reader<'r> {
     complaints: usize,
     /// What was taken for a remark, with its place.
     set_aside: Vec<(String, Place)>,
+    /// Stitches that the text defines.
+    own: Vec<OwnStitch>,
 }
 
 impl Reader<'_> {
+    /// Takes a line before the first numbered round: a title, what is needed, the author's own stitches. False where it
+    /// says what the first round is worked into, or is a round.
+    fn preface(&mut self, chunk: &Chunk<'_>) -> bool {
+        let (furthest, too_deep, asides) = (Cell::new(usize::MAX), Cell::new(false), RefCell::default());
+        let (doubts, own, vocabulary, main) = (RefCell::default(), Vec::new(), self.vocabulary, self.main);
+        let context = Context {
+            vocabulary,
+            main,
+            furthest: &furthest,
+            too_deep: &too_deep,
+            asides: &asides,
+            doubts: &doubts,
+            own: &own,
+        };
+        let defined = own::defined(chunk.tokens, context);
+        if defined.is_empty() {
+            let mut scratch = Report::new();
+            let (sources, next) = (self.sources, self.next);
+            let (complaints, set_aside, own) = (0, Vec::new(), self.own.clone());
+            let mut other =
+                Reader { sources, vocabulary, main, report: &mut scratch, next, complaints, set_aside, own };
+            let again =
+                Chunk { header: None, side: chunk.side, tokens: chunk.tokens, start: chunk.start, work: chunk.work };
+            let works = other.round(again).is_some_and(|round| {
+                round.whole && (round.only_starts() || !round.items.is_empty()) && other.set_aside.is_empty()
+            });
+            // What begins like work is told where it can't be read.
+            let begins = |token: &Token| matches!(token.word(), Some("join" | "ch" | "chain"));
+            if works || chunk.tokens.first().is_some_and(begins) || vocabulary.stitch(chunk.tokens).is_some() {
+                return false;
+            }
+        }
+        self.own.extend(defined);
+        if let Some(first) = chunk.tokens.first() {
+            let length = chunk.tokens.len();
+            let place = span(chunk.tokens, length, 0);
+            self.set_aside.push((told(chunk.tokens), Place { line: first.place.line, ..place }));
+        }
+        true
+    }
+
     fn round(&mut self, chunk: Chunk<'_>) -> Option<WrittenRound> {
         let place = chunk.header.map(|header| header.place).or(chunk.tokens.first().map(|token| token.place))?;
         let row = chunk.header.is_some_and(|header| header.row);
@@ -173,12 +230,22 @@ impl Reader<'_> {
         let main = self.main_stitch(chunk.tokens);
         let numbered = numbers != Numbers::Start;
         let mut builder = Builder::new((first, last), numbered, row, place, &mut *self.report);
+        if let Some(told) = chunk.header.and_then(|header| header.told) {
+            builder.add(Clause::Rounds(told), place);
+        }
         let (furthest, too_deep, asides) = (Cell::new(usize::MAX), Cell::new(false), RefCell::default());
         let doubts = RefCell::default();
-        let vocabulary = self.vocabulary;
-        let context =
-            Context { vocabulary, main, furthest: &furthest, too_deep: &too_deep, asides: &asides, doubts: &doubts };
-        let mut spans = Vec::new();
+        let (vocabulary, own) = (self.vocabulary, self.own.clone());
+        let context = Context {
+            vocabulary,
+            main,
+            furthest: &furthest,
+            too_deep: &too_deep,
+            asides: &asides,
+            doubts: &doubts,
+            own: &own,
+        };
+        let (mut spans, mut loose) = (Vec::new(), Vec::new());
         let range = |from: usize, to: usize| chunk.work - from..chunk.work - to;
         let tokens = chunk.tokens.get(..chunk.work).unwrap_or_default();
         let mut input = Stateful { input: TokenSlice::new(tokens), state: context };
@@ -216,6 +283,13 @@ impl Reader<'_> {
                         input.next_slice(start + length);
                         continue;
                     }
+                    if let Some(end) = loose_line(tokens, start, &spans).filter(|_| builder.has_work()) {
+                        loose.push(start..end);
+                        spans.push((start..end, Sense::Aside));
+                        input.input.reset_to_start();
+                        input.next_slice(end);
+                        continue;
+                    }
                     self.complaints += 1;
                     let stop = tokens.len() - furthest.get().min(tokens.len());
                     let complaint = complain(tokens, stop, self.vocabulary, too_deep.get(), place);
@@ -226,6 +300,10 @@ impl Reader<'_> {
         }
         let within: Vec<_> = asides.borrow().iter().map(|(from, to)| range(*from, *to)).collect();
         let mut round = builder.finish(doubts.into_inner());
+        self.next = self.next.max(round.last.saturating_add(1));
+        for line in loose {
+            self.loose_line(tokens, line);
+        }
         self.loose_lines(chunk.tokens, chunk.work, &mut spans);
         let words = Words { sources: self.sources, side: chunk.side, tokens: chunk.tokens };
         round.wording = words.wording(&spans, &within);
@@ -241,17 +319,27 @@ impl Reader<'_> {
         while start < tokens.len() {
             let next = tokens.iter().skip(start + 1).position(|token| token.starts_line);
             let end = next.map_or(tokens.len(), |next| start + 1 + next);
-            let line = tokens.get(start..end).unwrap_or_default();
-            let place = span(tokens, tokens.len() - start, tokens.len() - end);
-            if (0..line.len()).any(|at| self.vocabulary.stitch(&line[at..]).is_some()) {
-                let message = format!("`{}` names stitches, but is no round: it has no number", told(line));
-                let help = "number it like the other rounds if it is one; here it is kept as a remark";
-                self.report.add(Diagnostic::warning("no-round", message).at(place).help(help));
-            } else {
-                self.set_aside.push((told(line), place));
-            }
+            self.loose_line(tokens, start..end);
             spans.push((start..end, Sense::Aside));
             start = end;
+        }
+    }
+
+    fn loose_line(&mut self, tokens: &[Token], line: Range<usize>) {
+        let place = span(tokens, tokens.len() - line.start, tokens.len() - line.end);
+        let line = tokens.get(line).unwrap_or_default();
+        const AGAIN: [&str; 5] = ["rep", "repeat", "same", "continue", "around"];
+        let works = (0..line.len()).any(|at| {
+            let rest = &line[at..];
+            let again = rest.first().and_then(Token::word).is_some_and(|word| AGAIN.contains(&word));
+            self.vocabulary.stitch(rest).is_some() || again || counts(line, at)
+        });
+        if works {
+            let message = format!("`{}` speaks of work, but is no round: it has no number", told(line));
+            let help = "number it like the other rounds if it is one; here it is kept as a remark";
+            self.report.add(Diagnostic::warning("no-round", message).at(place).help(help));
+        } else {
+            self.set_aside.push((told(line), place));
         }
     }
 
@@ -264,7 +352,7 @@ impl Reader<'_> {
         if let Some(more) = self.set_aside.len().checked_sub(MOST).filter(|more| *more > 0) {
             told.push(format!("and {more} more"));
         }
-        let message = format!("kept as remarks, since they speak of no stitches: {}", told.join(", "));
+        let message = format!("kept as remarks, since they speak of no work: {}", told.join(", "));
         let help = "look whether any of these says how to work; if so, write it as a step";
         self.report.add(Diagnostic::note("set-aside", message).at(*place).help(help));
     }
@@ -310,6 +398,19 @@ fn span(tokens: &[Token], from: usize, to: usize) -> Place {
     Place { length: (last.offset + last.length).saturating_sub(first.offset), ..first }
 }
 
+/// The end of the line that begins at `start`, where that can't be read and nothing before it was left open.
+fn loose_line(tokens: &[Token], start: usize, spans: &[(Range<usize>, Sense)]) -> Option<usize> {
+    let before = tokens.get(start.checked_sub(1)?)?;
+    let open = matches!(before.kind, Kind::Sign(',' | ';' | ':' | '*') | Kind::Dash(_) | Kind::Open(_));
+    let counted = spans.iter().any(|(_, sense)| *sense == Sense::Count);
+    let stopped = matches!(before.kind, Kind::Sign('.' | '!')) || counted;
+    let round =
+        tokens.get(start)?.word().is_some_and(|word| ["rnd", "round", "row", "rnds", "rounds", "rows"].contains(&word));
+    let begins = tokens.get(start)?.starts_line && !open && stopped && !round;
+    let next = tokens.iter().skip(start + 1).position(|token| token.starts_line);
+    begins.then(|| next.map_or(tokens.len(), |next| start + 1 + next))
+}
+
 /// Goes on after the next comma outside of brackets, past the token that could not be read.
 fn recover(input: &mut Input<'_>, tokens: &[Token], at: usize, stop: usize) {
     let start = tokens.len() - at;
@@ -338,159 +439,13 @@ fn recover(input: &mut Input<'_>, tokens: &[Token], at: usize, stop: usize) {
 /// True where `(24)`, `(24 sts)` or `(= 24)` stands at a bracket with no number of times behind it.
 fn counts(tokens: &[Token], at: usize) -> bool {
     let equals = usize::from(tokens.get(at + 1).is_some_and(|token| token.kind == Kind::Sign('=')));
-    let number = tokens.get(at + 1 + equals).is_some_and(|token| token.number().is_some());
+    let open = tokens.get(at).is_some_and(|token| matches!(token.kind, Kind::Open(_)));
+    let number = open && tokens.get(at + 1 + equals).is_some_and(|token| token.number().is_some());
     let rest = tokens.get(at..).unwrap_or_default();
     let end = rest.iter().position(|token| matches!(token.kind, Kind::Close(_)));
     let after = end.and_then(|end| rest.get(end + 1));
     let last = after.is_none_or(|token| token.starts_line || matches!(token.kind, Kind::Sign('.' | ',' | ';')));
     number && end.is_some() && last
-}
-
-/// Words of the notation that are no stitches, for telling unknown words from misplaced ones.
-const KNOWN: &[&str] = &[
-    "in",
-    "into",
-    "next",
-    "each",
-    "st",
-    "sts",
-    "stitch",
-    "stitches",
-    "around",
-    "rep",
-    "repeat",
-    "from",
-    "times",
-    "more",
-    "sk",
-    "skip",
-    "miss",
-    "inc",
-    "dec",
-    "tog",
-    "join",
-    "to",
-    "first",
-    "last",
-    "same",
-    "ring",
-    "sp",
-    "space",
-    "blo",
-    "flo",
-    "back",
-    "front",
-    "loop",
-    "loops",
-    "only",
-    "of",
-    "the",
-    "and",
-    "then",
-    "turn",
-    "shell",
-    "counts",
-    "count",
-    "does",
-    "not",
-    "as",
-    "working",
-    "work",
-    "with",
-    "magic",
-    "adjustable",
-    "make",
-    "form",
-    "hook",
-    "rnd",
-    "round",
-    "row",
-    "once",
-    "twice",
-    "all",
-    "end",
-    "top",
-    "a",
-    "an",
-    "x",
-    "over",
-    "on",
-    "both",
-    "remaining",
-    "rem",
-    "following",
-    "total",
-];
-
-/// True for a word that rounds are written with.
-pub(crate) fn is_word(word: &str) -> bool {
-    let stitch = |terms| Vocabulary::of(terms).words().any(|known| known == word);
-    let start = ["foundation", "setup", "start", "beginning", "fasten", "change", "using"].contains(&word);
-    KNOWN.contains(&word) || start || stitch(Terms::Us) || stitch(Terms::Uk)
-}
-
-fn complain(tokens: &[Token], stop: usize, vocabulary: &Vocabulary, too_deep: bool, round: Place) -> Diagnostic {
-    if too_deep {
-        let message = format!("brackets stand more than {DEEPEST} deep in brackets");
-        return Diagnostic::error("too-deep", message).at(round);
-    }
-    let Some(token) = tokens.get(stop) else {
-        let last = tokens.last().map_or(round, |token| token.place);
-        let open = tokens.iter().filter(|token| matches!(token.kind, Kind::Open(_))).count();
-        let closed = tokens.iter().filter(|token| matches!(token.kind, Kind::Close(_))).count();
-        return if open > closed {
-            Diagnostic::error("bracket-open", "a bracket is opened but never closed").at(last).help(
-                "close it after the last stitch of the repeat and say how often: `[sc in next 4 sts, inc] 6 times`",
-            )
-        } else {
-            Diagnostic::error("unfinished", "the round breaks off here: something should follow").at(last).help(
-                "after brackets say how often, `[sc, inc] 6 times`, or where, `(2 dc, ch 2, 2 dc) in next ch-2 sp`",
-            )
-        };
-    };
-    let known = |word: &str| KNOWN.contains(&word) || vocabulary.words().any(|known| known == word);
-    match token.word() {
-        Some("shell" | "shells" | "sh") => {
-            let (tall, help) = match vocabulary.terms {
-                Terms::Us => ("dc", "write `5-dc shell in next st`, or `5 dc in next st`"),
-                Terms::Uk => ("tr", "write `5-tr shell in next st`, or `5 tr in next st`"),
-            };
-            let message = format!("a shell is made of some number of stitches, such as 5 {tall}, and none is said");
-            Diagnostic::error("bare-shell", message).at(token.place).help(help)
-        }
-        Some("along" | "other" | "opposite")
-            if tokens.iter().skip(stop).take(4).any(|token| token.word() == Some("side")) =>
-        {
-            Diagnostic::error(
-                "oval",
-                "this goes along both sides of a chain: an oval, which can't be drawn as a round chart",
-            )
-            .at(token.place)
-            .help("start in an adjustable ring, or in a ring of chains: `ch 4, sl st to first ch to form a ring`")
-        }
-        Some(word) if !known(word) => unknown(word, token.place, vocabulary),
-        _ => {
-            let after = stop.checked_sub(1).and_then(|before| tokens.get(before)).map(Token::show);
-            let after = after.map(|before| format!(" after `{before}`")).unwrap_or_default();
-            Diagnostic::error("not-understood", format!("`{}` makes no sense here{after}", token.show()))
-                .at(token.place)
-                .help("a step is written like `sc in next 5 sts`, `2 sc in next st`, `sc2tog`, `[sc, inc] 6 times`; commas stand between steps")
-        }
-    }
-}
-
-fn unknown(word: &str, place: Place, vocabulary: &Vocabulary) -> Diagnostic {
-    let all = vocabulary.words().chain(KNOWN.iter().copied()).filter(|known| known.len() > 1);
-    let near = all.map(|known| (strsim::damerau_levenshtein(word, known), known)).min();
-    // A slip of the finger, not another word: short words differ by one letter.
-    let near = near.filter(|(distance, known)| *distance <= if known.len().min(word.len()) > 4 { 2 } else { 1 });
-    let complaint = Diagnostic::error("unknown-word", format!("`{word}` is not a word of the notation")).at(place);
-    match near {
-        Some((_, known)) if word.len() < 40 => complaint.help(format!("did you mean `{known}`?")),
-        _ => complaint.help(
-            "stitches are named by their abbreviations, such as sc, hdc, dc, sl st, ch, sc2tog, FPdc, 5-dc popcorn",
-        ),
-    }
 }
 
 /// A piece that only says what the first round is worked into joins the round after it.

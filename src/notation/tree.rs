@@ -29,6 +29,15 @@ pub enum Act {
         /// True where it says space, and not stitch.
         space: bool,
     },
+    /// So many increases or decreases spread evenly over what is left, with stitches in between.
+    Evenly {
+        /// The increase or the decrease.
+        shape: Op,
+        /// The stitch in between.
+        plain: Op,
+        /// How many.
+        times: u32,
+    },
 }
 
 /// One thing to do and where it was written.

@@ -6,7 +6,7 @@ use super::work::together_word;
 use super::{Clause, Counting, Input, Res};
 use crate::craft::{Counted, Loops};
 use crate::notation::lex::Kind;
-use winnow::combinator::{alt, eof, opt};
+use winnow::combinator::{alt, eof, opt, peek};
 use winnow::prelude::*;
 
 /// The end of the round, or what may follow its count.
@@ -21,7 +21,15 @@ pub(super) fn end_or_pause(input: &mut Input<'_>) -> Res<()> {
 }
 
 pub(super) fn counted(input: &mut Input<'_>) -> Res<(u32, Counted)> {
-    let after = opt(alt((word(&["made", "total", "altogether"]), (word(&["in"]), word(&["all", "total"])).void())));
+    let rest =
+        (word(&["in", "each", "per"]), opt(word(&["each", "every", "the"])), alt((round_word, word(&["rnd"])))).void();
+    let all = (word(&["in"]), word(&["all", "total"])).void();
+    let after = opt(alt((
+        word(&["made", "total", "altogether", "rem", "remain", "remaining", "left"]),
+        all,
+        rest,
+        (word(&["each"]), round_word).void(),
+    )));
     let stitches = (opt(word(&["total"])), stitches_word).value(Counted::Stitches);
     let spaces = unit.verify_map(|unit| match unit {
         Unit::Space(chains) => Some(Counted::Spaces(chains.max(1))),
@@ -49,10 +57,13 @@ pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
     let told = (total_lead, counts_list, end_or_pause).map(|(_, list, _)| list);
     let bare = (counts_list, end_or_pause)
         .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
-    let others = (open, number, word(OTHERS), close).value(Clause::Aside);
+    let own = own_stitch.void();
+    let others = (open, number, alt((word(OTHERS), own)), close).value(Clause::Aside);
+    let made =
+        (open, articles, opt(stitch), word(&["made", "complete", "completed", "formed"]), close).value(Clause::Aside);
     let right_or_wrong = alt((word(&["rs", "ws"]), (word(&["right", "wrong"]), word(&["side"])).void()));
     let side = (open, right_or_wrong, close).value(Clause::Aside);
-    alt((alt((bracketed, dashed, told, bare)).map(Clause::Count), others, side)).parse_next(input)
+    alt((alt((bracketed, dashed, told, bare)).map(Clause::Count), others, side, made)).parse_next(input)
 }
 
 /// What leads to a count: `total`, `you should have`, `for a total of`.
@@ -65,7 +76,7 @@ fn total_lead(input: &mut Input<'_>) -> Res<()> {
         word(&["have", "be", "are"]),
         opt(word(&["now"])),
     );
-    let words = (opt(word(&["stitch", "st", "sts"])), word(&["total", "count"]));
+    let words = (opt(word(&["stitch", "st", "sts"])), word(&["total", "count", "tot"]));
     let total = (opt(word(&["for", "making"])), articles, words, opt(word(&["of", "stitches", "sts"])));
     let total = alt((have.void(), total.void()));
     (total, opt(sign(':')), opt(sign('='))).void().parse_next(input)
@@ -92,11 +103,12 @@ pub(super) fn counting(input: &mut Input<'_>) -> Res<Clause> {
     let bracketed = (open, counting_words, throughout, close).map(|(_, counting, ..)| counting);
     let bare =
         (counting_words, opt((word(&["here"]), word(&["and"]), word(&["throughout"])))).map(|(counting, _)| counting);
-    alt((bracketed, bare)).map(Clause::Counts).parse_next(input)
+    alt((bracketed, bare)).map(|(chains, counting)| Clause::Counts(chains, counting)).parse_next(input)
 }
 
-pub(super) fn counting_words(input: &mut Input<'_>) -> Res<Counting> {
-    let chain = opt((opt(word(&["the", "this", "first"])), word(&["ch", "chain"]), opt(dash), opt(number)));
+/// The chain that is spoken of, where its number is told, and what it counts as.
+pub(super) fn counting_words(input: &mut Input<'_>) -> Res<(Option<u32>, Counting)> {
+    let chain = opt(chain_words);
     let not = alt((
         (word(&["does", "do", "will"]), word(&["not"]), word(&["count"])).void(),
         (word(&["doesn't", "doesn’t", "don't", "don’t", "never"]), word(&["count", "counts"])).void(),
@@ -111,36 +123,49 @@ pub(super) fn counting_words(input: &mut Input<'_>) -> Res<Counting> {
         opt(alt((stitch.void(), stitches_word))),
     ));
     let no = (not, as_stitch).value(Counting::No);
-    alt(((chain, no).map(|(_, no)| no), counts_yes)).parse_next(input)
+    alt(((chain, no).map(|(chains, no)| (chains.flatten(), no)), counts_yes)).parse_next(input)
 }
 
-pub(super) fn counts_yes(input: &mut Input<'_>) -> Res<Counting> {
-    let chain = opt((opt(word(&["the", "this", "first"])), word(&["ch", "chain"]), opt(dash), opt(number)));
-    (chain, opt(word(&["to"])), word(&["counts", "count", "counted"])).parse_next(input)?;
-    let lead = (
-        opt(word(&["together"])),
-        word(&["as"]),
-        articles,
-        opt(word(&["your", "first", "beg"])),
-        opt(ordinal),
-        how_many,
-    );
-    if opt(lead).parse_next(input)?.is_none() {
-        return Ok(Counting::Yes(None, Loops::Both, 0));
+fn counts_yes(input: &mut Input<'_>) -> Res<(Option<u32>, Counting)> {
+    let lead = opt(word(&["to", "which", "that", "will", "always"]));
+    let says = (lead, word(&["counts", "count", "counted", "counting"])).void();
+    let is = (alt((word(&["as", "for", "is", "equals", "makes"]), sign('='))), peek((first_of, stitch))).void();
+    let told = (opt(chain_words), says).map(|(chains, ())| (chains.flatten(), true));
+    let (chain, said) = alt((told, is.value((None, false)))).parse_next(input)?;
+    let lead = (opt(word(&["together"])), word(&["as", "for"]), first_of).void();
+    let led = if said { opt(lead).parse_next(input)?.is_some() } else { opt(first_of).parse_next(input)?.is_some() };
+    if !led {
+        return Ok((chain, Counting::Yes(None, Loops::Both, 0)));
     }
     if let Some((_, number)) = opt(together_word).parse_next(input)? {
-        return Ok(Counting::Together(number));
+        return Ok((chain, Counting::Together(number)));
     }
     let named = alt((stitch.map(Some), stitches_word.value(None)));
     let (stitch, _, through) = (named, opt(stitches_word), opt((opt(preposition), loops))).parse_next(input)?;
     let loops = through.map_or(Loops::Both, |(_, loops)| loops);
-    let chain = || word(&["ch", "chain"]);
+    let word_chain = || word(&["ch", "chain"]);
     let chains = alt((
-        (chain(), opt(dash), number).map(|(_, _, number)| number),
-        (number, opt(dash), chain()).map(|(number, ..)| number),
+        (word_chain(), opt(dash), number).map(|(_, _, number)| number),
+        (number, opt(dash), word_chain()).map(|(number, ..)| number),
     ));
     let chains = opt((alt((sign(','), word(&["and"]), sign('+'))), chains)).parse_next(input)?;
-    Ok(Counting::Yes(stitch, loops, chains.map_or(0, |(_, number)| number)))
+    Ok((chain, Counting::Yes(stitch, loops, chains.map_or(0, |(_, number)| number))))
+}
+
+/// The chain that is spoken of: `this`, `the ch-3`, `turning ch of 3`.
+fn chain_words(input: &mut Input<'_>) -> Res<Option<u32>> {
+    let lead = (articles, opt(word(&["this", "first", "beg", "beginning", "turning", "starting", "initial", "these"])));
+    let chain = (word(&["ch", "chain", "chains", "chs"]), opt(dash), opt(word(&["of"])), opt(number));
+    let chain = chain.map(|(.., number)| number);
+    let counted = (number, word(&["ch", "chain", "chains", "chs"])).map(|(number, ())| Some(number));
+    let this = word(&["this"]).value(None);
+    alt(((lead, alt((chain, counted))).map(|(_, number)| number), this)).parse_next(input)
+}
+
+/// `the first`, `your 1st`.
+fn first_of(input: &mut Input<'_>) -> Res<()> {
+    let which = opt(word(&["your", "the", "first", "beg", "beginning"]));
+    (articles, which, opt(word(&["first"])), opt(ordinal), how_many).void().parse_next(input)
 }
 
 /// A count after a full stop at the very end: `18 sc.`

@@ -11,21 +11,23 @@ mod words;
 
 mod work;
 
-use super::assemble::Doubt;
 use super::lex::{Kind, Token};
+use super::own::OwnStitch;
 use super::tree::{Act, Item, Times};
 use super::vocabulary::Vocabulary;
+use super::written::{Doubt, JoinedTo};
 use crate::craft::{Counted, Loops, Op, Stitch};
 use counts::{count, counting, end_or_pause};
-use place::{around, times, word_more};
+use place::{around, short_more, starred, times, word_more};
 use std::cell::{Cell, RefCell};
 use winnow::combinator::{alt, not, opt, peek, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 use words::*;
-use work::{bracket, item, skip, work};
+use work::{bracket, item, placed, skip, work};
 
 pub(crate) use counts::final_count;
+pub(crate) use work::made_in_one;
 
 /// Brackets may stand in brackets so deep.
 pub(crate) const DEEPEST: u32 = 12;
@@ -42,6 +44,8 @@ pub(crate) struct Context<'i> {
     pub(crate) too_deep: &'i Cell<bool>,
     /// Remarks inside of brackets: tokens left where each starts and where it ends.
     pub(crate) asides: &'i RefCell<Vec<(usize, usize)>>,
+    /// The author's own stitches.
+    pub(crate) own: &'i [OwnStitch],
     /// What can be read in two ways, as far as was read.
     pub(crate) doubts: &'i RefCell<Vec<Doubt>>,
 }
@@ -68,7 +72,7 @@ pub(crate) enum Clause {
     /// Joins chains to form a ring.
     FormRing,
     /// Joins the round; false says not to.
-    Join(bool),
+    Join(bool, JoinedTo),
     /// A slip stitch into the first space under so many chains (0: whatever comes): the join of a round, or the way to
     /// the start of the next.
     SlipIntoSpace(u32),
@@ -78,16 +82,25 @@ pub(crate) enum Clause {
     Colour(String),
     /// Joins in this yarn, or closes the round where something was worked before.
     JoinYarn(String),
-    /// What the chain before counts as.
-    Counts(Counting),
+    /// What the chain before counts as, or one of so many chains.
+    Counts(Option<u32>, Counting),
     /// The count at the end.
     Count(Vec<(u32, Counted)>),
-    /// Work a round as another one, or several as others: the first and the last of those.
-    As(u32, u32),
+    /// Work a round as another one, or several as others: the first and the last of those, 0 for the one before, and
+    /// how often, where that is said.
+    As(u32, u32, Option<u32>),
     /// Turn the work.
     Turn,
     /// Something for the maker's hands that changes no stitch.
     Aside,
+    /// What follows stands at the end of the last repeat.
+    Ending,
+    /// What follows is done so often.
+    Ahead(u32),
+    /// All of it is so many rounds.
+    Rounds(u32),
+    /// So many increases or decreases, evenly spread.
+    Evenly(Item),
 }
 
 /// What a turning chain counts as.
@@ -112,12 +125,17 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
         star,
         opt((word(&["to"]), repeat::<_, (), (), _, _>(1.., sign('*')))),
     );
-    let begin = (word(&["from"]), articles, word(&["beg", "beginning", "start"])).void();
+    let round = opt((word(&["of"]), articles, round_word));
+    let begin = (word(&["from"]), articles, word(&["beg", "beginning", "start"]), round).void();
+    let pair = (open, close).void();
+    let pattern =
+        (word(&["this", "these", "that", "the", "stitch", "st"]), opt(word(&["pattern", "sequence", "steps", "sts"])))
+            .void();
     let rep = opt(word(&["rep", "repeat", "all"])).parse_next(input)?.is_some();
     let starred = if rep {
         let starred = opt(from).parse_next(input)?.is_some();
         if !starred {
-            opt(begin).parse_next(input)?;
+            opt(alt((begin, pair, pattern))).parse_next(input)?;
         }
         (opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
         starred
@@ -126,7 +144,7 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
     };
     let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
     let lead = (opt(word(&["a"])), opt(word(&["total"])), opt(word(&["of"])));
-    let counted = (lead, alt((word_more, (number, word(&["x"])).map(|(number, ())| (number, false)))), total);
+    let counted = (lead, alt((word_more, short_more)), total);
     let counted = counted.map(move |((_, of, _), (number, more), total)| {
         let more_times = number.saturating_add(1);
         match (more, of.is_some() || total.is_some()) {
@@ -139,9 +157,12 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
     });
     let exact = move |(number, other): (u32, Option<u32>)| Clause::Again(Times::Exactly(number), other, starred);
     if !rep {
-        return around.map(|times| Clause::Again(times, None, false)).parse_next(input);
+        // `…, 6 times`: all of it, and nothing is left open.
+        let bare = counted.map(|(number, _)| Clause::Again(Times::Exactly(number), None, false));
+        return alt((bare, around.map(|times| Clause::Again(times, None, false)))).parse_next(input);
     }
-    let bare = end_or_pause.verify(move |()| !starred).value(Clause::Again(Times::Around { leave: 0 }, None, false));
+    let ends = alt((end_or_pause, peek(count).void()));
+    let bare = ends.value(Clause::Again(Times::Around { leave: 0 }, None, starred));
     alt((counted.map(exact), around.map(move |times| Clause::Again(times, None, starred)), bare)).parse_next(input)
 }
 
@@ -149,14 +170,18 @@ fn as_round(input: &mut Input<'_>) -> Res<Clause> {
     let lead = alt((word(&["rep", "repeat"]), (opt(word(&["work"])), opt(word(&["same"])), word(&["as"])).void()));
     let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
     let last = opt((tie, opt(round_word), number).map(|(.., number)| number));
-    (lead, opt(word(&["for"])), articles, round_word, number, last)
-        .map(|(.., first, last)| Clause::As(first, last.unwrap_or(first)))
+    let often =
+        opt(alt((word_more.map(|(number, more)| number + u32::from(more)), short_more.map(|(number, _)| number))));
+    (lead, opt(word(&["for"])), articles, round_word, number, last, often)
+        .map(|(.., first, last, often)| Clause::As(first, last.unwrap_or(first), often))
         .parse_next(input)
 }
 
 /// What stands between clauses.
 pub(crate) fn separator(input: &mut Input<'_>) -> Res<()> {
-    alt((sign(','), sign(';'), sign('.'), sign(':'), sign('!'), word(&["and", "then"]))).parse_next(input)
+    let dash = take(|token: &Token| (token.kind == Kind::Dash(true)).then_some(()));
+    let signs = alt((sign(','), sign(';'), sign('.'), sign(':'), sign('!'), sign('+')));
+    alt((signs, word(&["and", "then"]), (dash, peek(word(&["rep", "repeat"]))).void())).parse_next(input)
 }
 
 /// Everything up to the next comma, semicolon, full stop or bracket.
@@ -176,6 +201,8 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
         word(&["join", "form", "forming"]).value(true),
         (stitch.verify(|stitch| *stitch == Stitch::SL_ST), preposition).value(false),
         (word(&["invisible"]), word(&["join"])).value(true),
+        (word(&["close", "closing"]), opt(articles), opt(round_word), word(&["with", "by"]), articles, peek(stitch))
+            .value(true),
     ));
     let sure = lead.parse_next(input)?;
     if !sure && let Some(chains) = opt(first_space).parse_next(input)? {
@@ -192,7 +219,17 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
     let chain = rest.iter().any(|token| matches!(token.kind, Kind::Ordinal(_))) && has(&["ch", "chain"]);
     let into_chain = chain && !has(&["hook"]);
     let joins = sure || first || into_chain || has(&["first", "top", "beg", "beginning", "join", "close"]);
-    if joins { Ok(Clause::Join(true)) } else { Err(()) }
+    if !joins {
+        return Err(());
+    }
+    let stitch = (0..rest.len()).find_map(|at| input.state.vocabulary.stitch(&rest[at..]).map(|(stitch, _)| stitch));
+    let nth = rest.iter().find_map(|token| if let Kind::Ordinal(nth) = token.kind { Some(nth) } else { None });
+    let to = match stitch {
+        Some(Stitch::CH) => JoinedTo::Chain(nth.filter(|_| has(&["of"]) || rest.len() > 2).unwrap_or(0)),
+        Some(stitch) if stitch != Stitch::SL_ST => JoinedTo::Stitch,
+        Some(_) | None => JoinedTo::Unsaid,
+    };
+    Ok(Clause::Join(true, to))
 }
 
 /// `first ch-2 sp` and nothing more: its chains, 0 where they aren't told.
@@ -207,7 +244,8 @@ fn first_space(input: &mut Input<'_>) -> Res<u32> {
 }
 
 fn aside(input: &mut Input<'_>) -> Res<Clause> {
-    let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"])).value(Clause::Join(false));
+    let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"]));
+    let not_join = not_join.value(Clause::Join(false, JoinedTo::Unsaid));
     let not_turn = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["turn"])).value(Clause::Aside);
     let hands = word(&[
         "fasten", "fo", "cut", "break", "end", "weave", "place", "pm", "move", "mark", "finish", "stuff", "leave",
@@ -290,14 +328,96 @@ fn bracket_loops(input: &mut Input<'_>) -> Res<Clause> {
         .parse_next(input)
 }
 
-/// `work even`, `even in sc`: one stitch in each.
+/// `work even`, `even in sc`, `a round of sc`, `continue in sc without increasing`: one stitch in each.
 fn even(input: &mut Input<'_>) -> Res<Clause> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
     let main = input.state.main;
-    let named = opt((word(&["in", "with"]), stitch).map(|(_, stitch)| stitch));
-    let (_, (), named, _) = (opt(word(&["work"])), word(&["even"]), named, opt(around)).parse_next(input)?;
+    let keep = opt(word(&["work", "working", "continue", "keep", "crochet"])).parse_next(input)?.is_some();
+    opt(word(&["working", "going"])).parse_next(input)?;
+    if keep
+        && opt((word(&["in"]), opt(word(&["established", "set", "the"])), word(&["pattern", "pat", "patt"])))
+            .parse_next(input)?
+            .is_some()
+    {
+        opt(around).parse_next(input)?;
+        return Ok(Clause::As(0, 0, None));
+    }
+    let one =
+        (alt((number.void(), word(&["a"]))), round_word, opt(word(&["even", "straight"])), opt(word(&["of", "in"])));
+    let one = opt((one, peek(stitch))).parse_next(input)?.is_some();
+    let straight = || word(&["even", "straight", "evenly"]);
+    let how = opt(straight()).parse_next(input)?.is_some();
+    let tied = word(&["in", "with", "of"]);
+    let named = match one {
+        true => Some(stitch.parse_next(input)?),
+        false => opt((tied, stitch).map(|(_, stitch)| stitch)).parse_next(input)?,
+    };
+    let after = opt(alt((straight(), without))).parse_next(input)?.is_some();
+    let ends = alt((end_or_pause, peek(open), peek(word(&["for", "around"]))));
+    let bare = named.is_some() && opt(peek(ends)).parse_next(input)?.is_some();
+    if !(how || after || one || bare) {
+        return Err(());
+    }
+    opt(around).parse_next(input)?;
     let act = Act::Run(Op::plain(named.unwrap_or(main)), Times::Around { leave: 0 });
     Ok(Clause::Do(vec![item(act, start, input)]))
+}
+
+/// `without increasing`, `no more decreases`.
+fn without(input: &mut Input<'_>) -> Res<()> {
+    let lead = (word(&["without", "no", "with"]), opt(word(&["no", "any"])), opt(word(&["more", "further"])));
+    let shaping = word(&[
+        "inc",
+        "incs",
+        "increase",
+        "increases",
+        "increasing",
+        "dec",
+        "decs",
+        "decrease",
+        "decreases",
+        "decreasing",
+        "shaping",
+    ]);
+    (lead, shaping).void().parse_next(input)
+}
+
+fn no_shaping(input: &mut Input<'_>) -> Res<Clause> {
+    (without, opt((word(&["in", "on"]), word(&["this", "these"]), round_word))).value(Clause::Aside).parse_next(input)
+}
+
+/// `for 3 rounds`.
+fn for_rounds(input: &mut Input<'_>) -> Res<Clause> {
+    let lead = (word(&["for"]), opt(word(&["another", "the", "next"])));
+    (lead, number, opt(word(&["more"])), round_word).map(|(_, number, ..)| Clause::Rounds(number)).parse_next(input)
+}
+
+/// `increasing 6 sc evenly`, `decrease 8 sts evenly around`.
+fn evenly(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let main = input.state.main;
+    opt(word(&["and"])).parse_next(input)?;
+    let up = word(&["inc", "increase", "increasing"]).value(true);
+    let up = alt((up, word(&["dec", "decrease", "decreasing"]).value(false))).parse_next(input)?;
+    let named = alt((stitches_word.value(None), stitch.map(Some)));
+    let spread = (opt(word(&["spaced", "spread"])), word(&["evenly"]), opt(word(&["spaced", "spread"])), opt(around));
+    let (number, named, _) = (number, opt(named), spread).parse_next(input)?;
+    let stitch = named.flatten().unwrap_or(main);
+    let shape = if up { Op::increase(stitch, 2) } else { Op::decrease(stitch, 2) };
+    Ok(Clause::Evenly(item(Act::Evenly { shape, plain: Op::plain(stitch), times: number }, start, input)))
+}
+
+/// `ending with`, `end last repeat with`: what follows stands at the end of the last repeat.
+fn ending(input: &mut Input<'_>) -> Res<Clause> {
+    let last = opt((opt(word(&["last"])), word(&["rep", "repeat"])));
+    (word(&["ending", "end"]), last, word(&["with", "in", "by"])).value(Clause::Ending).parse_next(input)
+}
+
+/// `6 times: sc, inc`: all that follows so often.
+fn ahead(input: &mut Input<'_>) -> Res<Clause> {
+    let lead = (opt(word(&["rep", "repeat", "work"])), number, word(&["times", "x"]));
+    let follows = alt((sign(':'), peek(open)));
+    (lead, follows).map(|((_, number, ()), ())| Clause::Ahead(number)).parse_next(input)
 }
 
 fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
@@ -317,10 +437,12 @@ fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
 fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     // `*sc, inc* repeat 7 times` is told once the repeat itself is read.
     let times = (not(word(&["rep", "repeat"])), times).map(|(_, times)| times);
-    let star = opt(times).map(|often| often.map_or(Clause::Star, |often| Clause::Again(often, None, true)));
-    let star = (sign('*'), star).map(|(_, clause)| clause);
+    let often = alt(((sign('*'), times).map(|(_, times)| times), starred.map(Times::Exactly)));
+    let often = often.map(|often| Clause::Again(often, None, false));
+    let star = alt((often, sign('*').value(Clause::Star)));
     let about = alt((count, counting, ring_start, joining_yarn, joining, round_loops));
-    let simple = alt((about, aside, as_round, again, star, colour));
+    let simple =
+        alt((about, aside, no_shaping, alt((ending, ahead, for_rounds, evenly)), as_round, again, star, colour));
     if let Some(found) = opt(simple).parse_next(input)? {
         return Ok(found);
     }
@@ -337,7 +459,7 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     if !bracketed {
         input.reset(&start);
     }
-    if bracketed { bracket(input, depth) } else { alt((skip, work)).parse_next(input) }
+    if bracketed { bracket(input, depth) } else { alt((skip, placed, work)).parse_next(input) }
 }
 
 /// The count, where one stands here.
@@ -353,18 +475,46 @@ pub(crate) fn paused(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
         input.state.asides.borrow_mut().push((start, input.eof_offset()));
     }
     if matches!(found, Clause::Do(_) | Clause::FromHook(..)) {
+        // `24 sc total` is 24 in all.
+        opt((opt(word(&["in"])), word(&["total", "altogether"]))).parse_next(input)?;
         pause(input)?;
     }
     Ok(found)
 }
+
+/// Words that begin the next thing that is said.
+const PAUSES: &[&str] = &[
+    "rep",
+    "repeat",
+    "join",
+    "and",
+    "then",
+    "turn",
+    "ending",
+    "end",
+    "all",
+    "as",
+    "for",
+    "to",
+    "counts",
+    "counting",
+    "this",
+    "which",
+    "that",
+    "without",
+    "increasing",
+    "decreasing",
+    "with",
+    "working",
+];
 
 /// After work comes a pause, a bracket, an asterisk, a repeat, a join, or the end.
 fn pause(input: &mut Input<'_>) -> Res<()> {
     let start = input.checkpoint();
     let fits = input.next_token().is_none_or(|token| match &token.kind {
         Kind::Open(_) | Kind::Close(_) | Kind::Dash(_) => true,
-        Kind::Sign(sign) => ",;.:*=".contains(*sign),
-        Kind::Word(word) => ["rep", "repeat", "join", "and", "then", "turn", "ending", "all"].contains(&word.as_str()),
+        Kind::Sign(sign) => ",;.:*=+!".contains(*sign),
+        Kind::Word(word) => PAUSES.contains(&word.as_str()),
         Kind::Number(_) | Kind::Ordinal(_) => false,
     });
     input.reset(&start);

@@ -5,7 +5,7 @@ use super::{Input, Res};
 use crate::craft::Loops;
 use crate::notation::lex::Kind;
 use crate::notation::tree::Times;
-use winnow::combinator::{alt, opt};
+use winnow::combinator::{alt, not, opt};
 use winnow::prelude::*;
 
 /// Where stitches go.
@@ -42,7 +42,7 @@ pub(super) fn to_last_after(input: &mut Input<'_>) -> Res<u32> {
 
 pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
     let lead = (word(&["each", "every", "all"]), opt(word(&["rem", "remaining", "of"])), articles);
-    let next = opt(word(&["next", "following", "foll", "rem", "remaining", "first", "last"]));
+    let next = opt(word(&["next", "following", "foll", "rem", "remaining", "first", "last", "other"]));
     let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
     let unit = unit.unwrap_or(Unit::Stitch(None));
     // `each dc and ch around` is each of either.
@@ -65,11 +65,32 @@ pub(super) fn next(input: &mut Input<'_>) -> Res<Target> {
 }
 
 pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
-    let lead = (articles, opt((word(&["center", "centre", "middle"]), word(&["of"]), articles)));
+    let within = (word(&["center", "centre", "middle", "top", "tip"]), word(&["of"]), articles);
+    let lead = (articles, opt(within));
     let ring = alt((magic, word(&["ring", "circle"])));
-    let as_join = opt((word(&["as"]), opt(word(&["last"])), word(&["join", "joining"])));
-    let same = (word(&["same"]), opt(unit), as_join)
+    let join = (word(&["as"]), articles, opt(word(&["last"])));
+    let join = (join, alt((word(&["join", "joining"]), stitch.void(), word(&["beg"]))), opt((opt(dash), opt(number))));
+    let as_join = opt(join);
+    let own = opt(alt((unit, word(&["place", "spot", "corner"]).value(Unit::Stitch(None)))));
+    let same = (word(&["same"]), own, as_join)
         .map(|(_, unit, _)| Target::Same { space: matches!(unit, Some(Unit::Space(_))) });
+    // `sc in next 3, inc in 4th`.
+    let nth = (ordinal.verify(|nth| *nth > 2), opt(stitches_word), not(word(&["ch", "chain", "of"])));
+    let nth = nth.value(Target::Next(Unit::Stitch(None), Times::Exactly(1), false));
+    // `in base of ch-3`, `in st at base of ch`.
+    let base = (
+        word(&["base", "foot", "bottom"]),
+        word(&["of"]),
+        articles,
+        opt(word(&["beg", "beginning", "first", "turning"])),
+    );
+    let base = (
+        opt((opt(word(&["st", "stitch"])), word(&["at"]), articles)),
+        base,
+        word(&["ch", "chain"]),
+        opt((opt(dash), number)),
+    );
+    let base = base.value(Target::Same { space: false });
     let hook = (ordinal, word(&["ch", "chain"]), word(&["from"]), opt(word(&["the"])), word(&["hook"]));
     (
         lead,
@@ -78,7 +99,9 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
             hook.map(|(nth, ..)| Target::FromHook(nth)),
             (ring).value(Target::Ring),
             same,
+            base,
             (opt((word(&["post"]), word(&["of"]), articles)), next).map(|(_, target)| target),
+            nth,
             space_alone,
         )),
     )
@@ -104,7 +127,7 @@ pub(super) fn place(input: &mut Input<'_>) -> Res<(Target, Option<Loops>)> {
 }
 
 /// `* 6` after brackets; before a stitch the asterisk begins a repeat of its own.
-fn starred(input: &mut Input<'_>) -> Res<u32> {
+pub(super) fn starred(input: &mut Input<'_>) -> Res<u32> {
     let (_, number, times) = (sign('*'), number, opt(word(&["times", "time"]))).parse_next(input)?;
     if times.is_some() {
         return Ok(number);
@@ -120,15 +143,25 @@ pub(super) fn times(input: &mut Input<'_>) -> Res<Times> {
     let before = (word(&["x"]), number).map(|(_, number)| number);
     let short = alt((before, starred, (number, word(&["x"])).map(|(number, _)| number)));
     let total = opt(alt(((word(&["in"]), word(&["all", "total"])).void(), word(&["total", "altogether"]))));
-    let exact = (alt((word_times, counted.map(|(_, number, ..)| number), short)), total);
+    let of = opt((word(&["a"]), word(&["total"]), word(&["of"])));
+    let counted = counted.map(|(_, number, ..)| number);
+    // `6 times around` is 6 times.
+    let exact = (of, alt((word_times, counted, short)), total, opt(word(&["around"])));
     // `[sc, inc] repeat 6 times` is 6 in all, `repeat 5 more times` as well.
-    let again = (word(&["rep", "repeat"]), opt(word(&["for"])), word_more);
+    let pair = opt((open, close));
+    let again = (word(&["rep", "repeat"]), pair, opt(word(&["for"])), alt((word_more, short_more)));
     alt((
         again.map(|(.., (number, more))| Times::Exactly(number.saturating_add(u32::from(more)))),
-        exact.map(|(number, _)| Times::Exactly(number)),
-        (opt(word(&["rep", "repeat"])), around).map(|(_, times)| times),
+        exact.map(|(_, number, ..)| Times::Exactly(number)),
+        (opt((word(&["rep", "repeat"]), opt((open, close)))), around).map(|(_, times)| times),
     ))
     .parse_next(input)
+}
+
+/// `x 6`, `6x`.
+pub(super) fn short_more(input: &mut Input<'_>) -> Res<(u32, bool)> {
+    let before = (word(&["x"]), number, opt(word(&["times"]))).map(|(_, number, _)| number);
+    alt((before, (number, word(&["x"])).map(|(number, ())| number))).map(|number| (number, false)).parse_next(input)
 }
 
 /// `5 times`, `5 more times`, `5 times more`, `twice`, `once more`; true where it says more.

@@ -1,7 +1,7 @@
 //! Single words, signs and names of stitches.
 
 use super::{Input, Res};
-use crate::craft::{Loops, Stitch};
+use crate::craft::{Loops, Made, Stitch};
 use crate::notation::lex::{Kind, Token};
 use winnow::combinator::{alt, opt, repeat};
 use winnow::prelude::*;
@@ -97,6 +97,19 @@ pub(super) fn stitch(input: &mut Input<'_>) -> Res<Stitch> {
     }
 }
 
+/// A stitch that the text defines: what is made in one place.
+pub(super) fn own_stitch(input: &mut Input<'_>) -> Res<Made> {
+    let rest = input.peek_slice(input.eof_offset());
+    let found = input.state.own.iter().find_map(|own| own.taken(rest).map(|taken| (own.made.clone(), taken)));
+    match found {
+        Some((made, taken)) => {
+            input.next_slice(taken);
+            Ok(made)
+        }
+        None => take(|_| None).parse_next(input),
+    }
+}
+
 /// A number, unless it belongs to the name of a stitch, as that of `5-dc popcorn` does.
 pub(super) fn how_many(input: &mut Input<'_>) -> Res<Option<u32>> {
     let rest = input.peek_slice(input.eof_offset());
@@ -144,12 +157,15 @@ pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
         input.next_slice(taken);
         return Ok(Unit::Space(chains));
     }
-    let chains = (word(CHAIN), opt(dash), opt(number), opt(dash), word(SPACE));
+    let corner = (opt(word(&["corner"])), word(CHAIN), opt(dash), opt(number), opt(dash), word(SPACE));
+    let chains = corner.map(|(_, (), _, number, _, ())| number);
     // After chain loops a bare loop is one of them.
-    let space = word(SPACE).value(Unit::Space(0));
+    let space = (opt(word(&["corner"])), word(SPACE)).value(Unit::Space(0));
+    let corner = word(&["corner", "corners"]).value(Unit::Space(0));
     alt((
-        chains.map(|(_, _, number, _, _)| Unit::Space(number.unwrap_or(0))),
+        chains.map(|number| Unit::Space(number.unwrap_or(0))),
         space,
+        corner,
         (stitch, opt(stitches_word)).map(|(stitch, _)| Unit::Stitch(Some(stitch))),
         stitches_word.value(Unit::Stitch(None)),
     ))

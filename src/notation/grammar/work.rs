@@ -4,11 +4,11 @@ use super::place::{Target, around, each, next, place, times};
 use super::words::*;
 use super::{Clause, DEEPEST, Input, Res, paused, separator};
 use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
-use crate::notation::assemble::Doubt;
-use crate::notation::lex::Token;
+use crate::notation::lex::{Kind, Token};
 use crate::notation::tree::{Act, Item, Times};
+use crate::notation::written::Doubt;
 use crate::report::Place;
-use winnow::combinator::{alt, opt, peek};
+use winnow::combinator::{alt, not, opt, peek};
 use winnow::prelude::*;
 
 /// `sc2tog` as one word, `sc 2 tog`.
@@ -43,7 +43,9 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
         .map(move |(stitch, _)| Op::decrease(stitch.unwrap_or(main), 2));
     // `increase 1 in next st` is one increase.
     let one = || opt((take(|token: &Token| token.number().filter(|number| *number == 1)), peek(preposition)));
+    let own = own_stitch.map(|made| Op { into: Spot::Stitch, consumed: 1, made, loops: Loops::Both });
     let (mut op, number) = alt((
+        own.map(|op| (op, number)),
         shell.map(|(op, _)| (op, None)),
         together.map(|op| (op, number)),
         (increase, one()).map(|(op, _)| (op, number)),
@@ -71,6 +73,7 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     if let Some(act) = opt(every).parse_next(input)? {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
     }
+    opt((word(&["beg", "beginning", "turning", "starting"]), peek(word(&["ch", "chain"])))).parse_next(input)?;
     let what = what(input)?;
     let plain = matches!(what.op.made, Made::Same(_, 1)) && what.op.into == Spot::Stitch;
     if let Made::Same(Stitch::CH, _) = what.op.made {
@@ -141,16 +144,21 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     Ok(Clause::Do(vec![item(Act::Run(op, often), place_of_work, input)]))
 }
 
-/// `inc in every 4th st`: a stitch in each of three, then an increase, all the way round.
+/// `inc in every 4th st`: a stitch in each of three, then an increase, all the way round; a decrease takes two of them.
 fn every(input: &mut Input<'_>) -> Res<Act> {
     let main = input.state.main;
-    let named = (opt(stitch), word(&["inc", "increase"]), opt(preposition), word(&["every", "each"]));
-    let ((stitch, ..), nth, _, _) = (named, ordinal, unit, opt(around)).parse_next(input)?;
+    let up = word(&["inc", "increase", "increasing"]);
+    let down = word(&["dec", "decrease", "decreasing"]);
+    let named = (opt(stitch), alt((up.value(true), down.value(false))), opt(preposition), word(&["every", "each"]));
+    let nth = alt((ordinal, word(&["other"]).value(2)));
+    let ((stitch, up, ..), nth, _, _) = (named, nth, unit, opt(around)).parse_next(input)?;
     let stitch = stitch.unwrap_or(main);
     let place = input.previous_tokens().next().map(|token| token.place).unwrap_or_default();
-    let shaped = Item { act: Act::Run(Op::increase(stitch, 2), Times::Exactly(1)), place };
-    let plain = Item { act: Act::Run(Op::plain(stitch), Times::Exactly(nth.saturating_sub(1))), place };
-    let body = if nth > 1 { vec![plain, shaped] } else { vec![shaped] };
+    let (shape, taken) = if up { (Op::increase(stitch, 2), 1) } else { (Op::decrease(stitch, 2), 2) };
+    let shaped = Item { act: Act::Run(shape, Times::Exactly(1)), place };
+    let left = nth.saturating_sub(taken);
+    let plain = Item { act: Act::Run(Op::plain(stitch), Times::Exactly(left)), place };
+    let body = if left > 0 { vec![plain, shaped] } else { vec![shaped] };
     Ok(Act::Repeat(body, Times::Around { leave: 0 }))
 }
 
@@ -236,7 +244,7 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     }
     let items = crate::notation::assemble::items(body).ok_or(())?;
     opt(word(&["all"])).parse_next(input)?;
-    opt((sign('*'), peek(word(&["rep", "repeat"])))).parse_next(input)?;
+    opt((alt((sign('*'), sign(','), sign(';'))), peek(word(&["rep", "repeat"])))).parse_next(input)?;
     if let Some(often) = opt(times).parse_next(input)? {
         return Ok(Clause::Do(vec![item(Act::Repeat(items, often), start, input)]));
     }
@@ -244,7 +252,78 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let loops = before.or(after);
     let made = together_in_one(&items).ok_or(())?;
     let op = Op { into: Spot::Stitch, consumed: 1, made, loops: loops.unwrap_or_default() };
-    let act = match target {
+    if let Target::Next(Unit::Stitch(Some(kind)), ..) = target {
+        input.state.doubts.borrow_mut().push(Doubt::Onto(start, kind));
+    }
+    Ok(Clause::Do(vec![item(all_in(op, target)?, start, input)]))
+}
+
+/// `in next sp make 4 dc, ch 2 and 4 dc`: the place, then all that goes there.
+pub(super) fn placed(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let (target, loops) = place(input)?;
+    opt(sign(',')).parse_next(input)?;
+    let verb = opt(alt((word(&["work", "make", "crochet", "do"]), sign(':')))).parse_next(input)?.is_some();
+    let items = if input.peek_token().is_some_and(|token| matches!(token.kind, Kind::Open(_))) {
+        open(input)?;
+        let mut items = vec![loose(input)?];
+        while opt(close).parse_next(input)?.is_none() {
+            separator(input)?;
+            opt(separator).parse_next(input)?;
+            items.push(loose(input)?);
+        }
+        items
+    } else if verb {
+        let mut items = vec![loose(input)?];
+        while let Some(next) =
+            opt((separator, opt(separator), loose, not(peek(alt((preposition, word(&["next"]))))))).parse_next(input)?
+        {
+            items.push(next.2);
+        }
+        items
+    } else {
+        return Err(());
+    };
+    opt(word(&["all"])).parse_next(input)?;
+    let made = together_in_one(&items).ok_or(())?;
+    let op = Op { into: Spot::Stitch, consumed: 1, made, loops: loops.unwrap_or_default() };
+    if let Target::Next(Unit::Stitch(Some(kind)), ..) = target {
+        input.state.doubts.borrow_mut().push(Doubt::Onto(start, kind));
+    }
+    Ok(Clause::Do(vec![item(all_in(op, target)?, start, input)]))
+}
+
+/// Stitches that are all made in one place, which is told elsewhere: `dc, ch 1, dc`, with brackets or without.
+pub(crate) fn made_in_one(input: &mut Input<'_>) -> Res<Made> {
+    opt(word(&["work", "make", "working"])).parse_next(input)?;
+    let bracketed = opt(open).parse_next(input)?.is_some();
+    let mut items = vec![loose(input)?];
+    while let Some((_, _, next)) = opt((separator, opt(separator), loose)).parse_next(input)? {
+        items.push(next);
+    }
+    if bracketed {
+        close(input)?;
+    }
+    opt(word(&["all"])).parse_next(input)?;
+    together_in_one(&items).ok_or(())
+}
+
+/// Stitches or chains whose place is told elsewhere.
+fn loose(input: &mut Input<'_>) -> Res<Item> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let what = what(input)?;
+    let after = opt((opt(dash), number)).parse_next(input)?.map(|(_, number)| number);
+    let number = after.or(what.number).unwrap_or(1);
+    let act = match what.op.made {
+        Made::Same(Stitch::CH, _) => Act::Run(Op::chains(number), Times::Exactly(1)),
+        Made::Same(..) | Made::Mixed(_) | Made::Nothing => Act::Run(what.op, Times::Exactly(number)),
+    };
+    Ok(item(act, start, input))
+}
+
+/// Several stitches in one place.
+fn all_in(op: Op, target: Target) -> Res<Act> {
+    Ok(match target {
         Target::Same { space } => Act::Same { made: op.made, space },
         Target::Ring => Act::Run(Op { consumed: 0, ..op }, Times::Exactly(1)),
         Target::Next(Unit::Stitch(_), often, _) => Act::Run(op, often),
@@ -252,8 +331,7 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
             Act::Run(Op { into: Spot::Space, consumed: chains, ..op }, often)
         }
         Target::FromHook(_) => return Err(()),
-    };
-    Ok(Clause::Do(vec![item(act, start, input)]))
+    })
 }
 
 /// The number of `(3, inc) x 6`: so many of the stitch that the round is worked in.

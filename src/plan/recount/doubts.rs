@@ -59,6 +59,17 @@ pub(super) fn variants(written: &WrittenRound) -> Vec<Variant> {
     }
     // What stands alone and names its place has said all: `sc in next sts` lacks a number.
     let open = !matches!(&own[..], [] | [_]) || own.first().is_some_and(|one| bare(one, &written.doubts));
+    // `3 sc + inc x 6`: so often all of it.
+    if let ([body @ .., last], true) = (&own[..], written.stated.is_some())
+        && let Act::Run(op, Times::Exactly(times @ 2..)) = &last.act
+        && !body.is_empty()
+        && bare(last, &written.doubts)
+        && op.made != Made::Same(Stitch::SC, 1)
+    {
+        let once = Item { act: Act::Run(op.clone(), Times::Exactly(1)), place: last.place };
+        let all = Act::Repeat([body, &[once]].concat(), Times::Exactly(*times));
+        variants.push(plain(vec![Item { act: all, place: last.place }], "with all of it so often"));
+    }
     if written.stated.is_some() && !own.iter().any(goes_around) && open {
         for body in if each == own { vec![own] } else { vec![own, each] } {
             let place = body.first().map_or(written.place, |item| item.place);
@@ -79,7 +90,7 @@ fn changed(items: &[Item], change: &dyn Fn(&Item) -> Option<Act>) -> Vec<Item> {
         let act = change(item).unwrap_or_else(|| item.act.clone());
         let act = match act {
             Act::Repeat(body, times) => Act::Repeat(changed(&body, change), times),
-            act @ (Act::Run(..) | Act::Same { .. }) => act,
+            act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act,
         };
         Item { act, place: item.place }
     };
@@ -104,6 +115,19 @@ fn each(item: &Item, doubts: &[Doubt]) -> Option<Act> {
     said.then(|| Act::Run(Op { made, ..op.clone() }, Times::Exactly(*number)))
 }
 
+/// True where every stitch names the kind that it goes into.
+pub(super) fn all_named(items: &[Item], doubts: &[Doubt]) -> bool {
+    items.iter().all(|item| match &item.act {
+        Act::Run(op, _) if op.into == Spot::Stitch && op.consumed > 0 => {
+            doubts.iter().any(|doubt| matches!(doubt, Doubt::Onto(place, _) if same(*place, item.place)))
+        }
+        Act::Run(op, _) => op.consumed == 0,
+        Act::Repeat(body, _) => all_named(body, doubts),
+        Act::Same { .. } => true,
+        Act::Evenly { .. } => false,
+    })
+}
+
 /// True where it names no place.
 fn bare(item: &Item, doubts: &[Doubt]) -> bool {
     doubts.iter().any(|doubt| matches!(doubt, Doubt::Bare(place) if same(*place, item.place)))
@@ -121,7 +145,7 @@ fn gathered(items: &[Item], doubts: &[Doubt]) -> Vec<Item> {
                     Act::Run(Op { into: Spot::Stitch, made: Made::Same(_, 1), .. }, Times::Exactly(_)) => {
                         bare(before, doubts)
                     }
-                    Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => false,
+                    Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
                 };
                 let taken = gathered.iter().rev().take_while(loose).count();
                 let start = gathered.len() - taken;
@@ -138,7 +162,7 @@ fn gathered(items: &[Item], doubts: &[Doubt]) -> Vec<Item> {
                         Act::Run(op, Times::Exactly(times)) => {
                             op.made.runs().map(|(stitch, count)| (stitch, count.saturating_mul(*times))).collect()
                         }
-                        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => Vec::new(),
+                        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => Vec::new(),
                     });
                     for (stitch, count) in before.chain(op.made.runs()) {
                         match runs.last_mut() {
@@ -149,7 +173,7 @@ fn gathered(items: &[Item], doubts: &[Doubt]) -> Vec<Item> {
                     Act::Run(Op { made: Made::Mixed(runs.into_boxed_slice()), ..op.clone() }, *times)
                 }
             }
-            act @ (Act::Run(..) | Act::Same { .. }) => act.clone(),
+            act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act.clone(),
         };
         gathered.push(Item { act, place: item.place });
     }
@@ -162,11 +186,11 @@ pub(super) fn each_is_next(items: &[Item]) -> Vec<Item> {
         Act::Run(op @ Op { into: Spot::Space, .. }, Times::Around { leave: 0 }) => {
             Some(Act::Run(op.clone(), Times::Exactly(1)))
         }
-        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => None,
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
     };
     let one = |item: &Item| match &item.act {
         Act::Repeat(body, times) => Item { act: Act::Repeat(changed(body, &inside), *times), place: item.place },
-        Act::Run(..) | Act::Same { .. } => item.clone(),
+        Act::Run(..) | Act::Same { .. } | Act::Evenly { .. } => item.clone(),
     };
     items.iter().map(one).collect()
 }

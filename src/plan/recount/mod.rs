@@ -6,9 +6,13 @@ mod nearest;
 
 mod one;
 
+mod reading;
+
 mod spaces;
 
 mod tally;
+
+mod telling;
 
 use crate::craft::{Foundation, Round, Stitch, Terms};
 use crate::design::{Design, Said, Work};
@@ -81,18 +85,13 @@ pub fn rounds(
     rules: &Rules,
     report: &mut Report,
 ) -> Option<Recounted> {
-    let mut counter = Counter {
-        rules,
-        report,
-        standing: Standing { count: Some(before), spaces: None, kinds: None },
-        number: first,
-        said: BTreeMap::new(),
-        known: BTreeMap::new(),
-        done: Recounted { foundation: Foundation::Ring, rounds: Vec::new(), named: Vec::new(), flat: false },
-        complete: true,
-        operations: 0,
-        uncounted: Vec::new(),
+    // What the stated counts of all rounds say of chains at the start holds for those that leave it open.
+    let open = |round: &&WrittenRound| round.begin.is_some_and(|begin| begin.counts.is_none());
+    let learnt = match written.iter().filter(open).nth(1) {
+        Some(_) => Counter::new(rules, &mut Report::new(), (before, first)).learn(written),
+        None => Counting::new(),
     };
+    let mut counter = Counter { learnt, ..Counter::new(rules, report, (before, first)) };
     // Rounds are counted in the order they stand in, whatever their numbers; a number out of turn is only told.
     counter.numbers(written, first);
     for round in written {
@@ -123,6 +122,8 @@ struct Counter<'a> {
     number: u32,
     /// Whether turning chains of this length count before such stitches, once a round has said so.
     said: Counting,
+    /// What most stated counts say of that.
+    learnt: Counting,
     /// Rounds by the numbers they were written with, with what stood before each.
     known: BTreeMap<u32, (WrittenRound, Option<u32>)>,
     done: Recounted,
@@ -131,9 +132,38 @@ struct Counter<'a> {
     operations: u64,
     /// Rounds that state no count: number, stitches, place.
     uncounted: Vec<(u32, u32, Place)>,
+    /// What stated counts told of chains at the start: how often that they count, and that they don't.
+    taught: BTreeMap<(u32, bool), (u32, u32)>,
 }
 
-impl Counter<'_> {
+impl<'a> Counter<'a> {
+    fn new(rules: &'a Rules, report: &'a mut Report, (before, first): (u32, u32)) -> Self {
+        Self {
+            rules,
+            report,
+            standing: Standing { count: Some(before), spaces: None, kinds: None },
+            number: first,
+            said: Counting::new(),
+            learnt: Counting::new(),
+            known: BTreeMap::new(),
+            done: Recounted { foundation: Foundation::Ring, rounds: Vec::new(), named: Vec::new(), flat: false },
+            complete: true,
+            operations: 0,
+            uncounted: Vec::new(),
+            taught: BTreeMap::new(),
+        }
+    }
+
+    /// What most stated counts say of chains at the start.
+    fn learn(mut self, written: &[WrittenRound]) -> Counting {
+        for round in written {
+            self.add(round);
+        }
+        // One round alone tells nothing: its count may be the slip.
+        let clear = self.taught.iter().filter(|(_, (yes, no))| yes.abs_diff(*no) > 1);
+        clear.map(|(key, (yes, no))| (*key, yes > no)).collect()
+    }
+
     /// Warns of numbers that don't follow one another.
     fn numbers(&mut self, written: &[WrittenRound], first: u32) {
         let mut expected = written.first().map_or(first, |round| if round.first == 1 { 1 } else { first });
@@ -202,7 +232,8 @@ impl Counter<'_> {
             }
             let before = self.standing.count;
             let start = self.number == 1 && before == Some(0);
-            let counted = round(written, self.number, start, &self.standing, &self.said, self.rules, self.report);
+            let counted =
+                round(written, self.number, start, &self.standing, (&self.said, &self.learnt), self.rules, self.report);
             let Some(mut counted) = counted else {
                 self.lose(written);
                 return;
@@ -211,6 +242,10 @@ impl Counter<'_> {
                 own.rounds = together;
             }
             self.done.flat |= counted.flat;
+            if let Some((key, counts)) = counted.taught {
+                let (yes, no) = self.taught.entry(key).or_default();
+                (*yes, *no) = (*yes + u32::from(counts), *no + u32::from(!counts));
+            }
             if start {
                 self.done.foundation = counted.foundation;
             }

@@ -22,11 +22,11 @@ fn likely_repeat(items: &[Item]) -> Option<(u32, u32, Place)> {
         Act::Repeat(body, Times::Exactly(times)) => {
             let used = body.iter().map(|item| match &item.act {
                 Act::Run(op, Times::Exactly(times)) => op.consumed.saturating_mul(*times),
-                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => 0,
+                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => 0,
             });
             Some((used.fold(0, u32::saturating_add), *times, item.place))
         }
-        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } => None,
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
     });
     let only = found.next();
     only.filter(|(used, ..)| *used > 0 && found.next().is_none())
@@ -178,6 +178,7 @@ fn filling(written: &WrittenRound, rules: &Rules) -> Stitch {
         items.iter().find_map(|item| match &item.act {
             Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|it| it.is_plain_fabric()),
             Act::Repeat(body, _) => find(body),
+            Act::Evenly { plain, .. } => plain.made.runs().map(|(stitch, _)| stitch).next(),
             Act::Same { .. } => None,
         })
     }

@@ -5,6 +5,7 @@ use crate::craft::{Build, Group, Made, Op, Spot, Stitch};
 use crate::limits;
 use crate::notation::Doubt;
 use crate::notation::tree::{Act, Item, Times};
+use crate::plan::spread;
 use crate::report::{Diagnostic, Place};
 
 /// What a round is worked into.
@@ -38,8 +39,12 @@ pub(super) struct Tally<'a> {
     pub(super) landed: Option<u32>,
     /// The stitches there by kind, and what goes into which kind; nothing where kinds are left alone.
     pub(super) onto: Option<(&'a [Stitch], &'a [Doubt])>,
+    /// True where every stitch names the kind that it goes into.
+    pub(super) all_named: bool,
     /// Stitches passed over on the way to one of a kind, chains left out.
     pub(super) passed: u32,
+    /// Stitches at the end that chains bridge before the join: a repeat that goes around begins with so many skipped.
+    pub(super) implied: u32,
 }
 
 /// Stitches that the items use up, as far as that is written.
@@ -47,7 +52,8 @@ fn uses(items: &[Item]) -> u64 {
     let one = |item: &Item| match &item.act {
         Act::Run(op, Times::Exactly(times)) => u64::from(op.consumed) * u64::from(*times),
         Act::Repeat(body, Times::Exactly(times)) => uses(body).saturating_mul(u64::from(*times)),
-        Act::Run(_, Times::Around { .. }) | Act::Repeat(_, Times::Around { .. }) | Act::Same { .. } => 0,
+        Act::Run(_, Times::Around { .. }) | Act::Repeat(_, Times::Around { .. }) => 0,
+        Act::Same { .. } | Act::Evenly { .. } => 0,
     };
     items.iter().map(one).fold(0, u64::saturating_add)
 }
@@ -57,6 +63,22 @@ pub(super) fn is_kind(below: Stitch, kind: Stitch) -> bool {
     let build = |stitch: Stitch| std::mem::discriminant(&stitch.row().build);
     let special = !kind.is_plain() && build(below) == build(kind);
     below == kind || below.built_of() == Some(kind) || special
+}
+
+/// True for chains that bridge a gap.
+fn is_air(item: &Item) -> bool {
+    matches!(&item.act, Act::Run(op, Times::Exactly(_)) if op.into == Spot::Air)
+}
+
+/// Stitches that a repeat passes over under the chains that it begins with.
+fn bridged(act: &Act) -> u32 {
+    let Act::Repeat(body, _) = act else { return 0 };
+    let after = body.iter().skip_while(|item| is_air(item));
+    let skips = after.map_while(|item| match &item.act {
+        Act::Run(op, Times::Exactly(times)) if op.into == Spot::Skip => Some(op.consumed.saturating_mul(*times)),
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
+    });
+    if body.first().is_some_and(is_air) { skips.sum() } else { 0 }
 }
 
 fn stop<T>(code: &'static str, place: Place, message: impl Into<String>, help: &str) -> Result<T, Stop> {
@@ -74,7 +96,9 @@ impl<'a> Tally<'a> {
             in_spaces: false,
             landed: None,
             onto: None,
+            all_named: false,
             passed: 0,
+            implied: 0,
         }
     }
 
@@ -84,6 +108,7 @@ impl<'a> Tally<'a> {
             let (start, mut passes) = (self.ops.len(), Vec::new());
             match &item.act {
                 Act::Same { made, .. } => self.same(made, item.place)?,
+                Act::Evenly { shape, plain, times } => self.evenly(shape, plain, *times, later, item.place)?,
                 Act::Run(op, Times::Exactly(times)) => {
                     for _ in 0..*times {
                         self.seek(op, item.place)?;
@@ -100,7 +125,10 @@ impl<'a> Tally<'a> {
                         let help = "say how often instead: `[sc, inc] 6 times`";
                         return stop("around-in-repeat", item.place, "this goes around inside a repeat", help);
                     }
-                    passes = self.around(item, later.max(u64::from(*leave)))?;
+                    let after = items.get(index + 1..).unwrap_or_default();
+                    let airy = !after.is_empty() && after.iter().all(is_air);
+                    let bridged = if airy { bridged(&item.act) } else { 0 };
+                    passes = self.around(item, later.max(u64::from(*leave)), bridged)?;
                 }
             }
             if self.ops.len() > start {
@@ -117,8 +145,8 @@ impl<'a> Tally<'a> {
         Ok(std::mem::replace(&mut self.groups, outer))
     }
 
-    /// Works one thing until only `leave` stitches are left; gives what is done each time where that is a repeat.
-    fn around(&mut self, item: &Item, leave: u64) -> Result<Vec<Vec<Group>>, Stop> {
+    /// Works one thing until only `leave` stitches are left, or the `bridged` ones that each repeat begins with; gives what is done each time where that is a repeat.
+    fn around(&mut self, item: &Item, leave: u64, bridged: u32) -> Result<Vec<Vec<Group>>, Stop> {
         let before = match self.base {
             Base::Stitches(Some(before)) => before,
             Base::Stitches(None) => return Err(Stop::Unknown),
@@ -135,6 +163,11 @@ impl<'a> Tally<'a> {
         }
         let mut passes = Vec::new();
         while u64::from(self.used) < end {
+            // `*ch 3, skip 2, sc in next; rep around, ch 3, join`: what is left is bridged.
+            if bridged > 0 && self.used > start && end - u64::from(self.used) == u64::from(bridged) {
+                self.implied = bridged;
+                break;
+            }
             let (used, made) = (self.used, self.ops.len());
             match &item.act {
                 Act::Run(op, _) => {
@@ -142,7 +175,7 @@ impl<'a> Tally<'a> {
                     self.push(op, item.place)?;
                 }
                 Act::Repeat(body, _) => passes.push(self.pass(body)?),
-                Act::Same { .. } => {}
+                Act::Same { .. } | Act::Evenly { .. } => {}
             }
             let each = self.used - used;
             if each == 0 {
@@ -164,6 +197,27 @@ impl<'a> Tally<'a> {
             }
         }
         Ok(passes)
+    }
+
+    /// So much shaping, spread evenly over what is left.
+    fn evenly(&mut self, shape: &Op, plain: &Op, times: u32, later: u64, place: Place) -> Result<(), Stop> {
+        let Base::Stitches(before) = self.base else {
+            let help = "say how many stitches go into the ring: `6 sc in ring`";
+            return stop("around-ring", place, "a ring has no stitches to spread this over", help);
+        };
+        let left = u64::from(before.ok_or(Stop::Unknown)?).saturating_sub(later).saturating_sub(u64::from(self.used));
+        let free = left.checked_sub(u64::from(times) * u64::from(shape.consumed)).filter(|_| times > 0);
+        let Some(free) = free.and_then(|free| u32::try_from(free).ok()) else {
+            let message = format!("{times} of these don't go into {left} stitches");
+            return stop("stitches-missing", place, message, "count the stitches of the round before");
+        };
+        for gap in spread(free, times, 0) {
+            for _ in 0..gap {
+                self.push(plain, place)?;
+            }
+            self.push(shape, place)?;
+        }
+        Ok(())
     }
 
     fn add(&mut self, op: Op, place: Place) -> Result<(), Stop> {
@@ -222,12 +276,24 @@ impl<'a> Tally<'a> {
         Ok(())
     }
 
-    /// True where only chains are left, and everything goes into stitches of a kind.
+    /// The stitches that are left, where their kinds are known.
+    pub(super) fn left_over(&self) -> &'a [Stitch] {
+        self.onto.and_then(|(kinds, _)| kinds.get(self.used as usize..)).unwrap_or_default()
+    }
+
+    /// True where nothing is left to work into: only chains, or no stitch of the kinds that all of it is worked into.
     pub(super) fn none_left(&self) -> bool {
-        let Some((kinds, onto)) = self.onto else { return false };
-        let named = onto.iter().any(|doubt| matches!(doubt, Doubt::Onto(_, kind) if *kind != Stitch::CH));
-        let rest = kinds.get(self.used as usize..).unwrap_or_default();
-        named && !rest.is_empty() && rest.iter().all(|stitch| *stitch == Stitch::CH)
+        let Some((_, onto)) = self.onto else { return false };
+        let kinds = || {
+            onto.iter().filter_map(|doubt| match doubt {
+                Doubt::Onto(_, kind) if *kind != Stitch::CH => Some(*kind),
+                Doubt::Onto(..) | Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) => None,
+            })
+        };
+        let rest = self.left_over();
+        let chains = rest.iter().all(|stitch| *stitch == Stitch::CH);
+        let none = self.all_named && !rest.iter().any(|stitch| kinds().any(|kind| is_kind(*stitch, kind)));
+        kinds().next().is_some() && !rest.is_empty() && (chains || none)
     }
 
     fn push(&mut self, op: &Op, place: Place) -> Result<(), Stop> {
