@@ -34,6 +34,8 @@ mod read;
 
 mod remark;
 
+mod tongue;
+
 mod vocabulary;
 
 mod wording;

@@ -11,8 +11,9 @@ use super::layout;
 use super::lex::{Kind, Source, Token, tokens};
 use super::own::{self, OwnStitch};
 use super::remark;
+use super::tongue::{self, Guess};
 use super::vocabulary::Vocabulary;
-use super::wording::{Sense, Words};
+use super::wording::{Sense, Wording, Words};
 use super::written::WrittenRound;
 use crate::craft::{Stitch, Terms};
 use crate::limits;
@@ -34,8 +35,29 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
         report.add(Diagnostic::error("text-too-long", message).at(sources.first().and_then(|source| source.place)));
         return Vec::new();
     }
-    let tokens = layout::plain(tokens(sources));
-    let vocabulary = Vocabulary::of(terms);
+    let mut tokens = layout::plain(tokens(sources));
+    let mut vocabulary = Vocabulary::of(terms);
+    let guess = tongue::guess(&tokens);
+    let foreign = matches!(guess, Guess::Other(_));
+    match guess {
+        Guess::English => {}
+        Guess::Other(tongue) => {
+            tokens = tongue.english(&tokens);
+            vocabulary = Vocabulary::of(Terms::Us);
+            let message = format!("these rounds are read as {}", tongue.name);
+            let help = "they are printed in the tool's own words for them, in the language of the design";
+            report.add(Diagnostic::note("read-as", message).at(tokens.first().map(|token| token.place)).help(help));
+        }
+        Guess::Unknown => {
+            let message = "these words are none of the notation, nor of a language that is read";
+            let help = "rounds are read in English, and in German, French, Spanish and Dutch where they are written in \
+                        short: `Rnd 2: inc in each st (12)`";
+            report.add(
+                Diagnostic::error("other-language", message).at(tokens.first().map(|token| token.place)).help(help),
+            );
+            return Vec::new();
+        }
+    }
     let chunks = chunks(&tokens, vocabulary);
     let numbered = chunks.iter().any(|chunk| chunk.header.is_some());
     let first = chunks.iter().position(|chunk| chunk.header.is_some()).unwrap_or(0);
@@ -53,6 +75,10 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
         rounds.push(round);
     }
     reader.tell_set_aside();
+    if foreign {
+        // What its author wrote is in another language than what the tool says around it.
+        rounds.iter_mut().for_each(|round| round.wording = Wording::default());
+    }
     // A chain after the join of a round is the beginning of the next.
     for at in 1..rounds.len() {
         let leads = rounds[at - 1].leads;
@@ -187,7 +213,11 @@ impl Reader<'_> {
             });
             // What begins like work is told where it can't be read.
             let begins = |token: &Token| matches!(token.word(), Some("join" | "ch" | "chain"));
-            if works || chunk.tokens.first().is_some_and(begins) || vocabulary.stitch(chunk.tokens).is_some() {
+            let begins = chunk.tokens.first().is_some_and(begins) || vocabulary.stitch(chunk.tokens).is_some();
+            let all = 0..chunk.tokens.len();
+            let stitch = all.clone().any(|at| vocabulary.stitch(chunk.tokens.get(at..).unwrap_or_default()).is_some());
+            let counted = stitch && all.into_iter().any(|at| counts(chunk.tokens, at));
+            if works || begins || counted {
                 return false;
             }
         }

@@ -225,8 +225,10 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
     let stitch = (0..rest.len()).find_map(|at| input.state.vocabulary.stitch(&rest[at..]).map(|(stitch, _)| stitch));
     let nth = rest.iter().find_map(|token| if let Kind::Ordinal(nth) = token.kind { Some(nth) } else { None });
     let to = match stitch {
-        Some(Stitch::CH) => JoinedTo::Chain(nth.filter(|_| has(&["of"]) || rest.len() > 2).unwrap_or(0)),
-        Some(stitch) if stitch != Stitch::SL_ST => JoinedTo::Stitch,
+        Some(Stitch::CH) if nth.is_some_and(|nth| nth > 1) || has(&["top", "beg", "beginning"]) => {
+            JoinedTo::Chain(nth.filter(|_| has(&["of"]) || rest.len() > 2).unwrap_or(0))
+        }
+        Some(stitch) if stitch != Stitch::SL_ST && stitch != Stitch::CH => JoinedTo::Stitch,
         Some(_) | None => JoinedTo::Unsaid,
     };
     Ok(Clause::Join(true, to))
