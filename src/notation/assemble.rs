@@ -117,6 +117,7 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
             | Clause::JoinYarn(_)
             | Clause::Counts(..)
             | Clause::Rounds(_)
+            | Clause::Until(_)
             | Clause::Evenly(_)
             | Clause::Count(_)
             | Clause::As(..)
@@ -162,6 +163,7 @@ impl<'r> Builder<'r> {
             stated: None,
             colour: None,
             next_colour: None,
+            until: None,
             same_as: None,
             doubts: Vec::new(),
             row,
@@ -324,6 +326,7 @@ impl<'r> Builder<'r> {
                 self.counts(counting, place);
             }
             Clause::Rounds(number) => self.rounds(number, place),
+            Clause::Until(length) => self.round.until = Some((length, place)),
             Clause::Evenly(item) => {
                 // `sc around, increasing 6 sc evenly` is one round, not two.
                 self.plain_around();

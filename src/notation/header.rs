@@ -221,6 +221,12 @@ impl Line<'_> {
         {
             return Some((Numbers::Next(self.said(1)?), row, 3 + after));
         }
+        // `Repeat Rnds 3 and 4 until piece measures 15 cm` is as many rounds as it takes.
+        let again = matches!(self.word(0), Some("rep" | "repeat")) && self.round(1).is_some();
+        let measured = |at: usize| (1..4).any(|next| matches!(self.word(at + next), Some("measures" | "is")));
+        if (lead || again) && (1..12).any(|at| self.word(at) == Some("until") && measured(at)) {
+            return Some((Numbers::Next(1), false, 0));
+        }
         let stitch = self.word(1).is_some_and(|word| ["around", "even", "evenly"].contains(&word));
         let at = (1..8).find(|at| self.word(*at) == Some("for"))?;
         let at = if self.word(at + 1) == Some("another") { at + 1 } else { at };

@@ -4,6 +4,7 @@ use super::tree::Item;
 use super::wording::Wording;
 use crate::craft::{Counted, Foundation, Loops, Stitch};
 use crate::report::Place;
+use crate::units::Mm;
 
 /// A round as it was written, nothing expanded yet.
 #[derive(Clone, Debug, PartialEq)]
@@ -38,6 +39,8 @@ pub struct WrittenRound {
     pub colour: Option<(String, Place)>,
     /// The yarn it changes to once it has begun, which is that of the next round.
     pub next_colour: Option<(String, Place)>,
+    /// How long the piece is when it is done so often as that takes.
+    pub until: Option<(Mm, Place)>,
     /// The rounds it repeats, first and last.
     pub same_as: Option<(u32, u32, Place)>,
     /// What of it can be read in two ways.

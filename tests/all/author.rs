@@ -242,7 +242,7 @@ fn clause() -> impl Strategy<Value = (String, u32)> {
 
 fn counted(text: &str, terms: Terms, before: u32) -> Result<Round, String> {
     let mut report = Report::new();
-    let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms };
+    let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms, height: None };
     let written = read(&[Source { text, place: None }], terms, Stitch::SC, 7, &mut report);
     let counted = rounds(&written, (before, 7), &rules, &mut report);
     let round = counted.and_then(|counted| counted.rounds.into_iter().next());

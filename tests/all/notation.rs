@@ -30,7 +30,7 @@ fn count(case: &Case<'_>) -> (Option<Recounted>, Report) {
     let mut report = Report::new();
     // Settings become comments, so that lines keep their numbers.
     let text = case.text.replace("terms: UK", "#").replace("work: joined", "#");
-    let rules = Rules { work: case.work, main: Stitch::SC, terms: case.terms };
+    let rules = Rules { work: case.work, main: Stitch::SC, terms: case.terms, height: None };
     let written = read(&[Source { text: &text, place: None }], case.terms, Stitch::SC, 1, &mut report);
     let counted = rounds(&written, (0, 1), &rules, &mut report);
     (counted, report)

@@ -212,7 +212,7 @@ fn likely(dice: &mut Dice) -> String {
 
 fn check(text: &str, terms: Terms, work: Work) -> Option<Recounted> {
     let mut report = Report::new();
-    let rules = Rules { work, main: Stitch::SC, terms };
+    let rules = Rules { work, main: Stitch::SC, terms, height: None };
     let written = read(&[Source { text, place: None }], terms, Stitch::SC, 1, &mut report);
     let counted = rounds(&written, (0, 1), &rules, &mut report);
     assert!(counted.is_some() || report.has_errors(), "no rounds and no complaint: {text:?}");

@@ -114,7 +114,7 @@ fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, F
         Close::Join => Work::Joined { chain_counts: false },
         Close::Spiral => Work::Spiral,
     };
-    let rules = Rules { work, main: Stitch::SC, terms };
+    let rules = Rules { work, main: Stitch::SC, terms, height: None };
     let written = read(&[Source { text: &text, place: None }], terms, Stitch::SC, round.number, &mut report);
     let counted = rounds(&written, (round.before, round.number), &rules, &mut report);
     let one = counted.and_then(|counted| counted.rounds.into_iter().next().map(|round| (round, counted.foundation)));
@@ -248,7 +248,7 @@ fn every_stitch_is_read_as_makers_write_it() {
                 let before = ops.iter().map(|op| op.consumed).sum();
                 let mut report = Report::new();
                 let written = read(&[Source { text: &text, place: None }], terms, Stitch::SC, 2, &mut report);
-                let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms };
+                let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms, height: None };
                 let counted = rounds(&written, (before, 2), &rules, &mut report);
                 let read: Vec<&[Op]> =
                     counted.iter().flat_map(|counted| &counted.rounds).map(|round| &*round.ops).collect();
@@ -318,7 +318,7 @@ fn examples_read_back() {
             let line = |round: &Round| format!("Rnd {}: {}\n", round.number, written(round, size.below(round), terms));
             let text: String = size.rounds.iter().map(line).collect();
             let mut report = Report::new();
-            let rules = Rules { work: plan.design.work, main: Stitch::SC, terms };
+            let rules = Rules { work: plan.design.work, main: Stitch::SC, terms, height: None };
             let written = read(&[Source { text: &text, place: None }], terms, Stitch::SC, 1, &mut report);
             let counted = rounds(&written, (0, 1), &rules, &mut report);
             let Some(counted) = counted else { panic!("{}: {report:#?}", path.display()) };

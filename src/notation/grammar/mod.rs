@@ -17,6 +17,7 @@ use super::tree::{Act, Item, Times};
 use super::vocabulary::Vocabulary;
 use super::written::{Doubt, JoinedTo};
 use crate::craft::{Counted, Loops, Op, Stitch};
+use crate::units::Mm;
 use counts::{count, counting, end_or_pause};
 use place::{around, short_more, starred, times, word_more};
 use std::cell::{Cell, RefCell};
@@ -99,6 +100,8 @@ pub(crate) enum Clause {
     Ahead(u32),
     /// All of it is so many rounds.
     Rounds(u32),
+    /// As often as it takes until the piece is so long.
+    Until(Mm),
     /// So many increases or decreases, evenly spread.
     Evenly(Item),
 }
@@ -394,6 +397,22 @@ fn for_rounds(input: &mut Input<'_>) -> Res<Clause> {
     (lead, number, opt(word(&["more"])), round_word).map(|(_, number, ..)| Clause::Rounds(number)).parse_next(input)
 }
 
+/// `until piece measures 15 cm`, `until work is 4.5 inches long`.
+fn until(input: &mut Input<'_>) -> Res<Clause> {
+    let what = word(&["piece", "work", "it", "hat", "crown", "body", "side", "sides", "basket", "bowl", "total"]);
+    let measures = (word(&["measures", "is", "are", "reaches"]), opt(word(&["about", "approximately"])));
+    (word(&["until"]), articles, opt(what), measures).parse_next(input)?;
+    let whole = number(input)?;
+    let part = take(|token: &Token| token.number().map(|part| (part, token.place.length)));
+    let part = opt((sign('.'), part))
+        .parse_next(input)?
+        .map_or(0.0, |(_, (part, digits))| (0..digits.min(9)).fold(f64::from(part), |value, _| value / 10.0));
+    let inch = alt((word(&["in", "inch", "inches"]), sign('"'), sign('″'))).value(25.4);
+    let unit = alt((word(&["cm"]).value(10.0), word(&["mm"]).value(1.0), inch)).parse_next(input)?;
+    rest_of_clause(input);
+    Ok(Clause::Until(Mm::new((f64::from(whole) + part) * unit)))
+}
+
 /// `increasing 6 sc evenly`, `decrease 8 sts evenly around`.
 fn evenly(input: &mut Input<'_>) -> Res<Clause> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
@@ -444,7 +463,7 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let star = alt((often, sign('*').value(Clause::Star)));
     let about = alt((count, counting, ring_start, joining_yarn, joining, round_loops));
     let simple =
-        alt((about, aside, no_shaping, alt((ending, ahead, for_rounds, evenly)), as_round, again, star, colour));
+        alt((about, aside, no_shaping, alt((ending, ahead, for_rounds, until, evenly)), as_round, again, star, colour));
     if let Some(found) = opt(simple).parse_next(input)? {
         return Ok(found);
     }
@@ -504,6 +523,7 @@ const PAUSES: &[&str] = &[
     "which",
     "that",
     "without",
+    "until",
     "increasing",
     "decreasing",
     "with",

@@ -19,6 +19,7 @@ use crate::design::{Design, Said, Work};
 use crate::limits;
 use crate::notation::{Source, Stated, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report};
+use crate::units::Mm;
 use one::round;
 use spaces::Spaces;
 use std::collections::BTreeMap;
@@ -36,6 +37,12 @@ pub struct Recounted {
     pub flat: bool,
 }
 
+impl Recounted {
+    const fn nothing() -> Self {
+        Self { foundation: Foundation::Ring, rounds: Vec::new(), named: Vec::new(), flat: false }
+    }
+}
+
 /// What the words of a round don't say themselves.
 #[derive(Clone, Copy, Debug)]
 pub struct Rules {
@@ -45,6 +52,8 @@ pub struct Rules {
     pub main: Stitch,
     /// Names of stitches, for suggestions.
     pub terms: Terms,
+    /// Height of a round of the main stitch, where a swatch tells it; for rounds that are worked to a length.
+    pub height: Option<Mm>,
 }
 
 /// Reads the written rounds of the part at `part` of the design and counts them against the `before` stitches that
@@ -57,7 +66,8 @@ pub(super) fn recount(
     report: &mut Report,
 ) -> Option<Recounted> {
     let main = design.parts.get(part).map_or(Stitch::SC, |part| part.stitch);
-    let rules = Rules { work: design.work, main, terms: design.terms };
+    let height = design.swatches.first().map(|swatch| swatch.gauge.height);
+    let rules = Rules { work: design.work, main, terms: design.terms, height };
     let sources: Vec<Source<'_>> = lines.iter().map(|said| Source { text: &said.value, place: said.place }).collect();
     let mut own = Report::new();
     let written = read(&sources, rules.terms, rules.main, first, &mut own);
@@ -98,7 +108,7 @@ pub fn rounds(
         counter.add(round);
     }
     counter.tell_uncounted();
-    (counter.complete && !counter.report.has_errors()).then_some(counter.done)
+    (counter.complete && !counter.report.has_errors()).then(|| counter.kept.unwrap_or(counter.done))
 }
 
 /// What stands when a round begins.
@@ -115,11 +125,21 @@ pub(super) struct Standing {
 /// By chains and whether a tall stitch follows them.
 pub(super) type Counting = BTreeMap<(u32, bool), bool>;
 
+/// True for a first round that is worked into a ring or a chain of its own.
+fn begins(written: &WrittenRound) -> bool {
+    let own = written.foundation.is_some() || written.from_hook.is_some() || one::into_ring(&written.items);
+    written.numbered && written.first == 1 && own
+}
+
 struct Counter<'a> {
     rules: &'a Rules,
     report: &'a mut Report,
     standing: Standing,
     number: u32,
+    /// True once a round of the piece had a number.
+    numbered: bool,
+    /// The first piece, once another has begun.
+    kept: Option<Recounted>,
     /// Whether turning chains of this length count before such stitches, once a round has said so.
     said: Counting,
     /// What most stated counts say of that.
@@ -143,10 +163,12 @@ impl<'a> Counter<'a> {
             report,
             standing: Standing { count: Some(before), spaces: None, kinds: None },
             number: first,
+            numbered: false,
+            kept: None,
             said: Counting::new(),
             learnt: Counting::new(),
             known: BTreeMap::new(),
-            done: Recounted { foundation: Foundation::Ring, rounds: Vec::new(), named: Vec::new(), flat: false },
+            done: Recounted::nothing(),
             complete: true,
             operations: 0,
             uncounted: Vec::new(),
@@ -167,7 +189,10 @@ impl<'a> Counter<'a> {
     /// Warns of numbers that don't follow one another.
     fn numbers(&mut self, written: &[WrittenRound], first: u32) {
         let mut expected = written.first().map_or(first, |round| if round.first == 1 { 1 } else { first });
-        for round in written {
+        for (index, round) in written.iter().enumerate() {
+            if written.iter().take(index).any(|known| known.numbered) && begins(round) {
+                expected = 1;
+            }
             if round.first != expected {
                 let what = if round.row { "Row" } else { "Rnd" };
                 let message = match expected.checked_sub(1).filter(|last| *last > 0) {
@@ -178,10 +203,24 @@ impl<'a> Counter<'a> {
                 self.report.add(Diagnostic::warning("round-number", message).at(round.place).help(help));
             }
             expected = round.last.saturating_add(1);
+            // How many rounds a length takes is told by the swatch: whatever number follows.
+            if round.until.is_some()
+                && let Some(next) = written.get(index + 1)
+            {
+                expected = next.first;
+            }
         }
     }
 
     fn add(&mut self, written: &WrittenRound) {
+        if self.numbered && begins(written) {
+            self.begin_piece(written.place);
+        }
+        self.numbered |= written.numbered;
+        if let Some((length, place)) = written.until.filter(|_| written.first == written.last) {
+            self.until(written, length, place);
+            return;
+        }
         let Some((from, to, place)) = written.same_as else { return self.count(written) };
         // Several rounds that repeat several others are so many rounds.
         let each = if from < to {
@@ -261,6 +300,63 @@ impl<'a> Counter<'a> {
             self.number += 1;
             if changes && number < written.last {
                 self.range_changes(written, before.unwrap_or_default(), after);
+                return;
+            }
+        }
+    }
+
+    /// Another piece begins: it is counted from nothing, and the first one is kept.
+    fn begin_piece(&mut self, place: Place) {
+        let message = "another piece begins here: its counts are checked, but only the first is planned and drawn";
+        let help = "put each piece into a file of its own";
+        self.report.add(Diagnostic::warning("another-piece", message).at(place).help(help));
+        let piece = std::mem::replace(&mut self.done, Recounted::nothing());
+        self.kept.get_or_insert(piece);
+        self.standing = Standing { count: Some(0), spaces: None, kinds: None };
+        self.number = 1;
+        self.known.clear();
+    }
+
+    /// Works a round, or those that it repeats, until the piece is so long.
+    fn until(&mut self, written: &WrittenRound, length: Mm, place: Place) {
+        let Some(height) = self.rules.height.filter(|height| height.mm() > 0.0) else {
+            let message = "how many rounds make this length is told by a swatch";
+            let help = "give a swatch, or the number of rounds: `Rnds 5-12:`";
+            self.report.add(Diagnostic::error("until-unmeasured", message).at(place).help(help));
+            self.lose(written);
+            return;
+        };
+        let tall = |stitch: Stitch| height * (stitch.row().height / self.rules.main.row().height);
+        let so_far = self.done.rounds.iter().map(|round| tall(round.stitch)).sum::<Mm>();
+        let named = |number: u32| {
+            let known = self.known.range(..=number).next_back().map(|(_, (known, _))| known);
+            known.and_then(|known| one::first_stitch(&known.items)).unwrap_or(self.rules.main)
+        };
+        let own = one::first_stitch(&written.items).unwrap_or(self.rules.main);
+        let (from, to) = written.same_as.map_or((0, 0), |(from, to, _)| (from, to.max(from)));
+        let each = match written.same_as {
+            Some(_) => (from..=to).map(|number| tall(named(number))).sum::<Mm>(),
+            None => tall(own),
+        };
+        let left = (length - so_far) / each;
+        let times = if left > 0.0 { left.ceil().min(f64::from(limits::ROUNDS)) as u32 } else { 0 };
+        let rounds = times.saturating_mul(to - from + 1);
+        let message = match rounds {
+            0 => "by the swatch the piece is that long already".to_owned(),
+            _ => format!("by the swatch this is worked for {rounds} rounds"),
+        };
+        self.report.add(Diagnostic::note("until-measured", message).at(place));
+        for index in 0..rounds {
+            let number = self.number;
+            let own = WrittenRound { first: number, last: number, until: None, ..written.clone() };
+            match written.same_as {
+                None => self.count(&own),
+                Some((.., place)) => match self.again(&own, from + index % (to - from + 1), place) {
+                    Some(again) => self.count(&again),
+                    None => self.lose(&own),
+                },
+            }
+            if !self.complete {
                 return;
             }
         }

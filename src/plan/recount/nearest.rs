@@ -16,15 +16,21 @@ fn stitches(count: u32) -> String {
     if count == 1 { "1 stitch".to_owned() } else { format!("{count} stitches") }
 }
 
-/// The repeat whose number of times is most likely to be wrong: the only one of the round.
-fn likely_repeat(items: &[Item]) -> Option<(u32, u32, Place)> {
+/// The repeat whose number of times is most likely to be wrong, the only one of the round: stitches that it uses, how
+/// often it is worked, where it stands, and what it makes.
+fn likely_repeat(items: &[Item]) -> Option<(u32, u32, Place, u32)> {
     let mut found = items.iter().filter_map(|item| match &item.act {
         Act::Repeat(body, Times::Exactly(times)) => {
             let used = body.iter().map(|item| match &item.act {
                 Act::Run(op, Times::Exactly(times)) => op.consumed.saturating_mul(*times),
                 Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => 0,
             });
-            Some((used.fold(0, u32::saturating_add), *times, item.place))
+            let made = body.iter().map(|item| match &item.act {
+                Act::Run(op, Times::Exactly(times)) => op.count().saturating_mul(*times),
+                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => 0,
+            });
+            let (used, made) = (used.fold(0, u32::saturating_add), made.fold(0, u32::saturating_add));
+            Some((used, *times, item.place, made))
         }
         Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
     });
@@ -48,14 +54,19 @@ pub(super) fn unused(
         ("stitches-missing", format!("{what}: {} missing", used - before))
     };
     let repeat = likely_repeat(&written.items);
-    let complaint = Diagnostic::error(code, message).at(repeat.map_or(written.place, |(_, _, place)| place));
-    let other = repeat.and_then(|(each, times, _)| {
+    let complaint = Diagnostic::error(code, message).at(repeat.map_or(written.place, |(_, _, place, _)| place));
+    let other = repeat.and_then(|(each, times, _, makes)| {
         let outside = i64::from(used) - i64::from(each) * i64::from(times);
         let room = i64::from(before) - outside;
-        (room > 0 && room % i64::from(each) == 0).then(|| room / i64::from(each))
+        let other = (room > 0 && room % i64::from(each) == 0).then(|| room / i64::from(each))?;
+        // What does not make the stated count is no cure.
+        let made: i64 = ops.iter().map(|op| i64::from(op.count())).sum();
+        let would = made + (other - i64::from(times)) * i64::from(makes);
+        let stated = written.stated.as_ref().and_then(Stated::stitches);
+        stated.is_none_or(|stated| i64::from(stated) == would).then_some(other)
     });
     if let Some(other) = other {
-        let (each, times, _) = repeat.unwrap_or_default();
+        let (each, times, ..) = repeat.unwrap_or_default();
         return complaint.help(format!(
             "the repeat uses {}; worked {other} times and not {times} it uses them all",
             stitches(each)
@@ -64,7 +75,7 @@ pub(super) fn unused(
     let made = written.stated.as_ref().and_then(Stated::stitches);
     let grown = i64::from(before) + change_by(ops);
     let after = made.or(u32::try_from(grown).ok()).unwrap_or(before);
-    match spreading(before, after, main(ops, rules), rules.terms) {
+    match spreading(before, after, main(ops, rules), rules.terms).filter(|_| plain(ops)) {
         Some(text) => complaint.help(format!("from {before} to {after}: `{text}`")),
         None => complaint,
     }
@@ -73,6 +84,12 @@ pub(super) fn unused(
 /// Stitches by which the operations grow the round.
 fn change_by(ops: &[Op]) -> i64 {
     ops.iter().map(|op| i64::from(op.count()) - i64::from(op.consumed)).sum()
+}
+
+/// True for plain stitches under both loops: what is offered in their place loses nothing of them.
+fn plain(ops: &[Op]) -> bool {
+    let fabric = |stitch: Stitch| stitch.is_plain_fabric() || stitch == Stitch::SL_ST;
+    ops.iter().all(|op| op.loops == Loops::Both && op.made.runs().all(|(stitch, _)| fabric(stitch)))
 }
 
 fn main(ops: &[Op], rules: &Rules) -> Stitch {
@@ -104,6 +121,7 @@ pub(super) fn leaves(
     let after = stated.unwrap_or(i64::from(available) + near * change);
     let text = u32::try_from(after)
         .ok()
+        .filter(|_| plain(body))
         .and_then(|after| spreading(available, after, main(body, rules), rules.terms).map(|text| (after, text)));
     match text {
         Some((after, text)) => complaint.help(format!("spread as `{text}`, which makes {after}")),

@@ -113,7 +113,7 @@ pub(super) struct One<'a> {
 }
 
 /// True where some item says to go into the ring.
-fn into_ring(items: &[Item]) -> bool {
+pub(super) fn into_ring(items: &[Item]) -> bool {
     items.iter().any(|item| match &item.act {
         Act::Run(op, _) => op.into == Spot::Stitch && op.consumed == 0,
         Act::Repeat(body, _) => into_ring(body),

@@ -9,6 +9,7 @@ use roundelay::design::Work;
 use roundelay::notation::{Source, read};
 use roundelay::plan::recount::{Recounted, Rules, rounds};
 use roundelay::report::{Report, Severity};
+use roundelay::units::Mm;
 use std::collections::BTreeMap;
 
 mod tongues;
@@ -52,7 +53,7 @@ fn tuned() -> Vec<Line<'static>> {
 /// Counts the text of a line, or another in place of it.
 fn count(line: &Line<'_>, text: &str) -> (Option<Recounted>, Report) {
     let mut report = Report::new();
-    let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms: line.terms };
+    let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms: line.terms, height: None };
     // The first number that the line is numbered with.
     let digits = line.text.split(|c: char| !c.is_ascii_digit()).find(|part| !part.is_empty());
     let first = if line.before == 0 { 1 } else { digits.and_then(|part| part.parse().ok()).unwrap_or(2) };
@@ -230,4 +231,46 @@ fn a_word_changed_is_told_or_truly_closes() {
         }
     }
     assert!(copies > 10_000 && told * 2 > copies, "{told} of {copies}");
+}
+
+/// Counts text that follows on a round of so many stitches, by a swatch whose rounds are so high.
+fn measured(text: &str, before: u32, height: Option<Mm>) -> (Option<Recounted>, Report) {
+    let mut report = Report::new();
+    let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms: Terms::Us, height };
+    let written = read(&[Source { text, place: None }], Terms::Us, Stitch::SC, 2, &mut report);
+    let counted = rounds(&written, (before, 2), &rules, &mut report);
+    (counted, report)
+}
+
+/// Rounds to a length are as many as the swatch says: of single crochet 10 mm high, of half double crochet 15 mm.
+#[test]
+fn a_length_is_counted_with_the_swatch() {
+    let rounds = |text: &str| {
+        let (counted, report) = measured(text, 12, Some(Mm::from_cm(1.0)));
+        assert!(report.diagnostics.iter().any(|one| one.code == "until-measured"), "{report:#?}");
+        counted.map(|counted| counts(&counted).len())
+    };
+    let two = "Rnd 2: sc around (12)\nRnd 3: hdc around (12)\n";
+    // 25 mm stand; five times two rounds of 25 mm make 150.
+    assert_eq!(rounds(&format!("{two}Repeat Rnds 2 and 3 until piece measures 15 cm.")), Some(12));
+    // A millimetre more takes them once more.
+    assert_eq!(rounds(&format!("{two}Repeat Rnds 2 and 3 until piece measures 151 mm.")), Some(14));
+    assert_eq!(rounds("Rnd 2: sc around (12)\nWork even until piece measures 2 inches."), Some(6));
+    let next = format!("{two}Repeat Rnds 2 and 3 until piece measures 15 cm.\nRnd 14: (sc, inc) x 6 (18)");
+    assert_eq!(rounds(&next), Some(13));
+}
+
+/// A cure makes what is stated, and keeps post stitches and loops.
+#[test]
+fn a_cure_is_held_against_the_stated_count() {
+    let cure = |text: &str| {
+        let (_, report) = measured(text, 12, None);
+        let first = report.diagnostics.iter().find(|one| one.severity == Severity::Error).unwrap();
+        first.help.clone().unwrap_or_default()
+    };
+    assert!(cure("Rnd 2: (sc, inc) x 5 (18)").contains("worked 6 times"));
+    assert!(!cure("Rnd 2: (sc, inc) x 5 (16)").contains("worked"));
+    assert!(cure("Rnd 2: (sc, inc) x 5 (16)").contains("from 12 to 16"));
+    assert!(!cure("Rnd 2: (FPdc around next st, 2 sc in next st) x 5 (16)").contains("from 12"));
+    assert!(!cure("Rnd 2: (sc BLO in next st, 2 sc in next st) x 5 (16)").contains("from 12"));
 }

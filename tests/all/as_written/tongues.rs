@@ -34,7 +34,7 @@ fn examples_read_back_in_every_language() {
                 };
                 let text: String = size.rounds.iter().map(line).collect();
                 let mut report = Report::new();
-                let rules = Rules { work: plan.design.work, main: Stitch::SC, terms };
+                let rules = Rules { work: plan.design.work, main: Stitch::SC, terms, height: None };
                 let written = read(&[Source { text: &text, place: None }], terms, Stitch::SC, 1, &mut report);
                 let counted = rounds(&written, (0, 1), &rules, &mut report);
                 let Some(counted) = counted else { panic!("{} in {word}: {report:#?}\n{text}", path.display()) };
@@ -92,7 +92,7 @@ fn every_operation_reads_back_in_every_language() {
                 let said = writer.counted(&Instruction::of(&round, Below::Foundation(Foundation::Ring)));
                 let text = format!("{word} 7: {said}");
                 let mut report = Report::new();
-                let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms };
+                let rules = Rules { work: Work::Spiral, main: Stitch::SC, terms, height: None };
                 let written = read(&[Source { text: &text, place: None }], terms, Stitch::SC, 7, &mut report);
                 let counted = rounds(&written, (before, 7), &rules, &mut report);
                 let Some(counted) = counted else { panic!("{text}: {report:#?}") };
