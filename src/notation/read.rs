@@ -257,7 +257,7 @@ impl Reader<'_> {
             self.report.add(Diagnostic::error("round-too-long", message).at(place));
             return None;
         }
-        let main = self.main_stitch(chunk.tokens);
+        let main = self.main_stitch(chunk.tokens.get(..chunk.work).unwrap_or_default());
         let numbered = numbers != Numbers::Start;
         let mut builder = Builder::new((first, last), numbered, row, place, &mut *self.report);
         if let Some(told) = chunk.header.and_then(|header| header.told) {
@@ -349,13 +349,16 @@ impl Reader<'_> {
         while start < tokens.len() {
             let next = tokens.iter().skip(start + 1).position(|token| token.starts_line);
             let end = next.map_or(tokens.len(), |next| start + 1 + next);
-            self.loose_line(tokens, start..end);
-            spans.push((start..end, Sense::Aside));
+            // What speaks of work is told, and not printed as a remark.
+            if !self.loose_line(tokens, start..end) {
+                spans.push((start..end, Sense::Aside));
+            }
             start = end;
         }
     }
 
-    fn loose_line(&mut self, tokens: &[Token], line: Range<usize>) {
+    /// Tells of a line that is no round; true where it speaks of work.
+    fn loose_line(&mut self, tokens: &[Token], line: Range<usize>) -> bool {
         let place = span(tokens, tokens.len() - line.start, tokens.len() - line.end);
         let line = tokens.get(line).unwrap_or_default();
         const AGAIN: [&str; 5] = ["rep", "repeat", "same", "continue", "around"];
@@ -371,6 +374,7 @@ impl Reader<'_> {
         } else {
             self.set_aside.push((told(line), place));
         }
+        works
     }
 
     /// One note of all that was taken for remarks.
