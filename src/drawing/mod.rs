@@ -20,7 +20,7 @@ pub use chart::{
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
-pub use piece::{PieceOptions, draw_piece, piece, relaxed};
+pub use piece::{PieceOptions, StepsOptions, draw_piece, piece, relaxed, steps, stops};
 pub use rowtable::{RowTableOptions, row_table};
 pub use schematic::{SchematicOptions, schematic};
 pub use symbols::Sign;

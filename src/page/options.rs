@@ -48,6 +48,8 @@ pub struct Pictures {
     pub keys: Vec<Arc<Drawing>>,
     /// The side views in order, each with its caption.
     pub schematics: Vec<(Arc<Drawing>, String)>,
+    /// The piece on its way, with its caption.
+    pub steps: Option<(Arc<Drawing>, String)>,
 }
 
 impl Pictures {
@@ -59,6 +61,7 @@ impl Pictures {
             charts: captions(&self.charts),
             chart_keys: self.keys.len(),
             schematics: captions(&self.schematics),
+            steps: self.steps.as_ref().map(|(_, caption)| caption.clone()),
         }
     }
 
@@ -69,6 +72,7 @@ impl Pictures {
             Illustration::Chart(index) => self.charts.get(index).map(|(drawing, _)| drawing),
             Illustration::ChartKey(index) => self.keys.get(index),
             Illustration::Schematic(index) => self.schematics.get(index).map(|(drawing, _)| drawing),
+            Illustration::Steps => self.steps.as_ref().map(|(drawing, _)| drawing),
         }
     }
 }

@@ -3,7 +3,9 @@
 use super::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, untold, wall_picture};
 use super::rows::{Named, Row};
 use super::view::view;
-use crate::drawing::{ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, chart, piece, schematic};
+use crate::drawing::{
+    ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, piece, schematic, steps,
+};
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
 use crate::geometry::SideShape;
@@ -38,12 +40,13 @@ impl Row for Picture {
 }
 
 /// The pictures there are.
-pub static PICTURES: [Picture; 5] = [
+pub static PICTURES: [Picture; 6] = [
     Picture { name: "chart", about: "The round chart with its key", draw: the_chart, pages: Some(wall_chart) },
     Picture { name: "schematic", about: "The side view with dimensions", draw: the_schematic, pages: None },
     Picture { name: "table", about: "The rows round by round", draw: the_table, pages: None },
     Picture { name: "key", about: "The symbols and what they mean", draw: the_key, pages: None },
     Picture { name: "piece", about: "The finished piece as it will look", draw: the_piece, pages: None },
+    Picture { name: "steps", about: "The piece after the rounds to stop at", draw: the_steps, pages: None },
 ];
 
 /// How a picture is written.
@@ -237,6 +240,11 @@ fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
     let message = format!("the schematic finds no room for {what} on {} paper", paper.name);
     Diagnostic::error("schematic-too-large", message)
         .help("draw one size at a time with --size, or choose larger paper with --paper")
+}
+
+fn the_steps(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {
+    let (width, height) = job.asked.options.paper.printable();
+    Some(steps(job.plan, job.plan.sizes.get(job.size)?, &StepsOptions { width, height, ..StepsOptions::default() }))
 }
 
 fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {

@@ -5,8 +5,9 @@ use std::sync::{Arc, OnceLock};
 use rayon::prelude::*;
 
 use crate::drawing::{
-    ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions, SchematicOptions, chart,
-    choose_view, draw_piece, key, least_cell, relaxed, row_table, schematic, symbol_sheet,
+    ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions, SchematicOptions,
+    StepsOptions, chart, choose_view, draw_piece, key, least_cell, relaxed, row_table, schematic, steps, stops,
+    symbol_sheet,
 };
 use crate::geometry::SideShape;
 use crate::geometry::piece::Piece;
@@ -16,6 +17,7 @@ use crate::page::{Options, Paper, Pictures, Print, Style, room_beside};
 use crate::plan::{Plan, SizePlan};
 use crate::story::{Illustrations, RowTable, Story};
 use crate::units::Mm;
+use crate::words::{Arg, Words};
 
 /// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
@@ -107,11 +109,33 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
     Pictures {
         cover,
         key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
+        steps: on_its_way(plan, (width, height), options),
         schematics: drawn.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
         charts,
         keys,
     }
 }
+
+/// Stitches of a size above which its steps are drawn on request alone: all of them together take several times what the
+/// piece takes.
+const STEPPED: u64 = 8000;
+
+/// The middle size on its way, where there is ink for it.
+fn on_its_way(plan: &Plan, (width, height): (Mm, Mm), options: &Options) -> Option<(Arc<Drawing>, String)> {
+    let size = plan.sizes.get(plan.sizes.len() / 2)?;
+    if options.print != Print::Colour || size.stitches() > STEPPED || stops(size).len() < 2 {
+        return None;
+    }
+    let caption = match plan.sizes.len() {
+        1 => String::new(),
+        _ => Words::of(plan.design.language).with("page-of-size", &[("size", Arg::Text(&size.name))]) + ".",
+    };
+    let letters = Mm::new(if options.large { LARGE_LETTERS } else { StepsOptions::default().letters.mm() });
+    Some((Arc::new(steps(plan, size, &StepsOptions { width, height, letters })), caption))
+}
+
+/// Letters under a step in large print, mm.
+const LARGE_LETTERS: f64 = 6.4;
 
 /// The key for a page of a booklet, with smaller symbols and letters where it would be higher than a small page.
 fn key_of_page(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> Drawing {

@@ -98,6 +98,8 @@ pub enum Illustration {
     ChartKey(usize),
     /// One of the side views, by its index.
     Schematic(usize),
+    /// The piece after the rounds to stop at.
+    Steps,
 }
 
 /// A picture with its caption.

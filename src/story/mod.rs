@@ -120,6 +120,7 @@ impl<'a> Story<'a> {
             self.special(),
             self.key(),
             self.charts(),
+            self.steps(),
             self.rounds(),
             self.plain_rounds(),
             self.finishing(),
@@ -178,6 +179,18 @@ impl<'a> Story<'a> {
             figure.key = Some(Illustration::ChartKey(index));
         }
         self.section("chart", "page-chart", true, figures.into_iter().map(Block::Figure).collect())
+    }
+
+    /// The piece after the rounds to stop at.
+    fn steps(&self) -> Section {
+        let figure = |caption: &String| Figure {
+            shows: Illustration::Steps,
+            title: String::new(),
+            caption: caption.clone(),
+            key: None,
+        };
+        let figures = self.illustrations.steps.iter().map(figure).map(Block::Figure).collect();
+        self.section("steps", "page-steps", true, figures)
     }
 
     /// The pictures as figures; those that show one size of several are called after it.

@@ -36,4 +36,6 @@ pub struct Illustrations {
     pub chart_keys: usize,
     /// The side views in order.
     pub schematics: Vec<String>,
+    /// The piece on its way.
+    pub steps: Option<String>,
 }

@@ -368,6 +368,16 @@ piece-from-front = Nach der Anleitung gezeichnet, von vorn und etwas von oben ge
 piece-from-above = Nach der Anleitung gezeichnet, von oben gesehen.
 piece-worked = Gehäkelt in: { $stitches }.
 piece-colours = Farben: { $colours }.
+steps-title = Schritt für Schritt: { $title }, Größe { $size }
+steps-about = Nach der Anleitung gezeichnet, in einem Maßstab.
+steps-after = Nach Runde { $round }
+steps-stitches = { $count ->
+        [one] { $count } Masche
+       *[other] { $count } Maschen
+    }
+steps-across = { $length } Durchmesser
+steps-deep = { $length } tief
+steps-high = { $length } hoch
 schematic-title = Form: { $title }, { $count ->
         [one] Größe { $sizes }
        *[other] Größen { $sizes }
@@ -593,6 +603,7 @@ special-back-loop = nur unter dem hinteren Maschenglied einstechen, dem weiter e
 special-front-loop = nur unter dem vorderen Maschenglied einstechen, dem näher liegenden
 page-key = Häkelsymbole
 page-chart = Häkelschrift
+page-steps = Schritt für Schritt
 page-chart-and-key = Häkelschrift und Symbole
 page-of-size = Größe { $size }
 page-rounds = Runden

@@ -425,6 +425,16 @@ piece-from-front = Drawn from the pattern, seen from in front and a little above
 piece-from-above = Drawn from the pattern, seen from above.
 piece-worked = Worked in { $stitches }.
 piece-colours = Colours: { $colours }.
+steps-title = Step by step: { $title }, size { $size }
+steps-about = Drawn from the pattern, to one scale.
+steps-after = After round { $round }
+steps-stitches = { $count ->
+        [one] { $count } stitch
+       *[other] { $count } stitches
+    }
+steps-across = { $length } across
+steps-deep = { $length } deep
+steps-high = { $length } high
 schematic-title = Shape: { $title }, { $count ->
         [one] size { $sizes }
        *[other] sizes { $sizes }
@@ -690,6 +700,7 @@ special-back-loop = insert the hook under the back loop of the stitch only, the 
 special-front-loop = insert the hook under the front loop of the stitch only, the one nearer to you
 page-key = Symbols
 page-chart = Chart
+page-steps = Step by step
 page-chart-and-key = Chart and symbols
 page-of-size = Size { $size }
 page-rounds = Rounds

@@ -310,6 +310,16 @@ piece-from-front = Dibujada según el patrón, vista de frente y un poco desde a
 piece-from-above = Dibujada según el patrón, vista desde arriba.
 piece-worked = Tejida en: { $stitches }.
 piece-colours = Colores: { $colours }.
+steps-title = Paso a paso: { $title }, talla { $size }
+steps-about = Dibujada según el patrón, a una misma escala.
+steps-after = Después de la vuelta { $round }
+steps-stitches = { $count ->
+        [one] { $count } punto
+       *[other] { $count } puntos
+    }
+steps-across = { $length } de ancho
+steps-deep = { $length } de profundidad
+steps-high = { $length } de alto
 schematic-title = Forma: { $title }, { $count ->
         [one] talla { $sizes }
        *[other] tallas { $sizes }
@@ -535,6 +545,7 @@ special-back-loop = introduce el ganchillo solo bajo la hebra trasera del punto,
 special-front-loop = introduce el ganchillo solo bajo la hebra delantera del punto, la más cercana a ti
 page-key = Símbolos
 page-chart = Gráfico
+page-steps = Paso a paso
 page-chart-and-key = Gráfico y símbolos
 page-of-size = Talla { $size }
 page-rounds = Vueltas

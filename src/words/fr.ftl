@@ -313,6 +313,16 @@ piece-from-front = Dessiné d’après le modèle, vu de face et légèrement de
 piece-from-above = Dessiné d’après le modèle, vu de dessus.
 piece-worked = Crocheté en : { $stitches }.
 piece-colours = Couleurs : { $colours }.
+steps-title = Pas à pas : { $title }, taille { $size }
+steps-about = Dessiné d’après le modèle, à une seule échelle.
+steps-after = Après le tour { $round }
+steps-stitches = { $count ->
+        [one] { $count } maille
+       *[other] { $count } mailles
+    }
+steps-across = { $length } de large
+steps-deep = { $length } de profondeur
+steps-high = { $length } de haut
 schematic-title = Forme : { $title }, { $count ->
         [one] taille { $sizes }
        *[other] tailles { $sizes }
@@ -538,6 +548,7 @@ special-back-loop = piquer le crochet seulement sous le brin arrière de la mail
 special-front-loop = piquer le crochet seulement sous le brin avant de la maille, le plus proche de soi
 page-key = Symboles
 page-chart = Diagramme
+page-steps = Pas à pas
 page-chart-and-key = Diagramme et symboles
 page-of-size = Taille { $size }
 page-rounds = Tours

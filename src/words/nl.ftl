@@ -368,6 +368,16 @@ piece-from-front = Getekend naar het patroon, van voren en iets van boven gezien
 piece-from-above = Getekend naar het patroon, van boven gezien.
 piece-worked = Gehaakt in: { $stitches }.
 piece-colours = Kleuren: { $colours }.
+steps-title = Stap voor stap: { $title }, maat { $size }
+steps-about = Getekend naar het patroon, op één schaal.
+steps-after = Na toer { $round }
+steps-stitches = { $count ->
+        [one] { $count } steek
+       *[other] { $count } steken
+    }
+steps-across = { $length } breed
+steps-deep = { $length } diep
+steps-high = { $length } hoog
 schematic-title = Vorm: { $title }, { $count ->
         [one] maat { $sizes }
        *[other] maten { $sizes }
@@ -590,6 +600,7 @@ special-back-loop = steek de haaknaald alleen onder de achterste lus van de stee
 special-front-loop = steek de haaknaald alleen onder de voorste lus van de steek, de lus die het dichtst bij je ligt
 page-key = Symbolen
 page-chart = Haakschema
+page-steps = Stap voor stap
 page-chart-and-key = Haakschema en symbolen
 page-of-size = Maat { $size }
 page-rounds = Toeren

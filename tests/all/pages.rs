@@ -40,6 +40,7 @@ fn pictures(plan: &Plan, options: &Options) -> Pictures {
         key: Some(Arc::new(key(plan, 0, &KeyOptions { width, ..KeyOptions::default() }))),
         charts: vec![(first, "One size".to_owned())],
         keys: Vec::new(),
+        steps: None,
         schematics: Vec::new(),
     }
 }

@@ -7,7 +7,10 @@
 mod ground;
 mod light;
 mod looks;
+mod steps;
 mod telling;
+
+pub use steps::{StepsOptions, steps, stops};
 
 use std::collections::BTreeMap;
 

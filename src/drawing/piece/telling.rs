@@ -15,8 +15,13 @@ const ABOVE: f64 = 50.0;
 const NAMED: usize = 4;
 
 pub(super) fn title(plan: &Plan, size: &SizePlan) -> String {
+    named(plan, size, "piece-title")
+}
+
+/// The message that names a picture of a size.
+pub(super) fn named(plan: &Plan, size: &SizePlan, key: &str) -> String {
     let args = [("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(&size.name))];
-    Words::of(plan.design.language).with("piece-title", &args)
+    Words::of(plan.design.language).with(key, &args)
 }
 
 pub(super) fn description(plan: &Plan, size: &SizePlan, body: &SideShape, eye: &Eye) -> String {

@@ -1,0 +1,207 @@
+//! The piece on its way: what there is after the rounds that a maker stops at, side by side to one scale.
+
+use core::f64::consts::PI;
+
+use kurbo::{Point, Rect, Vec2};
+
+use super::telling::named;
+use super::{PieceOptions, draw_piece, relaxed};
+use crate::craft::{Build, Round};
+use crate::drawing::{Anchor, Drawing, Group, Item, Origin, Role, TextItem};
+use crate::font::Face;
+use crate::geometry::mesh::lies_flat;
+use crate::geometry::piece::Eye;
+use crate::geometry::{SideShape, predict};
+use crate::plan::{Plan, SizePlan};
+use crate::units::Mm;
+use crate::words::{Arg, Words, numbers};
+
+/// How steps are drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct StepsOptions {
+    /// Width they must fit into.
+    pub width: Mm,
+    /// Height they must fit into.
+    pub height: Mm,
+    /// Size of their letters.
+    pub letters: Mm,
+}
+
+impl Default for StepsOptions {
+    fn default() -> Self {
+        Self { width: Mm::new(170.0), height: Mm::new(240.0), letters: Mm::new(3.4) }
+    }
+}
+
+/// Most steps shown: more than a page holds nobody compares.
+const MOST: usize = 9;
+
+/// Rounds alike that make a stretch of straight or of shaped work worth a stop.
+const STRETCH: usize = 4;
+
+/// Side by side.
+const ACROSS: usize = 3;
+
+/// Between two steps, and between a step and its words, mm.
+const GAP: f64 = 5.0;
+
+/// Above the first, mm.
+const MARGIN: f64 = 2.0;
+
+/// Height of a line of words in its letters.
+const LINE: f64 = 1.35;
+
+/// A stop for shaping within so many rounds of another is none.
+const NEAR: u32 = 3;
+
+/// The round after which the beginning is shown, of a piece with twice as many.
+const START: u32 = 3;
+
+/// Numbers of the rounds after which a maker stops and looks: soon after the start, at the end of a part, before another
+/// colour, where shaping begins or ends for a while, and at the end. Of too many, those go first that stand closest after
+/// another, ends of parts last of all.
+pub fn stops(size: &SizePlan) -> Vec<u32> {
+    let ends: Vec<u32> = size.parts.iter().map(|part| part.last).collect();
+    let mut stops = ends.clone();
+    let next = size.rounds.iter().skip(1);
+    let colours = size.rounds.iter().zip(next).filter(|(one, next)| one.colour != next.colour);
+    stops.extend(colours.map(|(one, _)| one.number));
+    stops.extend((size.rounds.len() as u32 > 2 * START).then_some(START));
+    let straight = |round: &Round| round.before == round.after;
+    let mut at = 0;
+    for alike in size.rounds.chunk_by(|one, next| straight(one) == straight(next)) {
+        at += alike.len();
+        let last = alike.last().map_or(0, |round| round.number);
+        let far = stops.iter().all(|stop| stop.abs_diff(last) > NEAR);
+        stops.extend((alike.len() >= STRETCH && at < size.rounds.len() && far).then_some(last));
+    }
+    stops.sort_unstable();
+    stops.dedup();
+    while stops.len() > MOST {
+        let all = 0..stops.len() - 1;
+        let room = |at: usize| stops[at] - if at == 0 { 0 } else { stops[at - 1] };
+        let spare = all.clone().filter(|at| !ends.contains(&stops[*at]));
+        let first = spare.min_by_key(|at| room(*at)).or(all.min_by_key(|at| room(*at)));
+        stops.remove(first.unwrap_or(0));
+    }
+    stops
+}
+
+/// The size as it is after so many rounds.
+fn cut(size: &SizePlan, rounds: u32) -> SizePlan {
+    let mut cut = size.clone();
+    cut.rounds.truncate(rounds as usize);
+    cut.parts.retain(|part| part.first <= rounds);
+    cut.parts.iter_mut().for_each(|part| part.last = part.last.min(rounds));
+    if rounds < size.rounds.len() as u32 {
+        cut.step_down.clear();
+    }
+    cut
+}
+
+/// One step: its picture, and what is said under it.
+struct Step {
+    picture: Drawing,
+    words: Vec<String>,
+}
+
+/// Draws the piece after each of its [`stops`], all to one scale, with the stitches, the width and the depth there are.
+pub fn steps(plan: &Plan, size: &SizePlan, options: &StepsOptions) -> Drawing {
+    let words = Words::of(plan.design.language);
+    let whole = predict(plan, size);
+    let stops = stops(size);
+    let columns = stops.len().clamp(1, ACROSS);
+    let lines = 4.0 * LINE * options.letters.mm();
+    let rows = stops.len().div_ceil(columns) as f64;
+    let cell = (options.width.mm() - GAP * (columns - 1) as f64) / columns as f64;
+    let high = options.height.mm() / rows - lines - 2.0 * GAP;
+    let room = PieceOptions { width: Mm::new(cell), height: Mm::new(high.max(cell / 4.0)), ..PieceOptions::default() };
+    // The widest moment of a piece may lie before its end.
+    let bodies: Vec<_> = stops.iter().map(|stop| (cut(size, *stop), *stop)).collect();
+    let spaces: Vec<_> = bodies
+        .iter()
+        .map(|(cut, _)| {
+            let body = predict(plan, cut);
+            (relaxed(plan, cut, &body), body)
+        })
+        .collect();
+    let eye = |index: usize| {
+        let body = &spaces[index].1;
+        Some(if lies_flat(body) { Eye::usual(body) } else { Eye::usual(&whole) })
+    };
+    let fitting = bodies.iter().enumerate().map(|(index, (cut, _))| {
+        let (space, body) = &spaces[index];
+        let alone =
+            draw_piece(plan, cut, body, space, &PieceOptions { eye: eye(index), scale: Some(1.0), ..room.clone() });
+        (room.width.mm() / alone.bounds.width()).min(room.height.mm() / alone.bounds.height())
+    });
+    let scale = fitting.fold(f64::INFINITY, f64::min);
+    let drawn = bodies.iter().enumerate().map(|(index, (cut, stop))| {
+        let (space, body) = &spaces[index];
+        let picture =
+            draw_piece(plan, cut, body, space, &PieceOptions { eye: eye(index), scale: Some(scale), ..room.clone() });
+        Step { picture, words: said(plan, (size, cut), *stop, body, &words) }
+    });
+    let drawn: Vec<Step> = drawn.collect();
+    let title = named(plan, size, "steps-title");
+    let told = drawn.iter().map(|step| format!("{}.", step.words.join(", ")));
+    let description = std::iter::once(words.say("steps-about")).chain(told).collect::<Vec<_>>().join(" ");
+    let (items, bounds) = laid(drawn, columns, cell, options.letters.mm());
+    Drawing { bounds, title, description, language: plan.design.language, symbols: Default::default(), items }
+}
+
+/// What is said of a step, line by line.
+fn said(plan: &Plan, (size, cut): (&SizePlan, &SizePlan), stop: u32, body: &SideShape, words: &Words) -> Vec<String> {
+    let mut said = vec![words.with("steps-after", &[("round", Arg::Count(stop))])];
+    let fabric = |round: &&Round| round.stitch.row().build != Build::Slip;
+    let Some(last) = cut.rounds.iter().rfind(fabric) else { return said };
+    let shown = |value: Mm| numbers::length(value, plan.design.units, plan.design.language);
+    said.push(words.with("steps-stitches", &[("count", Arg::Count(last.stitches()))]));
+    let across = plan.gauge(last.stitch).circumference(last.after) / PI;
+    said.push(words.with("steps-across", &[("length", Arg::Text(&shown(across)))]));
+    let say = |key: &str, value: Mm| words.with(key, &[("length", Arg::Text(&shown(value)))]);
+    let brimmed = plan.brim(size).and(size.parts.last()).is_some_and(|brim| brim.first <= stop);
+    if lies_flat(body) || brimmed {
+        return said;
+    }
+    // Of what is worn, along the fabric, as a tape is laid; of the rest, how high it stands.
+    said.push(if plan.design.kind.row().worn {
+        let deep = cut.rounds.iter().filter(fabric).map(|round| plan.gauge(round.stitch).height.mm()).sum();
+        say("steps-deep", Mm::new(deep))
+    } else {
+        let heights = || body.rounds.iter().map(|round| round.height.mm());
+        say("steps-high", Mm::new(heights().fold(0.0, f64::max) - heights().fold(0.0, f64::min)))
+    });
+    said
+}
+
+/// The steps in rows, those of a row on one line, their words under them.
+fn laid(steps: Vec<Step>, columns: usize, cell: f64, letters: f64) -> (Vec<Item>, Rect) {
+    let (mut items, mut top, mut number) = (Vec::new(), 0.0, 0);
+    let wide = (cell + GAP) * columns as f64 - GAP;
+    let mut steps = steps.into_iter().peekable();
+    while steps.peek().is_some() {
+        let row: Vec<Step> = steps.by_ref().take(columns).collect();
+        let high = row.iter().map(|step| step.picture.bounds.height()).fold(0.0, f64::max);
+        let mut lines = 0;
+        for (column, step) in row.into_iter().enumerate() {
+            number += 1;
+            let left = (cell + GAP) * column as f64;
+            let bounds = step.picture.bounds;
+            let by =
+                Vec2::new(left + (cell - bounds.width()) / 2.0 - bounds.x0, top + high - bounds.height() - bounds.y0);
+            let own = step.picture.items.iter().map(|item| item.moved(by)).collect();
+            let said = step.words.join(", ");
+            let role = Role::Object { name: said, description: String::new() };
+            items.push(Item::Group(Group { id: format!("step-{number}"), role, origin: Origin::None, items: own }));
+            lines = lines.max(step.words.len());
+            for (line, words) in step.words.into_iter().enumerate() {
+                let at = Point::new(left + cell / 2.0, top + high + GAP + LINE * letters * line as f64);
+                let face = if line == 0 { Face::Bold } else { Face::Regular };
+                items.push(Item::Text(TextItem { face, anchor: Anchor::Middle, ..TextItem::new(words, at, letters) }));
+            }
+        }
+        top += high + 2.0 * GAP + LINE * letters * lines as f64;
+    }
+    (items, Rect::new(0.0, -MARGIN, wide, (top - GAP).max(1.0)))
+}
