@@ -119,3 +119,29 @@ fn a_sun_hat_is_a_small_file_and_the_same_one_twice() {
     assert!(picture.len() < 250_000, "{} bytes", picture.len());
     assert_eq!(picture, one());
 }
+
+/// A maker stops soon after the start, where a part ends, before another colour and at the end.
+#[test]
+fn the_steps_stop_where_a_maker_looks_and_say_what_the_rounds_give() {
+    let text = std::fs::read(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/slipway-sun-hat.yaml")).unwrap();
+    let pattern = roundelay::pattern::Pattern::read(&text).unwrap();
+    let (plan, size) = (&pattern.plan, &pattern.plan.sizes[1]);
+    let stops = roundelay::drawing::stops(size);
+    assert!(size.parts.iter().all(|part| stops.contains(&part.last)), "{stops:?}");
+    let changes = size.rounds.windows(2).filter(|pair| pair[0].colour != pair[1].colour).map(|pair| pair[0].number);
+    assert!(changes.clone().count() == 2 && changes.clone().all(|at| stops.contains(&at)), "{stops:?}");
+    assert!(stops.is_sorted() && stops.last() == Some(&(size.rounds.len() as u32)));
+    let drawn = roundelay::drawing::steps(plan, size, &roundelay::drawing::StepsOptions::default());
+    let groups = drawn.items.iter().filter(|item| matches!(item, roundelay::drawing::Item::Group(_))).count();
+    assert_eq!(groups, stops.len());
+    for stop in &stops {
+        let round = &size.rounds[*stop as usize - 1];
+        assert!(drawn.description.contains(&format!("After round {stop}, {} stitches, ", round.stitches())));
+    }
+    // What is worn is told as deep as its rounds are high, as long as there is no brim.
+    let brim = size.parts.last().unwrap().first;
+    assert_eq!(
+        drawn.description.matches(" deep").count(),
+        stops.iter().filter(|stop| (17..brim).contains(stop)).count()
+    );
+}

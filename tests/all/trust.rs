@@ -313,7 +313,7 @@ fn many_files_are_written_where_few_may_be_open() {
 #[test]
 fn whoever_waits_at_a_terminal_sees_that_it_goes_on() {
     let folder = tempfile::tempdir().unwrap();
-    let mat = "title: Mat\nkind: mat\nswatch: {stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}\nsizes: {one: {across: 88}}\nwork: spiral\nparts:\n  - mat: {start: ring of 6, shape: flat}\n";
+    let mat = "title: Mat\nkind: mat\nswatch: {stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}\nsizes: {one: {across: 78}}\nwork: spiral\nparts:\n  - mat: {start: ring of 6, shape: flat}\n";
     fs::write(folder.path().join("mat.yaml"), mat).unwrap();
     let asked = format!("{} draw mat.yaml piece -o piece.svg", env!("CARGO_BIN_EXE_roundelay"));
     let Ok(seen) = Command::new("script").args(["-qec", &asked, "/dev/null"]).current_dir(folder.path()).output()

@@ -5,8 +5,9 @@ use core::f64::consts::PI;
 use kurbo::{Point, Rect, Vec2};
 
 use super::telling::named;
-use super::{PieceOptions, draw_piece, relaxed};
-use crate::craft::{Build, Round};
+use super::{PieceOptions, draw_piece, laid_out, relaxed};
+use crate::craft::{Build, Round, Spot};
+use crate::design::Shaping;
 use crate::drawing::{Anchor, Drawing, Group, Item, Origin, Role, TextItem};
 use crate::font::Face;
 use crate::geometry::mesh::lies_flat;
@@ -99,6 +100,12 @@ fn cut(size: &SizePlan, rounds: u32) -> SizePlan {
     cut
 }
 
+/// True for a piece that comes out as its body does: without corners, ruffles and lace. The rest is relaxed at every step.
+fn stands(plan: &Plan, size: &SizePlan, body: &SideShape) -> bool {
+    let lace = size.rounds.iter().flat_map(|round| &round.ops).any(|op| op.into == Spot::Space);
+    body.findings.is_empty() && !matches!(plan.design.shaping, Shaping::Corners(_)) && !lace
+}
+
 /// One step: its picture, and what is said under it.
 struct Step {
     picture: Drawing,
@@ -122,7 +129,8 @@ pub fn steps(plan: &Plan, size: &SizePlan, options: &StepsOptions) -> Drawing {
         .iter()
         .map(|(cut, _)| {
             let body = predict(plan, cut);
-            (relaxed(plan, cut, &body), body)
+            let space = if stands(plan, cut, &body) { laid_out(plan, cut, &body) } else { relaxed(plan, cut, &body) };
+            (space, body)
         })
         .collect();
     let eye = |index: usize| {
