@@ -35,76 +35,69 @@ impl Default for PngOptions {
 /// Draws a drawing on white, by way of its SVG. Nothing, and an error in the report, where the picture would be larger than
 /// can be drawn; a warning where it is very large.
 pub fn draw(drawing: &Drawing, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
-    told(report, |report| {
-        let mut canvas = None;
-        // What resvg makes of a symbol takes a hundred times its room in the drawing, so they come layer by layer.
-        for items in layers(&drawing.items) {
-            paint(&svg::write_layer(drawing, &items), options, &mut canvas, report)?;
-        }
-        canvas.map_or_else(|| Ok(Vec::new()), |canvas| encoded(&canvas, options))
-    })
+    // What resvg makes of a symbol takes a hundred times its room in the drawing, so they come layer by layer.
+    let things = loose(&drawing.items);
+    let mut layers: Vec<&[&Item]> = things.chunks(limits::AT_ONCE).collect();
+    if layers.is_empty() {
+        layers.push(&[]);
+    }
+    let write = |layer: &[&Item]| {
+        let items: Vec<Item> = layer.iter().copied().cloned().collect();
+        svg::write_layer(drawing, &items)
+    };
+    told(paint(layers.into_iter().map(write), options, report), report)
 }
 
 /// Draws an SVG on white. Nothing, and an error in the report, where the text is no SVG or the picture would be larger
 /// than can be drawn; a warning where it is very large.
 pub fn render(svg: &str, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
-    told(report, |report| {
-        let mut canvas = None;
-        paint(svg, options, &mut canvas, report)?;
-        canvas.map_or_else(|| Ok(Vec::new()), |canvas| encoded(&canvas, options))
-    })
+    told(paint([svg], options, report), report)
 }
 
-fn told(report: &mut Report, draw: impl FnOnce(&mut Report) -> Result<Vec<u8>, Box<Diagnostic>>) -> Option<Vec<u8>> {
-    match draw(report) {
-        Ok(bytes) => Some(bytes),
-        Err(complaint) => {
-            report.add(*complaint);
-            None
+fn told(drawn: Result<Vec<u8>, Box<Diagnostic>>, report: &mut Report) -> Option<Vec<u8>> {
+    drawn.map_err(|complaint| report.add(*complaint)).ok()
+}
+
+/// The things of a drawing, back to front, out of their groups: those have no look of their own.
+fn loose(items: &[Item]) -> Vec<&Item> {
+    let mut things = Vec::new();
+    for item in items {
+        match item {
+            Item::Group(group) => things.extend(loose(&group.items)),
+            Item::Path(_) | Item::Text(_) | Item::Symbol(_) => things.push(item),
         }
     }
+    things
 }
 
-/// The things of a drawing, so many at a time, back to front, out of their groups: those have no look of their own.
-fn layers(items: &[Item]) -> Vec<Vec<Item>> {
-    fn gather(items: &[Item], layers: &mut Vec<Vec<Item>>) {
-        for item in items {
-            if let Item::Group(group) = item {
-                gather(&group.items, layers);
-                continue;
-            }
-            match layers.last_mut().filter(|layer| layer.len() < limits::AT_ONCE) {
-                Some(layer) => layer.push(item.clone()),
-                None => layers.push(vec![item.clone()]),
-            }
-        }
-    }
-    let mut layers = Vec::new();
-    gather(items, &mut layers);
-    if layers.is_empty() { vec![Vec::new()] } else { layers }
-}
-
-/// Draws an SVG over what is there already, which is white where there is nothing yet.
-fn paint(
-    svg: &str,
+/// Draws one SVG over the other, the first on white, all of one size.
+fn paint<S: AsRef<str>>(
+    layers: impl IntoIterator<Item = S>,
     options: &PngOptions,
-    canvas: &mut Option<Pixmap>,
     report: &mut Report,
-) -> Result<(), Box<Diagnostic>> {
+) -> Result<Vec<u8>, Box<Diagnostic>> {
     if !(options.dpi.is_finite() && options.dpi > 0.0) {
         let error = Diagnostic::error("dpi-out-of-range", format!("{} dpi is no resolution", options.dpi));
         return Err(Box::new(error.help("give a number above 0, such as 150 for a screen or 300 for print")));
     }
-    let tree = usvg::Tree::from_str(svg, &reading_options())
-        .map_err(|cause| Diagnostic::error("svg-unreadable", format!("the drawing can't be read as SVG: {cause}")))?;
-    let scale = options.dpi / 96.0;
-    let pixmap = match canvas {
-        Some(pixmap) => pixmap,
-        None => canvas.insert(blank(tree.size(), options, report)?),
-    };
-    let scale = Transform::from_scale(scale as f32, scale as f32);
-    resvg::render(&tree, scale, &mut pixmap.as_mut());
-    Ok(())
+    let reading = reading_options();
+    let scale = (options.dpi / 96.0) as f32;
+    let mut canvas = None;
+    for layer in layers {
+        let tree = usvg::Tree::from_str(layer.as_ref(), &reading).map_err(|cause| {
+            Diagnostic::error("svg-unreadable", format!("the drawing can't be read as SVG: {cause}"))
+        })?;
+        let pixmap = match &mut canvas {
+            Some(pixmap) => pixmap,
+            None => canvas.insert(blank(tree.size(), options, report)?),
+        };
+        resvg::render(&tree, Transform::from_scale(scale, scale), &mut pixmap.as_mut());
+    }
+    let encoded = canvas.map(|canvas| encode(&canvas, options)).transpose();
+    let encoded = encoded.map_err(|cause| {
+        Box::new(Diagnostic::error("png-not-written", format!("the PNG can't be written: {cause}")))
+    })?;
+    Ok(encoded.unwrap_or_default())
 }
 
 /// A white sheet for a picture of this size.
@@ -143,11 +136,6 @@ fn weigh(width: f64, height: f64, dpi: f64, report: &mut Report) -> Result<(), B
         report.add(Diagnostic::warning("png-large", message).help("a lower dpi is enough for most printers"));
     }
     Ok(())
-}
-
-fn encoded(pixmap: &Pixmap, options: &PngOptions) -> Result<Vec<u8>, Box<Diagnostic>> {
-    encode(pixmap, options)
-        .map_err(|cause| Box::new(Diagnostic::error("png-not-written", format!("the PNG can't be written: {cause}"))))
 }
 
 fn encode(pixmap: &Pixmap, options: &PngOptions) -> Result<Vec<u8>, png::EncodingError> {

@@ -5,7 +5,7 @@
 
 use super::assemble::Builder;
 use super::complain::complain;
-use super::grammar::{self, Clause, Context, Input};
+use super::grammar::{self, Clause, Input, Notes};
 use super::header::{Header, Numbers, header};
 use super::layout;
 use super::lex::{Kind, Source, Token, tokens};
@@ -18,7 +18,7 @@ use super::written::WrittenRound;
 use crate::craft::{Stitch, Terms};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
-use std::cell::{Cell, RefCell};
+
 use std::collections::BTreeSet;
 use std::ops::Range;
 use winnow::combinator::{alt, opt};
@@ -188,18 +188,8 @@ impl Reader<'_> {
     /// Takes a line before the first numbered round: a title, what is needed, the author's own stitches. False where it
     /// says what the first round is worked into, or is a round.
     fn preface(&mut self, chunk: &Chunk<'_>) -> bool {
-        let (furthest, too_deep, asides) = (Cell::new(usize::MAX), Cell::new(false), RefCell::default());
-        let (doubts, own, vocabulary, main) = (RefCell::default(), Vec::new(), self.vocabulary, self.main);
-        let context = Context {
-            vocabulary,
-            main,
-            furthest: &furthest,
-            too_deep: &too_deep,
-            asides: &asides,
-            doubts: &doubts,
-            own: &own,
-        };
-        let defined = own::defined(chunk.tokens, context);
+        let (notes, vocabulary, main) = (Notes::default(), self.vocabulary, self.main);
+        let defined = own::defined(chunk.tokens, notes.context(vocabulary, main, &[]));
         if defined.is_empty() {
             let mut scratch = Report::new();
             let (sources, next) = (self.sources, self.next);
@@ -263,18 +253,9 @@ impl Reader<'_> {
         if let Some(told) = chunk.header.and_then(|header| header.told) {
             builder.add(Clause::Rounds(told), place);
         }
-        let (furthest, too_deep, asides) = (Cell::new(usize::MAX), Cell::new(false), RefCell::default());
-        let doubts = RefCell::default();
-        let (vocabulary, own) = (self.vocabulary, self.own.clone());
-        let context = Context {
-            vocabulary,
-            main,
-            furthest: &furthest,
-            too_deep: &too_deep,
-            asides: &asides,
-            doubts: &doubts,
-            own: &own,
-        };
+        let (notes, own) = (Notes::default(), self.own.clone());
+        let context = notes.context(self.vocabulary, main, &own);
+        let Notes { furthest, too_deep, asides, doubts } = &notes;
         let (mut spans, mut loose) = (Vec::new(), Vec::new());
         let range = |from: usize, to: usize| chunk.work - from..chunk.work - to;
         let tokens = chunk.tokens.get(..chunk.work).unwrap_or_default();
@@ -329,7 +310,7 @@ impl Reader<'_> {
             }
         }
         let within: Vec<_> = asides.borrow().iter().map(|(from, to)| range(*from, *to)).collect();
-        let mut round = builder.finish(doubts.into_inner());
+        let mut round = builder.finish(doubts.take());
         self.next = self.next.max(round.last.saturating_add(1));
         for line in loose {
             self.loose_line(tokens, line);

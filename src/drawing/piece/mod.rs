@@ -110,9 +110,8 @@ fn laid_out(plan: &Plan, size: &SizePlan, body: &SideShape) -> Piece {
 /// Draws a piece that lies in space.
 pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Drawing {
     let eye = options.eye.unwrap_or_else(|| Eye::usual(body));
-    let view = View::new(&eye, space.reach);
-    let seen = seen(space, &view);
-    let sheet = Sheet::of(plan, space, view, options);
+    let sheet = Sheet::of(plan, space, View::new(&eye, space.reach), options);
+    let seen = seen(space, &sheet.view);
     let mut items = Vec::new();
     let page = |p: Point| sheet.on_page(p);
     if space.lace {
@@ -122,7 +121,7 @@ pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece,
             stroke: None,
         }));
     } else {
-        items.extend(ground::shadow(space, &view, &page));
+        items.extend(ground::shadow(space, &sheet.view, &page));
     }
     items.extend(sheet.stitches(&seen));
     let title = telling::title(plan, size);
@@ -137,6 +136,12 @@ pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece,
         symbols: BTreeMap::new(),
         items: vec![Item::Group(group)],
     }
+}
+
+/// The room that a piece takes on the page, without drawing it.
+fn room(plan: &Plan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Rect {
+    let eye = options.eye.unwrap_or_else(|| Eye::usual(body));
+    Sheet::of(plan, space, View::new(&eye, space.reach), options).bounds
 }
 
 /// A piece on its way to the page.

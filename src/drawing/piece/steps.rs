@@ -5,13 +5,13 @@ use core::f64::consts::PI;
 use kurbo::{Point, Rect, Vec2};
 
 use super::telling::named;
-use super::{PieceOptions, draw_piece, laid_out, relaxed};
+use super::{PieceOptions, draw_piece, laid_out, relaxed, room};
 use crate::craft::{Build, Round, Spot};
 use crate::design::Shaping;
 use crate::drawing::{Anchor, Drawing, Group, Item, Origin, Role, TextItem};
 use crate::font::Face;
 use crate::geometry::mesh::lies_flat;
-use crate::geometry::piece::Eye;
+use crate::geometry::piece::{Eye, Piece};
 use crate::geometry::{SideShape, predict};
 use crate::plan::{Plan, SizePlan};
 use crate::units::Mm;
@@ -48,6 +48,9 @@ const GAP: f64 = 5.0;
 
 /// Above the first, mm.
 const MARGIN: f64 = 2.0;
+
+/// Most lines of words under a step.
+const MOST_LINES: f64 = 4.0;
 
 /// Height of a line of words in its letters.
 const LINE: f64 = 1.35;
@@ -106,51 +109,47 @@ fn stands(plan: &Plan, size: &SizePlan, body: &SideShape) -> bool {
     body.findings.is_empty() && !matches!(plan.design.shaping, Shaping::Corners(_)) && !lace
 }
 
-/// One step: its picture, and what is said under it.
+/// The piece after so many rounds.
 struct Step {
-    picture: Drawing,
-    words: Vec<String>,
+    rounds: u32,
+    cut: SizePlan,
+    body: SideShape,
+    space: Piece,
+    eye: Eye,
+}
+
+impl Step {
+    fn of(plan: &Plan, size: &SizePlan, whole: &SideShape, rounds: u32) -> Self {
+        let cut = cut(size, rounds);
+        let body = predict(plan, &cut);
+        let space = if stands(plan, &cut, &body) { laid_out(plan, &cut, &body) } else { relaxed(plan, &cut, &body) };
+        let eye = Eye::usual(if lies_flat(&body) { &body } else { whole });
+        Self { rounds, cut, body, space, eye }
+    }
 }
 
 /// Draws the piece after each of its [`stops`], all to one scale, with the stitches, the width and the depth there are.
 pub fn steps(plan: &Plan, size: &SizePlan, options: &StepsOptions) -> Drawing {
-    let words = Words::of(plan.design.language);
     let whole = predict(plan, size);
-    let stops = stops(size);
-    let columns = stops.len().clamp(1, ACROSS);
-    let lines = 4.0 * LINE * options.letters.mm();
-    let rows = stops.len().div_ceil(columns) as f64;
+    let steps: Vec<Step> = stops(size).into_iter().map(|rounds| Step::of(plan, size, &whole, rounds)).collect();
+    let columns = steps.len().clamp(1, ACROSS);
+    let rows = steps.len().div_ceil(columns) as f64;
     let cell = (options.width.mm() - GAP * (columns - 1) as f64) / columns as f64;
-    let high = options.height.mm() / rows - lines - 2.0 * GAP;
-    let room = PieceOptions { width: Mm::new(cell), height: Mm::new(high.max(cell / 4.0)), ..PieceOptions::default() };
+    let high = options.height.mm() / rows - MOST_LINES * LINE * options.letters.mm() - 2.0 * GAP;
+    let high = high.max(cell / 4.0);
+    let seen = |step: &Step, scale| PieceOptions { eye: Some(step.eye), scale: Some(scale), ..PieceOptions::default() };
     // The widest moment of a piece may lie before its end.
-    let bodies: Vec<_> = stops.iter().map(|stop| (cut(size, *stop), *stop)).collect();
-    let spaces: Vec<_> = bodies
-        .iter()
-        .map(|(cut, _)| {
-            let body = predict(plan, cut);
-            let space = if stands(plan, cut, &body) { laid_out(plan, cut, &body) } else { relaxed(plan, cut, &body) };
-            (space, body)
-        })
-        .collect();
-    let eye = |index: usize| {
-        let body = &spaces[index].1;
-        Some(if lies_flat(body) { Eye::usual(body) } else { Eye::usual(&whole) })
-    };
-    let fitting = bodies.iter().enumerate().map(|(index, (cut, _))| {
-        let (space, body) = &spaces[index];
-        let alone =
-            draw_piece(plan, cut, body, space, &PieceOptions { eye: eye(index), scale: Some(1.0), ..room.clone() });
-        (room.width.mm() / alone.bounds.width()).min(room.height.mm() / alone.bounds.height())
+    let fitting = steps.iter().map(|step| {
+        let alone = room(plan, &step.body, &step.space, &seen(step, 1.0));
+        (cell / alone.width()).min(high / alone.height())
     });
     let scale = fitting.fold(f64::INFINITY, f64::min);
-    let drawn = bodies.iter().enumerate().map(|(index, (cut, stop))| {
-        let (space, body) = &spaces[index];
-        let picture =
-            draw_piece(plan, cut, body, space, &PieceOptions { eye: eye(index), scale: Some(scale), ..room.clone() });
-        Step { picture, words: said(plan, (size, cut), *stop, body, &words) }
+    let words = Words::of(plan.design.language);
+    let drawn = steps.iter().map(|step| Drawn {
+        picture: draw_piece(plan, &step.cut, &step.body, &step.space, &seen(step, scale)),
+        words: said(plan, size, step, &words),
     });
-    let drawn: Vec<Step> = drawn.collect();
+    let drawn: Vec<Drawn> = drawn.collect();
     let title = named(plan, size, "steps-title");
     let told = drawn.iter().map(|step| format!("{}.", step.words.join(", ")));
     let description = std::iter::once(words.say("steps-about")).chain(told).collect::<Vec<_>>().join(" ");
@@ -158,9 +157,16 @@ pub fn steps(plan: &Plan, size: &SizePlan, options: &StepsOptions) -> Drawing {
     Drawing { bounds, title, description, language: plan.design.language, symbols: Default::default(), items }
 }
 
+/// A step on the page: its picture, and what is said under it.
+struct Drawn {
+    picture: Drawing,
+    words: Vec<String>,
+}
+
 /// What is said of a step, line by line.
-fn said(plan: &Plan, (size, cut): (&SizePlan, &SizePlan), stop: u32, body: &SideShape, words: &Words) -> Vec<String> {
-    let mut said = vec![words.with("steps-after", &[("round", Arg::Count(stop))])];
+fn said(plan: &Plan, size: &SizePlan, step: &Step, words: &Words) -> Vec<String> {
+    let Step { rounds, cut, body, .. } = step;
+    let mut said = vec![words.with("steps-after", &[("round", Arg::Count(*rounds))])];
     let fabric = |round: &&Round| round.stitch.row().build != Build::Slip;
     let Some(last) = cut.rounds.iter().rfind(fabric) else { return said };
     let shown = |value: Mm| numbers::length(value, plan.design.units, plan.design.language);
@@ -168,7 +174,7 @@ fn said(plan: &Plan, (size, cut): (&SizePlan, &SizePlan), stop: u32, body: &Side
     let across = plan.gauge(last.stitch).circumference(last.after) / PI;
     said.push(words.with("steps-across", &[("length", Arg::Text(&shown(across)))]));
     let say = |key: &str, value: Mm| words.with(key, &[("length", Arg::Text(&shown(value)))]);
-    let brimmed = plan.brim(size).and(size.parts.last()).is_some_and(|brim| brim.first <= stop);
+    let brimmed = plan.brim(size).and(size.parts.last()).is_some_and(|brim| brim.first <= *rounds);
     if lies_flat(body) || brimmed {
         return said;
     }
@@ -184,12 +190,12 @@ fn said(plan: &Plan, (size, cut): (&SizePlan, &SizePlan), stop: u32, body: &Side
 }
 
 /// The steps in rows, those of a row on one line, their words under them.
-fn laid(steps: Vec<Step>, columns: usize, cell: f64, letters: f64) -> (Vec<Item>, Rect) {
+fn laid(steps: Vec<Drawn>, columns: usize, cell: f64, letters: f64) -> (Vec<Item>, Rect) {
     let (mut items, mut top, mut number) = (Vec::new(), 0.0, 0);
     let wide = (cell + GAP) * columns as f64 - GAP;
     let mut steps = steps.into_iter().peekable();
     while steps.peek().is_some() {
-        let row: Vec<Step> = steps.by_ref().take(columns).collect();
+        let row: Vec<Drawn> = steps.by_ref().take(columns).collect();
         let high = row.iter().map(|step| step.picture.bounds.height()).fold(0.0, f64::max);
         let mut lines = 0;
         for (column, step) in row.into_iter().enumerate() {

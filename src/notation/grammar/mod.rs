@@ -51,6 +51,29 @@ pub(crate) struct Context<'i> {
     pub(crate) doubts: &'i RefCell<Vec<Doubt>>,
 }
 
+/// What parsers note down while they read, for whoever reads on.
+#[derive(Debug)]
+pub(crate) struct Notes {
+    pub(crate) furthest: Cell<usize>,
+    pub(crate) too_deep: Cell<bool>,
+    pub(crate) asides: RefCell<Vec<(usize, usize)>>,
+    pub(crate) doubts: RefCell<Vec<Doubt>>,
+}
+
+impl Default for Notes {
+    fn default() -> Self {
+        let furthest = Cell::new(usize::MAX);
+        Self { furthest, too_deep: Cell::default(), asides: RefCell::default(), doubts: RefCell::default() }
+    }
+}
+
+impl Notes {
+    pub(crate) fn context<'i>(&'i self, vocabulary: &'i Vocabulary, main: Stitch, own: &'i [OwnStitch]) -> Context<'i> {
+        let Self { furthest, too_deep, asides, doubts } = self;
+        Context { vocabulary, main, furthest, too_deep, asides, own, doubts }
+    }
+}
+
 pub(crate) type Input<'i> = Stateful<TokenSlice<'i, Token>, Context<'i>>;
 
 type Res<T> = Result<T, ()>;

@@ -250,7 +250,12 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     }
     let (before, (target, after)) = (opt(loops), place).parse_next(input)?;
     let loops = before.or(after);
-    let made = together_in_one(&items).ok_or(())?;
+    all_there(&items, (target, loops), start, input)
+}
+
+/// Stitches that all go to one place.
+fn all_there(items: &[Item], (target, loops): (Target, Option<Loops>), start: Place, input: &Input<'_>) -> Res<Clause> {
+    let made = together_in_one(items).ok_or(())?;
     let op = Op { into: Spot::Stitch, consumed: 1, made, loops: loops.unwrap_or_default() };
     if let Target::Next(Unit::Stitch(Some(kind)), ..) = target {
         input.state.doubts.borrow_mut().push(Doubt::Onto(start, kind));
@@ -285,12 +290,7 @@ pub(super) fn placed(input: &mut Input<'_>) -> Res<Clause> {
         return Err(());
     };
     opt(word(&["all"])).parse_next(input)?;
-    let made = together_in_one(&items).ok_or(())?;
-    let op = Op { into: Spot::Stitch, consumed: 1, made, loops: loops.unwrap_or_default() };
-    if let Target::Next(Unit::Stitch(Some(kind)), ..) = target {
-        input.state.doubts.borrow_mut().push(Doubt::Onto(start, kind));
-    }
-    Ok(Clause::Do(vec![item(all_in(op, target)?, start, input)]))
+    all_there(&items, (target, loops), start, input)
 }
 
 /// Stitches that are all made in one place, which is told elsewhere: `dc, ch 1, dc`, with brackets or without.
