@@ -31,7 +31,8 @@ impl Collector {
             let row = stitch.row();
             row.build == Build::Picot && u32::from(row.stems) == *chains
         });
-        let Some(picot) = known.filter(|_| slip && nth == *chains) else { return false };
+        // 0 is the stitch below them.
+        let Some(picot) = known.filter(|_| slip && (nth == *chains || nth == 0)) else { return false };
         let op = Op { into: Spot::Air, consumed: 0, ..Op::plain(picot) };
         let item = Item { act: Act::Run(op, Times::Exactly(1)), place: *place };
         self.items.pop();
@@ -53,7 +54,10 @@ impl Collector {
     }
 
     fn star(&mut self) {
-        if self.star.is_some() && self.star_end.is_none() {
+        if self.star == Some(self.items.len()) && self.star_end.is_none() {
+            // `*with white* sc around`: nothing is done between the two.
+            self.star = None;
+        } else if self.star.is_some() && self.star_end.is_none() {
             self.star_end = Some(self.items.len());
         } else {
             (self.star, self.star_end) = (Some(self.items.len()), None);
@@ -268,6 +272,11 @@ impl<'r> Builder<'r> {
         !self.collector.items.is_empty()
     }
 
+    /// True where no count can stand yet.
+    pub(crate) fn is_fresh(&self) -> bool {
+        self.nothing_yet() && self.round.same_as.is_none()
+    }
+
     fn nothing_yet(&self) -> bool {
         self.collector.items.is_empty() && self.collector.star.is_none() && self.round.begin.is_none()
     }
@@ -279,7 +288,10 @@ impl<'r> Builder<'r> {
             Clause::Ahead(times) => self.ahead = Some((self.collector.items.len(), times)),
             Clause::FromHook(nth, items) if self.has_work() && self.collector.picot(nth, &items) => {}
             Clause::FromHook(nth, items) => self.start_in_chain(nth, items),
-            Clause::Star => self.collector.star(),
+            Clause::Star => {
+                self.how_follows();
+                self.collector.star();
+            }
             Clause::Again(times, other, star) => {
                 if !self.collector.again(times, (other, star), place) {
                     self.broken(Some(
@@ -297,7 +309,11 @@ impl<'r> Builder<'r> {
             Clause::FormRing => self.form_ring(place),
             Clause::Join(joins, to) => {
                 // A join before anything else brings in the yarn.
-                if !(joins && self.nothing_yet()) {
+                let (chain, first) = (self.round.begin.is_some(), self.round.first == 1 || !self.round.numbered);
+                if joins && chain && first && !self.has_work() && self.round.foundation.is_none() {
+                    // `ch 20 and join`.
+                    self.form_ring(place);
+                } else if !(joins && self.nothing_yet()) {
                     self.round.joined = Some(joins);
                     self.round.joined_to = to;
                 }
@@ -358,15 +374,19 @@ impl<'r> Builder<'r> {
         self.report.add(Diagnostic::warning("turned-work", message).at(place).help(help));
     }
 
+    /// What follows `increase 6 sts evenly` tells how.
+    fn how_follows(&mut self) {
+        if let [Item { act: Act::Evenly { .. }, .. }] = self.collector.items[..] {
+            self.collector.items.clear();
+        }
+    }
+
     fn work(&mut self, items: Vec<Item>, place: Place) {
         // `sc around, inc in every 4th st` is one round, not two.
         if let [Item { act: Act::Repeat(_, Times::Around { .. }), .. }] = items[..] {
             self.plain_around();
         }
-        // What follows `increase 6 sts evenly` tells how.
-        if let [Item { act: Act::Evenly { .. }, .. }] = self.collector.items[..] {
-            self.collector.items.clear();
-        }
+        self.how_follows();
         if self.round.begin.is_none()
             && self.only_slips()
             && let [Item { act: Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, _), .. }] =
@@ -402,6 +422,27 @@ impl<'r> Builder<'r> {
     }
 
     fn start_in_chain(&mut self, nth: u32, items: Vec<Item>) {
+        if nth == 0 && self.round.begin.is_none() {
+            let message = "this goes into a chain that was made before, but none stands here that it can be";
+            let place = items.first().map_or(self.round.place, |item| item.place);
+            let help = "write the chain first: `ch 4, 11 dc in first ch made`, or `ch 3, sl st in 3rd ch from hook`";
+            return self.broken(Some(Diagnostic::error("no-such-chain", message).at(place).help(help)));
+        }
+        let chain = |item: &Item| match &item.act {
+            Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, Times::Exactly(1)) => {
+                Some(*chains)
+            }
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
+        };
+        // `ch 4 (counts as ch 1 and dc), 11 dc in first ch made`: one of the four is what all goes into.
+        if let (0, Some(begin), Some(of_it)) =
+            (nth, self.round.begin.as_mut(), self.collector.items.iter().map(chain).sum::<Option<u32>>())
+        {
+            begin.chains = begin.chains.saturating_add(of_it);
+            let chains = begin.chains;
+            self.collector.items.clear();
+            return self.start_in_chain(chains, items);
+        }
         self.collector.items.extend(items);
         self.round.from_hook = Some(nth);
         if let Some(begin) = self.round.begin.take() {

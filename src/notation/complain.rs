@@ -78,6 +78,10 @@ const KNOWN: &[&str] = &[
     "both",
     "remaining",
     "rem",
+    "inv",
+    "invisible",
+    "it",
+    "at",
     "following",
     "total",
 ];

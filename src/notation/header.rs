@@ -87,6 +87,13 @@ impl Line<'_> {
         self.dash(at) || matches!(self.word(at), Some("to" | "through" | "thru"))
     }
 
+    /// True where a dash between blanks leads from the number of one round to its work: `Rnd 1 – 6 sc in ring`.
+    fn works_on(&self, at: usize) -> bool {
+        let lead = matches!(self.tokens.get(at).map(|token| &token.kind), Some(Kind::Dash(true)));
+        let one = (0..at).rev().find_map(|word| self.word(word)).is_some_and(|word| !word.ends_with('s'));
+        lead && one && self.round(at + 1).is_none() && self.word(at + 2).is_some()
+    }
+
     /// What stands between rounds told one by one.
     fn and(&self, at: usize) -> bool {
         let sign = matches!(self.tokens.get(at).map(|token| &token.kind), Some(Kind::Sign(',' | '&' | '/' | '+')));
@@ -111,7 +118,8 @@ impl Line<'_> {
         let from = self.number(at).or_else(|| self.said(at).filter(|_| self.sign(at + 1)))?;
         // `R5–R7` names the round twice.
         let again = usize::from(self.round(at + 2).is_some());
-        let (to, length) = match self.number(at + 2 + again).filter(|_| self.range(at + 1)) {
+        let to = self.number(at + 2 + again).filter(|_| self.range(at + 1) && !self.works_on(at + 1));
+        let (to, length) = match to {
             Some(to) => (Some(to), at + 3 + again),
             None => self.listed(from, at + 1),
         };
@@ -278,6 +286,9 @@ mod tests {
             ("Rnd 5 (RS): sc", Some((Numbers::These(5, 5), 6))),
             ("Round 1 (right side): sc", Some((Numbers::These(1, 1), 7))),
             ("Rnd 6 - sc", Some((Numbers::These(6, 6), 3))),
+            ("R1 – 6sc in ring", Some((Numbers::These(1, 1), 3))),
+            ("Rnds 1 – 6 sc in ring", Some((Numbers::These(1, 6), 4))),
+            ("Round 1 – 6: sc", Some((Numbers::These(1, 6), 5))),
             ("1st rnd: sc", Some((Numbers::These(1, 1), 3))),
             ("3rd to 5th rounds: sc", Some((Numbers::These(3, 5), 5))),
             ("Second round: sc", Some((Numbers::These(2, 2), 3))),

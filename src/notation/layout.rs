@@ -26,6 +26,10 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
                 bold = length == 2 && double_star(rest);
                 length
             }
+            (false, _) if leads_to_count(rest) => {
+                token.kind = Kind::Dash(true);
+                0
+            }
             (_, _) if matches!(token.kind, Kind::Sign(sign) if adorns(sign)) => 1,
             (_, _) if bold && double_star(rest) => {
                 bold = false;
@@ -85,6 +89,19 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
     plain
 }
 
+/// `… x6 • 30`: an ornament between blanks, then a number, which ends the line.
+fn leads_to_count(tokens: &[Token]) -> bool {
+    let [bullet, number, rest @ ..] = tokens else { return false };
+    let adorned = matches!(bullet.kind, Kind::Sign(sign) if adorns(sign) && sign != '_' && sign != '`');
+    let plain = rest.iter().take_while(|token| !token.starts_line && !adornment(token));
+    let named = plain.clone().count() <= 1 && plain.clone().all(|token| token.word().is_some());
+    adorned && number.number().is_some() && !number.starts_line && apart(bullet, number) && named
+}
+
+fn adornment(token: &Token) -> bool {
+    matches!(token.kind, Kind::Sign(sign) if adorns(sign))
+}
+
 /// What follows behind tokens of this kind on the same line.
 fn past(rest: &[Token], kind: fn(&Kind) -> bool) -> &[Token] {
     let taken = rest.iter().take_while(|next| kind(&next.kind) && !next.starts_line).count();
@@ -100,10 +117,12 @@ fn apart(one: &Token, other: &Token) -> bool {
 fn abbreviated(word: &Token, stop: &Token, next: Option<&Token>) -> bool {
     const SHORT: &[&str] = &[
         "st", "sts", "sp", "sps", "rnd", "rnds", "rep", "beg", "ch", "chs", "tr", "sc", "dc", "hdc", "htr", "dtr",
-        "sl", "ss", "lp", "lps", "tog", "sk", "inc", "dec", "rem", "prev", "foll",
+        "sl", "ss", "lp", "lps", "tog", "sk", "inc", "dec", "inv", "rem", "prev", "foll",
     ];
-    const ON: &[&str] =
-        &["in", "into", "to", "of", "around", "from", "and", "at", "over", "on", "until", "st", "sts", "times", "next"];
+    const ON: &[&str] = &[
+        "in", "into", "to", "of", "around", "from", "and", "at", "over", "on", "until", "st", "sts", "times", "next",
+        "dec",
+    ];
     let short = word.word().is_some_and(|word| SHORT.contains(&word));
     let on = next.is_some_and(|next| !next.starts_line && next.word().is_some_and(|next| ON.contains(&next)));
     short && on && !apart(word, stop)

@@ -79,12 +79,22 @@ fn word(input: &mut Text<'_>) -> winnow::Result<Kind> {
     let word: &str = whole.parse_next(input)?;
     // `sc5` is `sc 5`, but the digits of `sc2tog` belong to it.
     let bare = word.trim_end_matches(|c: char| c.is_ascii_digit());
+    let bare = if bare.len() < word.len() { run_on(bare, "x") } else { run_on(run_on(word, "blo"), "flo") };
     if bare.len() < word.len() {
         input.reset(&start);
         let count = bare.chars().count();
         return take_while(count..=count, |_| true).map(|w: &str| Kind::Word(w.to_lowercase())).parse_next(input);
     }
     Ok(Kind::Word(word.to_lowercase()))
+}
+
+/// The stitch that stands before `x6` or `BLO` without a blank; else all of the word.
+fn run_on<'w>(word: &'w str, ending: &str) -> &'w str {
+    const STEMS: [&str; 8] = ["inc", "dec", "sc", "dc", "hdc", "tr", "htr", "dtr"];
+    let at = word.len().saturating_sub(ending.len());
+    let (Some(stem), Some(end)) = (word.get(..at), word.get(at..)) else { return word };
+    let splits = end.eq_ignore_ascii_case(ending) && STEMS.iter().any(|known| stem.eq_ignore_ascii_case(known));
+    if splits { stem } else { word }
 }
 
 fn sign(input: &mut Text<'_>) -> winnow::Result<Kind> {
@@ -204,6 +214,8 @@ mod tests {
     #[test]
     fn words_numbers_and_signs() {
         assert_eq!(kinds("Sc2tog 6x"), [word("sc2tog"), Kind::Number(6), word("x")]);
+        assert_eq!(kinds("incx6"), [word("inc"), word("x"), Kind::Number(6)]);
+        assert_eq!(kinds("scBLO"), [word("sc"), word("blo")]);
         assert_eq!(kinds("sc5, 2nd"), [word("sc"), Kind::Number(5), Kind::Sign(','), Kind::Ordinal(2)]);
         assert_eq!(
             kinds("ch-2 – 18 # not this"),

@@ -265,10 +265,18 @@ impl Reader<'_> {
             let at = input.eof_offset();
             let stopped = input.previous_tokens().next().is_some_and(|token| token.kind == Kind::Sign('.'));
             let may_end = stopped && builder.has_work();
+            let bracket = input.peek_token().is_some_and(|token| matches!(token.kind, Kind::Open(_)));
+            // `In a magic ring: 8 sc.` is work; before all work only a bracket holds a count.
+            let fresh = builder.is_fresh() && !bracket;
             let closing = |input: &mut Input<'_>| match may_end {
                 true => alt((grammar::closing_count, grammar::final_count)).parse_next(input),
+                false if fresh => Err(()),
                 false => grammar::closing_count(input),
             };
+            if fresh && input.peek_token().is_some_and(|token| token.kind == Kind::Dash(true)) {
+                input.next_token();
+                continue;
+            }
             if let Ok(Some(count)) = opt(closing).parse_next(&mut input) {
                 spans.push((range(at, input.eof_offset()), sense(&count)));
                 builder.add(count, span(tokens, at, input.eof_offset()));

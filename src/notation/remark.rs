@@ -7,6 +7,9 @@ use super::vocabulary::Vocabulary;
 const LEADS: &[&str] =
     &["attach", "embroider", "insert", "note", "photo", "picture", "remember", "see", "stuff", "stuffing", "tip"];
 
+/// Words that begin what in brackets explains the step before it.
+const EXPLAINS: &[&str] = &["by", "draw", "drawing", "pull", "pulling", "yarn", "yo", "yrh", "that"];
+
 /// Words that speak of work: what holds one is no remark.
 const WORK: &[&str] = &[
     "around", "beg", "blo", "bobble", "dec", "decrease", "each", "every", "even", "flo", "inc", "increase", "invdec",
@@ -47,7 +50,8 @@ pub(super) fn remark(tokens: &[Token], at: usize, vocabulary: &Vocabulary) -> Op
     if matches!(first.kind, Kind::Open(_)) {
         let end = rest.iter().position(|token| matches!(token.kind, Kind::Close(_)))?;
         let inside = rest.get(1..end)?;
-        let sure = inside.first().and_then(Token::word).is_some_and(|word| LEADS.contains(&word));
+        let sure =
+            inside.first().and_then(Token::word).is_some_and(|word| LEADS.contains(&word) || EXPLAINS.contains(&word));
         let words = inside.iter().any(|token| token.word().is_some());
         let flat = inside.iter().all(|token| !matches!(token.kind, Kind::Open(_)));
         return (flat && words && (sure || !works(inside, vocabulary))).then_some(end + 1);

@@ -5,8 +5,8 @@ use super::words::*;
 use super::work::together_word;
 use super::{Clause, Counting, Input, Res};
 use crate::craft::{Counted, Loops};
-use crate::notation::lex::Kind;
-use winnow::combinator::{alt, eof, opt, peek};
+use crate::notation::lex::{Kind, Token};
+use winnow::combinator::{alt, eof, opt, peek, repeat};
 use winnow::prelude::*;
 
 /// The end of the round, or what may follow its count.
@@ -50,20 +50,40 @@ pub(super) fn counts_list(input: &mut Input<'_>) -> Res<Vec<(u32, Counted)>> {
 
 /// The count of the round, in any of the usual positions.
 pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
-    let bracketed = (open, opt(sign('=')), opt(total_lead), counts_list, opt(sign('.')), close, count_follows)
-        .map(|(_, _, _, list, ..)| list);
+    let bracketed =
+        (open, opt(sign('=')), opt(total_lead), counts_list, opt(among), opt(sign('.')), close, count_follows)
+            .map(|(_, _, _, list, ..)| list);
     let dashed = (alt((dash, sign('='), sign(':'))), opt(total_lead), counts_list, opt(dash), end_or_pause)
         .map(|(_, _, list, ..)| list);
     let told = (total_lead, counts_list, end_or_pause).map(|(_, list, _)| list);
     let bare = (counts_list, end_or_pause)
         .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
-    let own = own_stitch.void();
-    let others = (open, number, alt((word(OTHERS), own)), close).value(Clause::Aside);
+    let others = (open, others, close).value(Clause::Aside);
     let made =
         (open, articles, opt(stitch), word(&["made", "complete", "completed", "formed"]), close).value(Clause::Aside);
     let right_or_wrong = alt((word(&["rs", "ws"]), (word(&["right", "wrong"]), word(&["side"])).void()));
     let side = (open, right_or_wrong, close).value(Clause::Aside);
     alt((alt((bracketed, dashed, told, bare)).map(Clause::Count), others, side, made)).parse_next(input)
+}
+
+/// `…, counting ch as 1 dc`: what is among the count.
+fn among(input: &mut Input<'_>) -> Res<()> {
+    let inside = take(|token: &Token| (!matches!(token.kind, Kind::Open(_) | Kind::Close(_))).then_some(()));
+    (opt(sign(',')), word(&["counting", "including", "incl"]), repeat::<_, (), (), _, _>(1.., inside))
+        .void()
+        .parse_next(input)
+}
+
+/// A list in which something stands that is no stitch, so that it can't be held against the round: `6 shells, 6 sc`.
+fn others(input: &mut Input<'_>) -> Res<()> {
+    let other = (number, alt((word(OTHERS), own_stitch.void()))).value(true);
+    let mut one = alt((other, counted.value(false)));
+    let mut any = one.parse_next(input)?;
+    let mut more = (alt((sign(','), word(&["and"]), sign('+'))), one);
+    while let Some((_, other)) = opt(more.by_ref()).parse_next(input)? {
+        any |= other;
+    }
+    if any { Ok(()) } else { Err(()) }
 }
 
 /// What leads to a count: `total`, `you should have`, `for a total of`.
@@ -140,16 +160,21 @@ fn counts_yes(input: &mut Input<'_>) -> Res<(Option<u32>, Counting)> {
     if let Some((_, number)) = opt(together_word).parse_next(input)? {
         return Ok((chain, Counting::Together(number)));
     }
+    // `ch 1 and dc`: the chain is told first.
+    let lead_chain =
+        (word(&["ch", "chain"]), opt(dash), number, alt((word(&["and"]), sign('+'))), articles, peek(stitch));
+    let first = opt(lead_chain.map(|(_, _, number, ..)| number)).parse_next(input)?;
     let named = alt((stitch.map(Some), stitches_word.value(None)));
     let (stitch, _, through) = (named, opt(stitches_word), opt((opt(preposition), loops))).parse_next(input)?;
     let loops = through.map_or(Loops::Both, |(_, loops)| loops);
     let word_chain = || word(&["ch", "chain"]);
     let chains = alt((
-        (word_chain(), opt(dash), number).map(|(_, _, number)| number),
+        (word_chain(), opt(dash), number, opt(word(SPACE))).map(|(_, _, number, _)| number),
         (number, opt(dash), word_chain()).map(|(number, ..)| number),
     ));
     let chains = opt((alt((sign(','), word(&["and"]), sign('+'))), chains)).parse_next(input)?;
-    Ok((chain, Counting::Yes(stitch, loops, chains.map_or(0, |(_, number)| number))))
+    let chains = chains.map(|(_, number)| number).or(first).unwrap_or(0);
+    Ok((chain, Counting::Yes(stitch, loops, chains)))
 }
 
 /// The chain that is spoken of: `this`, `the ch-3`, `turning ch of 3`.

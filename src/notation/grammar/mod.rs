@@ -25,7 +25,7 @@ use winnow::combinator::{alt, not, opt, peek, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 use words::*;
-use work::{bracket, item, placed, skip, work};
+use work::{bracket, item, number_before_count, placed, skip, work};
 
 pub(crate) use counts::final_count;
 pub(crate) use work::made_in_one;
@@ -198,16 +198,23 @@ fn as_round(input: &mut Input<'_>) -> Res<Clause> {
     let last = opt((tie, opt(round_word), number).map(|(.., number)| number));
     let often =
         opt(alt((word_more.map(|(number, more)| number + u32::from(more)), short_more.map(|(number, _)| number))));
-    (lead, opt(word(&["for"])), articles, round_word, number, last, often)
-        .map(|(.., first, last, often)| Clause::As(first, last.unwrap_or(first), often))
+    let numbered = (round_word, number, last).map(|(_, first, last)| (first, last.unwrap_or(first)));
+    // `same as 5th rnd`, `repeat 2nd and 3rd rnds`.
+    let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
+    let ordinals = (ordinal, opt((tie, ordinal).map(|(_, last)| last)), round_word);
+    let ordinals = ordinals.map(|(first, last, ())| (first, last.unwrap_or(first)));
+    (lead, opt(word(&["for"])), articles, alt((numbered, ordinals)), often)
+        .map(|(.., (first, last), often)| Clause::As(first, last, often))
         .parse_next(input)
 }
 
 /// What stands between clauses.
 pub(crate) fn separator(input: &mut Input<'_>) -> Res<()> {
-    let dash = take(|token: &Token| (token.kind == Kind::Dash(true)).then_some(()));
     let signs = alt((sign(','), sign(';'), sign('.'), sign(':'), sign('!'), sign('+')));
-    alt((signs, word(&["and", "then"]), (dash, peek(word(&["rep", "repeat"]))).void())).parse_next(input)
+    // A dash before a number leads to the count.
+    let goes_on = take(|token: &Token| token.word().map(drop));
+    let dash = take(|token: &Token| (token.kind == Kind::Dash(true) && !token.starts_line).then_some(()));
+    alt((signs, word(&["and", "then"]), (dash, not(number), peek(goes_on)).void())).parse_next(input)
 }
 
 /// Everything up to the next comma, semicolon, full stop or bracket.
@@ -223,14 +230,22 @@ fn rest_of_clause(input: &mut Input<'_>) -> Vec<Token> {
 
 /// `join`, `sl st to first sc to join`, `join to form a ring`.
 fn joining(input: &mut Input<'_>) -> Res<Clause> {
+    let one = number.verify(|number| *number == 1);
     let mut lead = alt((
         word(&["join", "form", "forming"]).value(true),
-        (stitch.verify(|stitch| *stitch == Stitch::SL_ST), preposition).value(false),
+        (opt(one), stitch.verify(|stitch| *stitch == Stitch::SL_ST), preposition).value(false),
         (word(&["invisible"]), word(&["join"])).value(true),
         (word(&["close", "closing"]), opt(articles), opt(round_word), word(&["with", "by"]), articles, peek(stitch))
             .value(true),
     ));
+    let closes = closes_chain(input);
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
     let sure = lead.parse_next(input)?;
+    // `ch 3, sl st in top of last sc made`: a picot.
+    if !sure && closes && opt(last_made).parse_next(input)?.is_some() {
+        let slip = Act::Run(Op::plain(Stitch::SL_ST), Times::Exactly(1));
+        return Ok(Clause::FromHook(0, vec![item(slip, start, input)]));
+    }
     if !sure && let Some(chains) = opt(first_space).parse_next(input)? {
         return Ok(Clause::SlipIntoSpace(chains));
     }
@@ -260,6 +275,22 @@ fn joining(input: &mut Input<'_>) -> Res<Clause> {
     Ok(Clause::Join(true, to))
 }
 
+/// True behind `ch 3,`.
+fn closes_chain(input: &Input<'_>) -> bool {
+    let mut before = input.previous_tokens().filter(|token| !matches!(token.kind, Kind::Sign(',') | Kind::Dash(_)));
+    let number = before.next().is_some_and(|token| token.number().is_some());
+    number && before.next().is_some_and(|token| matches!(token.word(), Some("ch" | "chain")))
+}
+
+/// `top of last sc made`, `last st`, `the st just made`.
+fn last_made(input: &mut Input<'_>) -> Res<()> {
+    let top = opt((word(&["top", "side", "front"]), word(&["of"]), articles));
+    let named = alt((stitches_word, stitch.void()));
+    let last = (word(&["last", "previous"]), named, opt(word(&["made", "worked"]))).void();
+    let just = (alt((stitches_word, stitch.void())), word(&["just"]), word(&["made", "worked"])).void();
+    (articles, top, alt((last, just))).void().parse_next(input)
+}
+
 /// `first ch-2 sp` and nothing more: its chains, 0 where they aren't told.
 fn first_space(input: &mut Input<'_>) -> Res<u32> {
     let space = |unit| match unit {
@@ -277,7 +308,8 @@ fn aside(input: &mut Input<'_>) -> Res<Clause> {
     let not_turn = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["turn"])).value(Clause::Aside);
     let hands = word(&[
         "fasten", "fo", "cut", "break", "end", "weave", "place", "pm", "move", "mark", "finish", "stuff", "leave",
-        "leaving", "sew", "sewing", "pull", "pulling", "draw", "thread", "secure", "close", "hide", "trim",
+        "leaving", "sew", "sewing", "pull", "pulling", "draw", "thread", "secure", "close", "hide", "trim", "being",
+        "taking", "careful",
     ]);
     let mut hands = (hands, rest_of_clause_parser).value(Clause::Aside);
     if let Some(found) = opt(alt((not_join, not_turn, word(&["turn"]).value(Clause::Turn)))).parse_next(input)? {
@@ -318,7 +350,7 @@ fn joining_yarn(input: &mut Input<'_>) -> Res<Clause> {
 /// Words that may name a yarn: up to the next stop, or where the next step is tied on: `with tide and sc in each st`.
 fn yarn_words(input: &mut Input<'_>) -> Res<Vec<String>> {
     let inside = take(|token: &Token| {
-        let sign = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':') | Kind::Open(_) | Kind::Close(_));
+        let sign = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':' | '*') | Kind::Open(_) | Kind::Close(_));
         let stop = sign || token.kind == Kind::Dash(true);
         (!stop && !matches!(token.word(), Some("and" | "then"))).then(|| token.show())
     });
@@ -460,8 +492,7 @@ fn ending(input: &mut Input<'_>) -> Res<Clause> {
 /// `6 times: sc, inc`: all that follows so often.
 fn ahead(input: &mut Input<'_>) -> Res<Clause> {
     let lead = (opt(word(&["rep", "repeat", "work"])), number, word(&["times", "x"]));
-    let follows = alt((sign(':'), peek(open)));
-    (lead, follows).map(|((_, number, ()), ())| Clause::Ahead(number)).parse_next(input)
+    (lead, sign(':')).map(|((_, number, ()), ())| Clause::Ahead(number)).parse_next(input)
 }
 
 fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
@@ -477,6 +508,15 @@ fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
     alt((named, bare)).parse_next(input)
 }
 
+/// `6 x` before a bracket with work in it.
+fn so_often(input: &mut Input<'_>) -> Res<u32> {
+    let counts = (open, opt(sign('=')), number, opt(alt((stitches_word, stitch.void()))), close);
+    (number, word(&["times", "x"]), not(counts), peek(open)).map(|(number, ..)| number).parse_next(input)
+}
+
+/// What may stand before a bracket.
+const WORK: &[&str] = &["rep", "repeat", "work", "crochet", "make", "do"];
+
 /// One clause, `depth` brackets deep.
 fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     // `*sc, inc* repeat 7 times` is told once the repeat itself is read.
@@ -487,7 +527,11 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let about = alt((count, counting, ring_start, joining_yarn, joining, round_loops));
     let simple =
         alt((about, aside, no_shaping, alt((ending, ahead, for_rounds, until, evenly)), as_round, again, star, colour));
-    if let Some(found) = opt(simple).parse_next(input)? {
+    // `6 x (sc, inc)` is no repeat of what stands before.
+    let ahead = (opt(word(WORK)), so_often);
+    if opt(peek(ahead)).parse_next(input)?.is_none()
+        && let Some(found) = opt(simple).parse_next(input)?
+    {
         return Ok(found);
     }
     if let Some(found) = opt(even).parse_next(input)? {
@@ -498,12 +542,18 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     }
     // `Repeat [sc, inc] around`, `work (sc, inc) 6 times`.
     let start = input.checkpoint();
-    opt(word(&["rep", "repeat", "work", "crochet", "make", "do"])).parse_next(input)?;
+    opt(word(WORK)).parse_next(input)?;
+    // `6 x (sc, inc)`.
+    let before = opt(so_often).parse_next(input)?;
     let bracketed = input.peek_token().is_some_and(|token| matches!(token.kind, Kind::Open(_)));
     if !bracketed {
         input.reset(&start);
     }
-    if bracketed { bracket(input, depth) } else { alt((skip, placed, work)).parse_next(input) }
+    if bracketed {
+        bracket(input, depth, before)
+    } else {
+        alt((skip, placed, work, number_before_count)).parse_next(input)
+    }
 }
 
 /// The count, where one stands here.

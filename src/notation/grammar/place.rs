@@ -67,7 +67,7 @@ pub(super) fn next(input: &mut Input<'_>) -> Res<Target> {
 pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     let within = (word(&["center", "centre", "middle", "top", "tip"]), word(&["of"]), articles);
     let lead = (articles, opt(within));
-    let ring = alt((magic, word(&["ring", "circle"])));
+    let ring = alt((magic, word(&["ring", "circle", "it"])));
     let join = (word(&["as"]), articles, opt(word(&["last"])));
     let join = (join, alt((word(&["join", "joining"]), stitch.void(), word(&["beg"]))), opt((opt(dash), opt(number))));
     let as_join = opt(join);
@@ -92,11 +92,14 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     );
     let base = base.value(Target::Same { space: false });
     let hook = (ordinal, word(&["ch", "chain"]), word(&["from"]), opt(word(&["the"])), word(&["hook"]));
+    // `in first ch made`: the chain that was made first, whichever that is from the hook.
+    let made = (ordinal.verify(|nth| *nth == 1), word(&["ch", "chain"]), word(&["made"])).value(Target::FromHook(0));
     (
         lead,
         alt((
             (opt(word(&["rem", "remaining"])), each).map(|(_, target)| target),
             hook.map(|(nth, ..)| Target::FromHook(nth)),
+            made,
             (ring).value(Target::Ring),
             same,
             base,

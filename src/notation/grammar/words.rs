@@ -118,7 +118,7 @@ pub(super) fn how_many(input: &mut Input<'_>) -> Res<Option<u32>> {
 }
 
 const CHAIN: &[&str] = &["ch", "chain"];
-const SPACE: &[&str] = &["sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps"];
+pub(super) const SPACE: &[&str] = &["sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps"];
 
 /// `2ch sp`, `2-ch sp`: a space under so many chains, and its tokens. With a blank, `2 ch sps` are two spaces.
 fn numbered_space(tokens: &[Token]) -> Option<(u32, usize)> {
@@ -186,7 +186,7 @@ pub(super) fn magic(input: &mut Input<'_>) -> Res<()> {
 
 pub(super) fn preposition(input: &mut Input<'_>) -> Res<()> {
     alt((
-        word(&["in", "into", "to", "on", "over", "through", "around", "round", "under"]),
+        word(&["in", "into", "inside", "to", "on", "over", "through", "around", "round", "under", "at"]),
         (word(&["working"]), word(&["in", "into"])).void(),
     ))
     .parse_next(input)

@@ -1,6 +1,6 @@
 //! Stitches, skips and brackets.
 
-use super::place::{Target, around, each, next, place, times};
+use super::place::{Target, around, each, next, place, short_more, space_alone, times};
 use super::words::*;
 use super::{Clause, DEEPEST, Input, Res, paused, separator};
 use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
@@ -39,8 +39,9 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
     let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count));
     let increase = (opt(stitch), word(&["inc", "increase", "incs"]))
         .map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
-    let decrease = (opt(stitch), word(&["dec", "decrease", "decs", "invdec"]))
-        .map(move |(stitch, _)| Op::decrease(stitch.unwrap_or(main), 2));
+    let unseen = || opt(word(&["inv", "invisible"]));
+    let decrease = (unseen(), opt(stitch), unseen(), word(&["dec", "decrease", "decs", "invdec"]))
+        .map(move |(_, stitch, ..)| Op::decrease(stitch.unwrap_or(main), 2));
     // `increase 1 in next st` is one increase.
     let one = || opt((take(|token: &Token| token.number().filter(|number| *number == 1)), peek(preposition)));
     let own = own_stitch.map(|made| Op { into: Spot::Stitch, consumed: 1, made, loops: Loops::Both });
@@ -74,17 +75,26 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
     }
     opt((word(&["beg", "beginning", "turning", "starting"]), peek(word(&["ch", "chain"])))).parse_next(input)?;
-    let what = what(input)?;
+    if let Some(act) = opt(run_together).parse_next(input)? {
+        return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
+    }
+    articles(input)?;
+    let mut what = what(input)?;
     let plain = matches!(what.op.made, Made::Same(_, 1)) && what.op.into == Spot::Stitch;
     if let Made::Same(Stitch::CH, _) = what.op.made {
         let after = opt((opt(dash), number)).parse_next(input)?.map(|(_, number)| number);
         let chains = Op::chains(after.or(what.number).unwrap_or(1));
         return Ok(Clause::Do(vec![item(Act::Run(chains, Times::Exactly(1)), place_of_work, input)]));
     }
+    // `sc 6 in ring` is `6 sc in ring`.
+    if what.number.is_none() && plain {
+        what.number = opt((number, peek((peek(preposition), place))).map(|(number, _)| number)).parse_next(input)?;
+    }
     let each_round = (preposition, word(&["each", "every", "both", "all"]), round_word);
     let each_round = what.number.is_some() && opt(peek(each_round)).parse_next(input)?.is_some();
     let bare = next.map(|target| (target, None));
     let bare = (peek(word(&["next"])), bare).map(|(_, found)| found);
+    let over = opt(peek(word(&["over", "across"]))).parse_next(input)?.is_some();
     if !each_round && let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
         let hook = match (target, &what.op.made) {
             (Target::FromHook(nth), Made::Same(stitch, 1)) => Some((nth, Op::plain(*stitch))),
@@ -92,6 +102,7 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         };
         let act = match &hook {
             Some((_, op)) => Act::Run(op.clone(), Times::Exactly(what.number.unwrap_or(1))),
+            None if over => over_several(&what, target).map_or_else(|| aim(&what, target, loops), Ok)?,
             None => aim(&what, target, loops)?,
         };
         let mut items = vec![item(act, place_of_work, input)];
@@ -106,7 +117,8 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         {
             input.state.doubts.borrow_mut().push(Doubt::Each(place_of_work));
         }
-        let mut more = (word(&["and"]), opt(preposition), alt((each, next))).map(|(_, _, target)| target);
+        let mut more =
+            (word(&["and"]), opt(preposition), articles, alt((each, next, space_alone))).map(|(.., target)| target);
         while let Some(target) = opt(more.by_ref()).parse_next(input)? {
             items.push(item(aim(&what, target, loops)?, place_of_work, input));
         }
@@ -132,7 +144,10 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     };
     let often = match (what.number, plain) {
         (Some(number), _) => Times::Exactly(number),
-        (None, true) => opt(alt((around, number.map(Times::Exactly)))).parse_next(input)?.unwrap_or(Times::Exactly(1)),
+        (None, true) => {
+            let often = alt((short_more.map(|(number, _)| number), number)).map(Times::Exactly);
+            opt(alt((around, often))).parse_next(input)?.unwrap_or(Times::Exactly(1))
+        }
         (None, false) => {
             let after = alt((times, around, number.map(Times::Exactly)));
             opt(after).parse_next(input)?.unwrap_or(Times::Exactly(1))
@@ -142,6 +157,28 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         input.state.doubts.borrow_mut().push(Doubt::Bare(place_of_work));
     }
     Ok(Clause::Do(vec![item(Act::Run(op, often), place_of_work, input)]))
+}
+
+/// `2 sc inc x 6`: without a comma, both so often.
+fn run_together(input: &mut Input<'_>) -> Res<Act> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let up = word(&["inc", "increase"]).value(true);
+    let down = word(&["dec", "decrease"]).value(false);
+    let (number, stitch, up, times) = (number, stitch, alt((up, down)), times).parse_next(input)?;
+    let shaped = if up { Op::increase(stitch, 2) } else { Op::decrease(stitch, 2) };
+    let body = [(Op::plain(stitch), number), (shaped, 1)];
+    let body = body.map(|(op, number)| Item { act: Act::Run(op, Times::Exactly(number)), place: start });
+    Ok(Act::Repeat(body.to_vec(), times))
+}
+
+/// `2-dc cluster over next 2 sts`: so many stitches together.
+fn over_several(what: &What, target: Target) -> Option<Act> {
+    let Target::Next(Unit::Stitch(None), Times::Exactly(stitches), false) = target else { return None };
+    let Made::Same(cluster, 1) = what.op.made else { return None };
+    let row = cluster.row();
+    let leg = cluster.built_of().filter(|_| row.build == Build::Cluster && what.number.is_none())?;
+    let fits = stitches > 1 && u32::from(row.stems) == stitches;
+    fits.then(|| Act::Run(Op::decrease(leg, stitches), Times::Exactly(1)))
 }
 
 /// `inc in every 4th st`: a stitch in each of three, then an increase, all the way round; a decrease takes two of them.
@@ -225,7 +262,7 @@ pub(super) fn skip(input: &mut Input<'_>) -> Res<Clause> {
 }
 
 /// Brackets: a repeat, or stitches that all go in one place.
-pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
+pub(super) fn bracket(input: &mut Input<'_>, depth: u32, before: Option<u32>) -> Res<Clause> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
     open(input)?;
     if depth >= DEEPEST {
@@ -243,6 +280,9 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
         });
     }
     let items = crate::notation::assemble::items(body).ok_or(())?;
+    if let Some(often) = before {
+        return Ok(Clause::Do(vec![item(Act::Repeat(items, Times::Exactly(often)), start, input)]));
+    }
     opt(word(&["all"])).parse_next(input)?;
     opt((alt((sign('*'), sign(','), sign(';'))), peek(word(&["rep", "repeat"])))).parse_next(input)?;
     if let Some(often) = opt(times).parse_next(input)? {
@@ -340,6 +380,14 @@ fn bare_number(input: &mut Input<'_>) -> Res<Clause> {
     let main = input.state.main;
     let pause = alt((sign(',').void(), sign(';').void(), close));
     let (number, ()) = (number, peek(pause)).parse_next(input)?;
+    Ok(Clause::Do(vec![item(Act::Run(Op::plain(main), Times::Exactly(number)), start, input)]))
+}
+
+/// The number of `inc, 2 (20)`, at the end of all work.
+pub(super) fn number_before_count(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let main = input.state.main;
+    let (number, _) = (number, peek((open, super::counts::counts_list, close))).parse_next(input)?;
     Ok(Clause::Do(vec![item(Act::Run(Op::plain(main), Times::Exactly(number)), start, input)]))
 }
 

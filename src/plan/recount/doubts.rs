@@ -64,7 +64,7 @@ pub(super) fn variants(written: &WrittenRound) -> Vec<Variant> {
         && let Act::Run(op, Times::Exactly(times @ 2..)) = &last.act
         && !body.is_empty()
         && bare(last, &written.doubts)
-        && op.made != Made::Same(Stitch::SC, 1)
+        && *op != Op::plain(Stitch::SC)
     {
         let once = Item { act: Act::Run(op.clone(), Times::Exactly(1)), place: last.place };
         let all = Act::Repeat([body, &[once]].concat(), Times::Exactly(*times));

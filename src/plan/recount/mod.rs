@@ -17,7 +17,7 @@ mod telling;
 use crate::craft::{Foundation, Round, Stitch, Terms};
 use crate::design::{Design, Said, Work};
 use crate::limits;
-use crate::notation::{Source, Stated, WrittenRound, read};
+use crate::notation::{Covers, Source, Stated, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::Mm;
 use one::round;
@@ -367,6 +367,10 @@ impl<'a> Counter<'a> {
         match &written.stated {
             None => self.uncounted.push((round.number, round.after, written.place)),
             Some(stated) => {
+                // Spaces alone say nothing of the stitches between them.
+                if stated.covers == Covers::Spaces {
+                    self.uncounted.push((round.number, round.after, written.place));
+                }
                 if let Some(complaint) = nearest::other_kinds(stated, round, self.rules) {
                     self.report.add(complaint);
                 }

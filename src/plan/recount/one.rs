@@ -94,6 +94,8 @@ pub(super) fn round(
     one.tell_kinds(&reading, &outcome);
     one.tell_chain(&reading);
     one.tell_repeat(&reading);
+    one.tell_passed(&reading);
+    let foundation = if one.passes_chains(&reading) { Foundation::Ring } else { foundation };
     let taught = one.written.begin.filter(|begin| begin.counts.is_none() && one.written.stated.is_some());
     let taught = taught.filter(|_| counting != idle).map(|begin| (one.key(&begin), counting));
     // Found once, here: the round above may be worked into them.
@@ -291,6 +293,12 @@ impl One<'_> {
         false
     }
 
+    /// True where the chains passed over at the start of the piece are its first stitch: a ring and a chain that counts.
+    pub(super) fn passes_chains(&self, reading: &Reading) -> bool {
+        let counts = matches!(reading.begin, Begin::Chain { counts: true, .. });
+        counts && reading.base == Base::Ring && self.written.begin.is_none() && self.written.from_hook.is_some()
+    }
+
     fn stopped(&mut self, stop: Stop, reading: &Reading) -> Option<Counted> {
         match stop {
             Stop::Because(complaint) => self.report.add(complaint),
@@ -304,6 +312,7 @@ impl One<'_> {
     }
 
     fn finish(&self, reading: Reading, outcome: Outcome, flat: bool) -> Round {
+        let passed = self.passes_chains(&reading);
         let (mut ops, mut groups) = (outcome.ops, outcome.groups);
         let mut before = outcome.used;
         // Chains go under no loop; they are only told with the others where the whole round is under one.
@@ -342,7 +351,12 @@ impl One<'_> {
             place: Some(self.written.place),
             said: None,
         };
-        Round { said: Some(self.said(&round, groups)), ..round }
+        let mut said = self.said(&round, groups);
+        // It is printed as from a ring, so its author's words don't fit.
+        if passed {
+            said.own = None;
+        }
+        Round { said: Some(said), ..round }
     }
 
     /// What its author said of the round, which adds up.

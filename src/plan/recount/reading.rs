@@ -56,7 +56,8 @@ impl One<'_> {
             return Some(self.along_chain(base));
         }
         let Some(turning) = self.written.begin else {
-            return Some(vec![Reading::new(base, Vec::new(), plain)]);
+            let as_written = Reading::new(base, Vec::new(), plain);
+            return Some(self.passed_chains(base).into_iter().chain([as_written]).collect());
         };
         let Ok(chains) = u8::try_from(turning.chains) else {
             let message = format!("a round can't begin with {} chains", turning.chains);
@@ -126,6 +127,16 @@ impl One<'_> {
             readings.push(self.slips_as_stitches(base, turning, plain));
         }
         Some(readings)
+    }
+
+    /// `ch 4, 11 dc in 4th ch from hook`: the chains passed over are the first stitch, where that is a tall one.
+    fn passed_chains(&self, base: Base) -> Option<Reading> {
+        let nth = self.written.from_hook.filter(|_| base == Base::Ring)?;
+        let stitch = first_stitch(&self.written.items)?;
+        let chains = u8::try_from(nth.checked_sub(1)?).ok()?;
+        let tall = stitch.row().steps > 0 && chains >= stitch.row().turning && chains > 1;
+        let begin = Begin::Chain { chains, counts: true };
+        tall.then(|| Reading::new(base, vec![Op::into_ring(stitch)], begin))
     }
 
     /// The slip stitches before the chain as stitches of the round, and the chain as a bridge between them.

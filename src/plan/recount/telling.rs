@@ -45,6 +45,17 @@ impl One<'_> {
         self.report.add(Diagnostic::warning("chain-unsaid", message).at(turning.place).help(help));
     }
 
+    /// Says where the chains passed over at the start are taken for the first stitch.
+    pub(super) fn tell_passed(&mut self, reading: &Reading) {
+        if !self.passes_chains(reading) {
+            return;
+        }
+        let message = "the chains passed over at the start count as the first stitch";
+        let help = "it is printed as a ring with a chain that counts, which makes the same round; where they don't count, \
+                    say so by the count of the round";
+        self.report.add(Diagnostic::note("chains-passed", message).at(self.written.place).help(help));
+    }
+
     /// Says where the count alone makes a round repeat all of its words; once, since who writes so does it all through.
     pub(super) fn tell_repeat(&mut self, reading: &Reading) {
         if reading.how != doubts::REPEATED || self.report.diagnostics.iter().any(|known| known.code == "repeat-implied")
