@@ -83,6 +83,9 @@ pub(super) struct Draw {
     /// Schematic with all sizes nested
     #[arg(long)]
     all_sizes: bool,
+    /// Schematic of a hat as worn, its head in grey
+    #[arg(long, conflicts_with = "all_sizes")]
+    worn: bool,
     /// Piece seen from this height over the horizon, from 0° (in front) to 90° (above)
     #[arg(long, value_name = "ANGLE", value_parser = |text: &str| angle(text, 90.0))]
     from: Option<Angle>,
@@ -120,6 +123,7 @@ impl Draw {
             tiles: self.tiles.clone(),
             all_symbols: self.all_symbols,
             all_sizes: self.all_sizes,
+            worn: self.worn,
             from: self.from,
             turn: self.turn,
             parallel: self.parallel,

@@ -167,6 +167,22 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
         let (width, dashes) = FOLD;
         lines.push(stroke_line("fold", Ink::BLACK, width, dashes, words.say("key-fold")));
     }
+    if size.parts.last().is_some_and(|part| size.stacking(part).polygon.is_some()) {
+        let mut path = BezPath::new();
+        path.move_to((-0.8, 0.5));
+        path.line_to((0.0, -0.5));
+        path.line_to((0.8, 0.5));
+        let stroke = Stroke { width: 0.35, ink: Ink::BLACK, ends: Ends::Round, dashes: Vec::new() };
+        let picture = vec![Item::Path(PathItem { path, fill: None, stroke: Some(stroke) })];
+        let extent = Rect::new(-1.0, -1.0, 1.0, 1.0);
+        lines.push(Line {
+            id: "corner".to_owned(),
+            picture,
+            extent,
+            short: String::new(),
+            name: words.say("key-corner"),
+        });
+    }
     lines.extend(colour_lines(plan, size, options));
     lines
 }

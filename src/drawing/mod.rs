@@ -22,5 +22,5 @@ pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
 pub use piece::{PieceOptions, StepsOptions, draw_piece, piece, relaxed, steps, stops};
 pub use rowtable::{RowTableOptions, row_table};
-pub use schematic::{SchematicOptions, schematic};
+pub use schematic::{SchematicOptions, schematic, worn};
 pub use symbols::Sign;

@@ -6,7 +6,7 @@
 use serde::Serialize;
 
 use crate::craft::{Loops, Round, Terms, abbreviation};
-use crate::geometry::SideShape;
+use crate::geometry::{Holds, SideShape, Sits, Worn};
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction};
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
@@ -37,6 +37,8 @@ struct SizeJson<'a> {
     step_down: Vec<&'static str>,
     parts: Vec<PartJson<'a>>,
     yarn: Vec<YarnJson<'a>>,
+    /// How a hat sits on its head.
+    worn: Option<WornJson>,
     warnings: &'a [String],
 }
 
@@ -59,6 +61,29 @@ struct RoundJson<'a> {
     radius_mm: f64,
     height_mm: f64,
     hoop_strain: f64,
+    /// The same on the head, with the height below its top.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    on_head: Option<OnHeadJson>,
+}
+
+#[derive(Serialize)]
+struct OnHeadJson {
+    radius_mm: f64,
+    height_mm: f64,
+    hoop_strain: f64,
+}
+
+#[derive(Serialize)]
+struct WornJson {
+    /// What a tape over the head reads from its top down to the edge, and down to the brow and below the ears.
+    tape_to_edge_mm: f64,
+    tape_to_brow_mm: f64,
+    tape_over_ears_mm: f64,
+    sits: &'static str,
+    /// The round that grips most, and by what share of its own width the head stretches it.
+    tightest_round: u32,
+    grip: f64,
+    holds: &'static str,
 }
 
 #[derive(Serialize)]
@@ -129,6 +154,12 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
         let (radius, height, strain) = (mm(at.radius), mm(at.height), tidy(at.hoop_strain, 4));
         RoundJson { radius_mm: radius, height_mm: height, hoop_strain: strain, ..round(plan, size, one, &writer) }
     });
+    let on_head = |index: usize| {
+        let at = shape.worn.as_ref()?.rounds.get(index)?;
+        let strain = tidy(at.hoop_strain, 4);
+        Some(OnHeadJson { radius_mm: mm(at.radius), height_mm: mm(at.height), hoop_strain: strain })
+    };
+    let rounds = rounds.enumerate().map(|(index, round)| RoundJson { on_head: on_head(index), ..round });
     SizeJson {
         name: &size.name,
         head_mm: size.head.map(mm),
@@ -139,6 +170,7 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
         step_down: size.step_down.iter().map(|stitch| abbreviation(*stitch, plan.design.terms)).collect(),
         parts: size.parts.iter().map(|own| part(size, own)).collect(),
         yarn: size.yarn.iter().map(|one| yarn(plan, one)).collect(),
+        worn: shape.worn.as_ref().map(worn),
         warnings: &size.warnings,
     }
 }
@@ -167,6 +199,31 @@ fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, writer: &Writer<
         radius_mm: 0.0,
         height_mm: 0.0,
         hoop_strain: 0.0,
+        on_head: None,
+    }
+}
+
+fn worn(worn: &Worn) -> WornJson {
+    let [brow, ears] = worn.marks();
+    WornJson {
+        tape_to_edge_mm: mm(worn.tape),
+        tape_to_brow_mm: mm(brow),
+        tape_over_ears_mm: mm(ears),
+        sits: match worn.sits() {
+            Sits::Top => "above the brow",
+            Sits::Brow => "to the brow",
+            Sits::Between => "between brow and ears",
+            Sits::Ears => "over the ears",
+            Sits::Below => "below the ears",
+        },
+        tightest_round: worn.tightest as u32 + 1,
+        grip: tidy(worn.grip, 4),
+        holds: match worn.holds() {
+            Holds::Slips => "slips",
+            Holds::Rests => "rests",
+            Holds::Grips => "grips",
+            Holds::Pinches => "pinches",
+        },
     }
 }
 

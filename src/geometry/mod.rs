@@ -7,9 +7,11 @@ pub mod mesh;
 pub mod piece;
 pub mod rings;
 
+mod head;
 mod shape;
 pub mod sideview;
 
+pub use head::HeadForm;
 pub use shape::predict;
 pub use sideview::{SideView, side_view};
 
@@ -24,6 +26,8 @@ pub struct SideShape {
     pub rounds: Vec<RoundShape>,
     /// Rounds that will ruffle, cup, bind or stand up as a ridge.
     pub findings: Vec<Finding>,
+    /// How it sits on its head; nothing for what isn't worn or has no crown.
+    pub worn: Option<Worn>,
 }
 
 /// Where the top edge of a round comes to lie.
@@ -37,6 +41,51 @@ pub struct RoundShape {
     pub hoop_strain: f64,
     /// Stretch of the round's height along the fabric, as a fraction.
     pub slant_strain: f64,
+}
+
+/// A hat on the head that it is made for.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Worn {
+    /// The head; its top is where heights begin.
+    pub head: HeadForm,
+    /// One entry a round, in order: strains against the fabric at rest.
+    pub rounds: Vec<RoundShape>,
+    /// Index of the round at its edge, before any brim.
+    pub edge: usize,
+    /// What a tape over the head reads from its top down to the edge.
+    pub tape: Mm,
+    /// Stretch of the round that grips the head most; below nought what the hat is wider than the head.
+    pub grip: f64,
+    /// Index of that round.
+    pub tightest: usize,
+}
+
+/// How far down a head a hat reaches.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sits {
+    /// Above the brow.
+    Top,
+    /// To the brow.
+    Brow,
+    /// Between the brow and the bottom of the ears.
+    Between,
+    /// Over the ears.
+    Ears,
+    /// Further down.
+    Below,
+}
+
+/// How a hat holds on to a head.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Holds {
+    /// No round is tight: it slips.
+    Slips,
+    /// It rests on the head.
+    Rests,
+    /// It holds.
+    Grips,
+    /// It is too tight to be worn for long.
+    Pinches,
 }
 
 /// What a round will do that the maker may not want.

@@ -136,7 +136,7 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
     let (top, foot) = if top.is_finite() { (top, foot) } else { (0.0, 0.0) };
     let upright = raw.iter().map(|p| Point::new(p.x, if turned { foot - p.y } else { p.y - top }));
     let mut outline: Vec<Point> = upright.collect();
-    from_corner_to_corner(size, &mut outline);
+    from_corner_to_corner(plan, size, shape, &mut outline);
     let reach = outline.iter().map(|p| p.x).fold(0.0, f64::max);
     let closed = closes(shape, reach);
     let extents = parts(plan, size, &outline);
@@ -168,11 +168,17 @@ fn closes(shape: &SideShape, reach: f64) -> bool {
     }
 }
 
-/// Draws out what is a polygon, whose predicted radius is that to its sides, as it is seen from corner to corner.
-fn from_corner_to_corner(size: &SizePlan, outline: &mut [Point]) {
+/// Draws out what is a polygon, whose predicted radius is that to its sides, as it is seen from corner to corner: half the
+/// way between the corners that its counts make, stretched as it is.
+fn from_corner_to_corner(plan: &Plan, size: &SizePlan, shape: &SideShape, outline: &mut [Point]) {
     for (part, polygon) in size.parts.iter().zip(size.polygons().into_iter().flatten()) {
-        for point in outline.iter_mut().take(part.last as usize + 1).skip(part.first as usize) {
-            point.x /= polygon.half().cos();
+        for edge in polygon.first.max(part.first) as usize..=part.last as usize {
+            let around = circumference(plan, size, edge).mm();
+            let corner = around / (2.0 * f64::from(polygon.corners) * polygon.half().sin());
+            let strain = edge.checked_sub(1).and_then(|round| shape.rounds.get(round)).map_or(0.0, |at| at.hoop_strain);
+            if let Some(point) = outline.get_mut(edge) {
+                point.x = corner * (1.0 + strain);
+            }
         }
     }
 }

@@ -35,7 +35,7 @@ pub(super) struct Solved<'a> {
     pub(super) growth: (f64, f64),
     pub(super) units: Units,
     pub(super) gauges: &'a [(Stitch, Gauge)],
-    /// What each preference comes to, its own first: numbers of repeats, and stitches of the farthest round. Empty where all agree.
+    /// What each preference comes to, its own first: kinds of rounds, and stitches of the farthest round. Empty where all agree.
     pub(super) views: Vec<(Preference, usize, f64)>,
 }
 
@@ -160,14 +160,14 @@ impl Solved<'_> {
     /// What the other preferences would cost against this one.
     fn preferences(&self) -> Option<String> {
         let width = self.gauge.width.mm();
-        let told = |(prefer, words, far): &(Preference, usize, f64)| {
+        let told = |(prefer, kinds, far): &(Preference, usize, f64)| {
             let name = match prefer {
                 Preference::Easy => "easy",
                 Preference::Balanced => "balanced",
                 Preference::Close => "close",
             };
-            let noun = if *words == 1 { "number" } else { "numbers" };
-            format!("{name} has {words} {noun} of repeats and strays {} at most", length(far * width, self.units))
+            let noun = if *kinds == 1 { "kind" } else { "kinds" };
+            format!("{name} has {kinds} {noun} of rounds and strays {} at most", length(far * width, self.units))
         };
         let (own, others) = self.views.split_first()?;
         let others: Vec<String> = others.iter().map(told).collect();

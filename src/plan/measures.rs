@@ -41,6 +41,13 @@ impl Plan {
         depth(&self.design, size)
     }
 
+    /// Number of the round at the edge of a hat, before any brim; nothing for what isn't worn or has no crown.
+    pub fn edge(&self, size: &SizePlan) -> Option<u32> {
+        self.depth(size)?;
+        let brim = usize::from(self.brim_part(size).is_some());
+        size.parts.get(size.parts.len().checked_sub(brim + 1)?).map(|part| part.last)
+    }
+
     /// The part that folds down over the one before it: the last of a basket, where its first round is worked into the
     /// front loops.
     pub fn folded<'a>(&self, size: &'a SizePlan) -> Option<&'a PartPlan> {

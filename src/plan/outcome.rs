@@ -5,13 +5,20 @@
 
 use super::SizePlan;
 use super::solve::Solver;
-use crate::craft::{Build, Round};
-use crate::design::Design;
+use super::strays::WIDEST;
+use crate::craft::{Build, Foundation, Round};
+use crate::design::{Body, Design, Preference, Tolerance};
 use crate::report::{Diagnostic, Report};
-use crate::units::{Mm, tidy};
+use crate::units::{EPSILON, Mm, tidy};
 
 /// Share of a measure under which nobody can tell a difference with a tape: half a per cent.
 const UNSEEN: f64 = 0.005;
+/// Share of a measure within which a miss is only noted where the design says no tolerance.
+const USUAL: f64 = 0.025;
+/// Share of its measure by which a hat that comes out is another size: sizes of heads are 3 to 5 % apart.
+const OUT_OF_REACH: f64 = 0.15;
+/// Rounds of no more stitches than this can't come much nearer than they do.
+const FEW: u32 = 20;
 
 impl Solver<'_> {
     /// The finished circumference at rest: that of the round where the size's own measure is taken. It is taken where a
@@ -36,6 +43,33 @@ impl Solver<'_> {
         nearest.unwrap_or(wanted)
     }
 
+    /// Refuses a hat of solved parts and few stitches that comes out so far over its head that it is another size.
+    pub(super) fn reaches(&mut self, finished: Mm) -> Option<()> {
+        let wanted = self.size.around;
+        let solved = self.design.parts.iter().all(|part| matches!(part.body, Body::Profile(_)));
+        let crowned = self.design.kind.row().worn && solved && self.foundation == Foundation::Ring;
+        // A piece that closes again is no hat, and ends with few stitches however wide it is.
+        let widest = self.rounds.iter().map(|round| round.after).max();
+        let few = self.rounds.last().is_some_and(|last| last.after <= FEW && Some(last.after) == widest);
+        let far = wanted > Mm::ZERO && finished - wanted > wanted * OUT_OF_REACH;
+        if !crowned || !few || !far {
+            return Some(());
+        }
+        let cm = |length: Mm| tidy(length.cm(), 1);
+        let head = self.size.head.map_or(wanted, |head| head * (finished / wanted));
+        let message = format!(
+            "size {} can't be reached: whole rounds come no nearer than {} cm around, and {} cm were asked for",
+            self.size.name,
+            cm(finished),
+            cm(wanted)
+        );
+        let help = format!(
+            "make it for a head of {} cm or so, or work it in a shorter stitch or in finer yarn, with a swatch of that",
+            cm(head)
+        );
+        self.refuse("head-out-of-reach", self.size.place, message, &help)
+    }
+
     /// Warns where what comes out misses what was asked for by more than the tolerance.
     pub(super) fn missed(&mut self, finished: Mm) {
         let wanted = self.size.around;
@@ -55,13 +89,37 @@ impl Solver<'_> {
             tidy(wanted.cm(), 1),
             tidy((off / wanted).abs() * 100.0, 1)
         );
-        let width = self.rounds.last().map_or(Mm::ZERO, |round| self.gauge(round.stitch).width);
-        let help = if off.abs() <= width / 2.0 {
-            "no whole count comes nearer; ask for what comes out, or say with a wider `tolerance` that this will do"
+        let help = self.cure(off, wanted);
+        let solved = self.design.parts.iter().all(|part| matches!(part.body, Body::Profile(_)));
+        // Where nobody said how near, what the solver chose is no mistake of the design's.
+        if solved && self.design.tolerance == Tolerance::Usual && off.abs() <= wanted * USUAL {
+            self.report.add(Diagnostic::note("misses-size", message).at(self.size.place).help(help));
         } else {
-            "`prefer: close` keeps nearer to the measures; a wider `tolerance` says that this will do"
-        };
-        self.warn("misses-size", self.size.place, message, help);
+            self.warn("misses-size", self.size.place, message, &help);
+        }
+    }
+
+    /// What helps where a size misses its measure: what can be written into the design.
+    fn cure(&self, off: Mm, wanted: Mm) -> String {
+        // Rounded up, so that what is written is enough.
+        let enough = ((off / wanted).abs() * 200.0 + EPSILON).ceil() / 2.0;
+        let allowed = format!("`tolerance: {} %` says that this will do", tidy(enough, 1));
+        let gauge = self.rounds.last().map(|round| self.gauge(round.stitch));
+        let stitches = gauge.map_or(0.0, |gauge| (off / gauge.width).abs().round());
+        let written = self.design.parts.iter().any(|part| matches!(part.body, Body::Written(_)));
+        match () {
+            () if enough > WIDEST * 100.0 => {
+                let side = if off > Mm::ZERO { "fewer" } else { "more" };
+                format!(
+                    "its widest round wants about {stitches} stitches {side}; or ask for the measure that comes out"
+                )
+            }
+            () if stitches < 1.0 => format!("no whole count comes nearer; {allowed}"),
+            () if !written && self.design.prefer != Preference::Close => {
+                format!("`prefer: close` keeps nearer to the measures; {allowed}")
+            }
+            () => format!("no other counts keep to the rest of the design as well; {allowed}"),
+        }
     }
 }
 
@@ -80,7 +138,7 @@ pub(super) fn alike(design: &Design, sizes: &mut [SizePlan], report: &mut Report
         );
         size.warnings.push(message.clone());
         let place = design.sizes.get(later).and_then(|size| size.place);
-        let help = "leave one of them out, move their measures further apart, or write `prefer: close`";
+        let help = "leave one of them out, or move their measures further apart than a stitch is wide";
         report.add(Diagnostic::warning("sizes-alike", message).help(help).at(place));
     }
 }

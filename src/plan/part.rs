@@ -1,5 +1,7 @@
 //! Solving one part: from its profile to the choice of counts.
 
+use std::collections::BTreeSet;
+
 use super::choose::{Choice, Entry, FEWEST, KNEE, Offer, Order, Picked, Task, Ways};
 use super::explain;
 use super::profile::factor;
@@ -76,7 +78,15 @@ impl Wish<'_> {
             let offer = self.tasks.get(picked.offer)?;
             let counts = self.whole(offer, &picked.choice).counts;
             let far = counts.iter().enumerate().map(|(round, count)| offer.task.distance(round, *count).abs());
-            Some((prefer, picked.choice.words.len(), far.fold(0.0, f64::max)))
+            // Even rounds are a kind too.
+            let entered = match offer.task.entry {
+                Entry::First { .. } => counts.first().copied().unwrap_or(0),
+                Entry::After { count, .. } => count,
+            };
+            let before = std::iter::once(entered).chain(counts.iter().copied());
+            let kinds = before.zip(&counts).map(|(before, after)| i64::from(*after) - i64::from(before));
+            let kinds: BTreeSet<i64> = kinds.collect();
+            Some((prefer, kinds.len(), far.fold(0.0, f64::max)))
         };
         if others.iter().all(|(_, other)| other.choice.counts == picked.choice.counts) {
             return Vec::new();

@@ -194,6 +194,9 @@ impl<'a> Solver<'a> {
         let step_down = self.finish();
         let yarn = yarn(design, self.gauges, &self.rounds);
         let finished = self.comes_out();
+        if self.reaches(finished).is_none() {
+            return (self.report, None);
+        }
         self.missed(finished);
         // A size without a measure of its own is as wide as its rounds make it.
         let wanted = if self.size.around == Mm::ZERO { finished } else { self.size.around };

@@ -24,6 +24,8 @@ pub struct Stacking {
 pub struct Polygon {
     /// Its corners, n.
     pub corners: u32,
+    /// Number of the first round that shapes in all of them: before it the piece is still round.
+    pub first: u32,
     /// Twice the radius to the sides, C / (n tan(π / n)) for a circumference C.
     pub across_flats: Mm,
     /// Twice the radius to the corners, C / (n sin(π / n)).
@@ -41,10 +43,11 @@ impl Polygon {
         Angle::from_radians(TURN / 2.0 / f64::from(self.corners))
     }
 
-    fn of(corners: u32, around: Mm) -> Self {
+    fn of(corners: u32, first: u32, around: Mm) -> Self {
         let (n, half) = (f64::from(corners), Angle::from_radians(TURN / 2.0 / f64::from(corners)));
         Self {
             corners,
+            first,
             across_flats: around * (1.0 / (n * half.tan())),
             across_corners: around * (1.0 / (n * half.sin())),
         }
@@ -94,7 +97,9 @@ impl SizePlan {
         let corners = shares.last().map(|(round, _)| places(round)).filter(|n| CORNERS.contains(n));
         let polygon = corners.and_then(|n| {
             let stacked = shares.iter().filter(|(round, share)| places(round) == n && *share >= STACKED).count();
-            (stacked >= 2 && 2 * stacked > shares.len()).then(|| Polygon::of(n, part.reached))
+            let first = self.rounds.iter().find(|round| own(round) && round.before > 0 && places(round) == n);
+            let first = first.map_or(part.first, |round| round.number);
+            (stacked >= 2 && 2 * stacked > shares.len()).then(|| Polygon::of(n, first, part.reached))
         });
         Stacking { most, polygon }
     }

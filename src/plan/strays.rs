@@ -9,7 +9,7 @@ use crate::report::{Diagnostic, Report};
 use crate::units::{EPSILON, Mm, tidy};
 
 /// Largest tolerance that can be written, as a share.
-const WIDEST: f64 = 0.1;
+pub(super) const WIDEST: f64 = 0.1;
 
 /// The round of a part that strays furthest over what is allowed.
 #[derive(Clone, Copy, Debug)]

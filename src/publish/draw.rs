@@ -5,6 +5,7 @@ use super::rows::{Named, Row};
 use super::view::view;
 use crate::drawing::{
     ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, piece, schematic, steps,
+    worn,
 };
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
@@ -92,6 +93,8 @@ pub struct DrawOptions {
     pub all_symbols: bool,
     /// True for a schematic with all sizes nested.
     pub all_sizes: bool,
+    /// True for a schematic of a hat on its head.
+    pub worn: bool,
     /// Height over the horizon from which a piece is seen; what suits it where none is said.
     pub from: Option<Angle>,
     /// Turn of a piece about its axis, to the right.
@@ -117,6 +120,7 @@ impl DrawOptions {
             tiles: None,
             all_symbols: false,
             all_sizes: false,
+            worn: false,
             from: None,
             turn: None,
             parallel: false,
@@ -223,12 +227,27 @@ fn wall_chart(job: &Job<'_>, report: &mut Report) -> Option<Document> {
 fn the_schematic(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     let options = &job.asked.options;
     let (width, height) = options.paper.printable();
+    if job.asked.worn {
+        let room = SchematicOptions { width, height, ..schematic_options(options) };
+        let drawing = job.shapes.get(job.size).and_then(|shape| worn(job.plan, job.size, shape, &room));
+        if drawing.is_none() {
+            let message = "there is no head to draw this piece on";
+            let help = "only hats that are worked from the middle of the crown, or down to it, are drawn as worn";
+            report.add(Diagnostic::error("no-head", message).help(help));
+        }
+        return fitting(drawing?, 1, options, report);
+    }
     let sizes: Vec<usize> = if job.asked.all_sizes { (0..job.plan.sizes.len()).collect() } else { vec![job.size] };
     let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| job.shapes.get(*size).cloned()).collect();
     let room = SchematicOptions { width, height, ..schematic_options(options) };
-    let drawing = schematic(job.plan, &sizes, &shapes, &room);
+    fitting(schematic(job.plan, &sizes, &shapes, &room), sizes.len(), options, report)
+}
+
+/// The drawing where it fits the paper; a complaint where it doesn't.
+fn fitting(drawing: Drawing, sizes: usize, options: &Options, report: &mut Report) -> Option<Drawing> {
+    let (width, height) = options.paper.printable();
     if drawing.bounds.width() > width.mm() || drawing.bounds.height() > height.mm() {
-        report.add(no_room(sizes.len(), &options.paper));
+        report.add(no_room(sizes, &options.paper));
         return None;
     }
     Some(drawing)

@@ -50,7 +50,7 @@ const fn extra(
     Extra { name, asked, picture, format: None, does }
 }
 
-const EXTRAS: [Extra; 12] = [
+const EXTRAS: [Extra; 13] = [
     extra("view", |asked| asked.view.is_some(), "chart", "it says what a chart shows"),
     extra("part", |asked| asked.part.is_some(), "chart", "it says what a chart shows"),
     extra("up-to", |asked| asked.up_to.is_some(), "chart", "it says what a chart shows"),
@@ -62,6 +62,7 @@ const EXTRAS: [Extra; 12] = [
         ..extra("tiles", |asked| asked.tiles.is_some(), "chart", "it cuts a chart as .pdf")
     },
     extra("all-sizes", |asked| asked.all_sizes, "schematic", "it nests the sizes of a schematic"),
+    extra("worn", |asked| asked.worn, "schematic", "it draws a schematic of a hat on its head"),
     extra("all-symbols", |asked| asked.all_symbols, "key", "it adds to a key"),
     extra("from", |asked| asked.from.is_some(), "piece", "it says where a piece is seen from"),
     extra("turn", |asked| asked.turn.is_some(), "piece", "it turns a piece"),

@@ -106,6 +106,7 @@ fn what_a_picture_has_no_use_for_is_told() {
     ];
     let others = [
         ("schematic", "--all-sizes", DrawOptions { all_sizes: true, ..plain() }),
+        ("schematic", "--worn", DrawOptions { worn: true, ..plain() }),
         ("key", "--all-symbols", DrawOptions { all_symbols: true, ..plain() }),
     ];
     let cases = chart.into_iter().map(|(option, asked)| ("chart", option, asked)).chain(others);

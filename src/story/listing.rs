@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use crate::craft::{Terms, abbreviation};
-use crate::geometry::SideShape;
+use crate::geometry::{Holds, SideShape, Sits, Worn};
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction, Label, SizedLine, WrittenLine, lines, sized_lines};
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
@@ -97,6 +97,9 @@ pub fn table(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
         push(&mut text, "");
         for part in &size.parts {
             part_lines(plan, part, size, shape, &mut text);
+        }
+        if let Some(worn) = &shape.worn {
+            push(&mut text, &worn_line(plan, worn));
         }
         for used in &size.yarn {
             push(&mut text, &yarn_line(plan, used));
@@ -232,6 +235,35 @@ fn stacking(plan: &Plan, part: &PartPlan, size: &SizePlan, text: &mut String) {
             ),
         );
     }
+}
+
+/// How a hat sits on its head.
+fn worn_line(plan: &Plan, worn: &Worn) -> String {
+    let [brow, ears] = worn.marks().map(|mark| length(plan, mark));
+    let sits = match worn.sits() {
+        Sits::Top => "above the brow",
+        Sits::Brow => "at the brow",
+        Sits::Between => "between brow and ears",
+        Sits::Ears => "over the ears",
+        Sits::Below => "below the ears",
+    };
+    let holds = match worn.holds() {
+        Holds::Slips => "slips",
+        Holds::Rests => "rests lightly",
+        Holds::Grips => "holds",
+        Holds::Pinches => "pinches",
+    };
+    let (round, percent) = (worn.tightest + 1, (worn.grip * 100.0).abs());
+    let tight = if worn.grip < -0.0005 {
+        format!("its tightest round, {round}, is {percent:.1} % wider than the head there")
+    } else {
+        format!("round {round} grips most, stretched by {percent:.1} %")
+    };
+    format!(
+        "on a head of {}: a tape over the head reads {} to the edge, {sits} (brow {brow}, below the ears {ears}); {tight}; it {holds}",
+        length(plan, worn.head.around()),
+        length(plan, worn.tape),
+    )
 }
 
 fn yarn_line(plan: &Plan, used: &YarnUse) -> String {

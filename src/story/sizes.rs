@@ -5,7 +5,8 @@ use crate::craft::Stitch;
 use crate::design::SizeFigure;
 use crate::design::hats::{uk_hat_size, us_hat_size};
 use crate::geometry::sideview::{MeasureKind, side_view};
-use crate::plan::{OVER_EARS, PartPlan, SizePlan, TO_BROW};
+use crate::geometry::{Holds, Sits, Worn};
+use crate::plan::{OVER_EARS, PartPlan, Polygon, SizePlan, TO_BROW};
 use crate::story::{Block, Cell, Column, Illustration, Section, Table};
 use crate::units::Mm;
 use crate::words::Arg;
@@ -34,6 +35,7 @@ impl Story<'_> {
             blocks.extend(brim.then(|| Block::text(self.say("page-depth-brim"))));
             blocks.push(Block::Table(table));
         }
+        blocks.extend(self.on_the_head());
         blocks.extend(
             self.figures(&self.illustrations.schematics, Illustration::Schematic).into_iter().map(Block::Figure),
         );
@@ -85,7 +87,10 @@ impl Story<'_> {
         match figure {
             SizeFigure::Head => size.head.map(length),
             SizeFigure::Around => Some(length(size.finished)),
-            SizeFigure::Across => Some(length(size.finished / core::f64::consts::PI)),
+            SizeFigure::Across => match size.parts.last().and_then(|part| size.stacking(part).polygon) {
+                Some(polygon) => Some(self.across(&polygon)),
+                None => Some(length(size.finished / core::f64::consts::PI)),
+            },
             SizeFigure::Ease => size.head.map(|head| self.ease(size.finished / head - 1.0)),
             SizeFigure::Depth => self.plan.depth(size).map(length),
             SizeFigure::Brim => self.plan.brim(size).map(length),
@@ -97,6 +102,16 @@ impl Story<'_> {
             }
             SizeFigure::HatSize => size.head.filter(|head| *head >= LEAST_LABELLED).map(|head| self.hat_size(head)),
         }
+    }
+
+    /// How wide a polygon is, between its sides and between its corners.
+    fn across(&self, polygon: &Polygon) -> String {
+        let told = |key, across| {
+            let across = length(across, self.plan.design.units, self.words.language);
+            self.words.with(key, &[("length", Arg::Text(&across))])
+        };
+        let flats = told("schematic-flats", polygon.across_flats);
+        flats + ", " + &told("schematic-corners", polygon.across_corners)
     }
 
     /// Height of a size as it stands; nothing for what lies flat or where the shape isn't known.
@@ -128,6 +143,57 @@ impl Story<'_> {
             rows: heads.iter().map(row).collect(),
         };
         (!heads.is_empty()).then_some(table)
+    }
+
+    /// How a hat of each size sits on the head it is made for, and which way it is meant to be worn.
+    fn on_the_head(&self) -> Vec<Block> {
+        let worn: Vec<(&SizePlan, &Worn)> = self
+            .plan
+            .sizes
+            .iter()
+            .zip(self.shapes)
+            .filter_map(|(size, shape)| Some((size, shape.worn.as_ref()?)))
+            .collect();
+        if worn.is_empty() {
+            return Vec::new();
+        }
+        let columns = vec![
+            Column::words(self.say("page-size")),
+            Column::words(self.say("page-worn-tape")),
+            Column::words(self.say("page-worn-reaches")),
+            Column::numbers(self.say("page-worn-stretch")),
+            Column::words(self.say("page-worn-holds")),
+        ];
+        let row = |(size, worn): &(&SizePlan, &Worn)| {
+            let sits = match worn.sits() {
+                Sits::Top => "page-worn-top",
+                Sits::Brow => "page-worn-brow",
+                Sits::Between => "page-worn-between",
+                Sits::Ears => "page-worn-ears",
+                Sits::Below => "page-worn-below",
+            };
+            let holds = match worn.holds() {
+                Holds::Slips => "page-worn-slips",
+                Holds::Rests => "page-worn-rests",
+                Holds::Grips => "page-worn-grips",
+                Holds::Pinches => "page-worn-pinches",
+            };
+            vec![
+                Cell::bold(size.name.clone()),
+                self.length_cell(Some(worn.tape)),
+                Cell::new(self.say(sits)),
+                Cell::new(self.ease(worn.grip)),
+                Cell::new(self.say(holds)),
+            ]
+        };
+        let rows = worn.iter().map(row).collect();
+        let summary = self.say("page-worn");
+        let table = Table { summary, continued: String::new(), columns, head: true, row_heads: true, rows };
+        let mut blocks =
+            vec![Block::Heading(self.say("page-worn")), Block::text(self.say("page-worn-note")), Block::Table(table)];
+        let between = worn.iter().any(|(_, worn)| worn.sits() == Sits::Between);
+        blocks.extend(between.then(|| Block::text(self.say("page-worn-way"))));
+        blocks
     }
 
     fn part_table(&self) -> Table {

@@ -23,6 +23,7 @@ mod cases;
 mod chart;
 
 mod commands;
+mod cures;
 
 mod examples;
 
@@ -77,5 +78,6 @@ mod texts;
 mod trust;
 
 mod working;
+mod worn;
 
 mod writers;

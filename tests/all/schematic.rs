@@ -3,7 +3,7 @@
 use kurbo::{Affine, PathEl, Point, Rect};
 use roundelay::craft::Foundation;
 use roundelay::design::Kind;
-use roundelay::drawing::{Drawing, Item, SchematicOptions, TextItem, schematic};
+use roundelay::drawing::{Drawing, Item, SchematicOptions, TextItem, schematic, worn};
 use roundelay::geometry::sideview::MeasureKind;
 use roundelay::geometry::{SideShape, predict, side_view};
 use roundelay::pattern::Pattern;
@@ -252,6 +252,35 @@ fn the_words_tell_shape_and_dimensions_in_every_language() {
         assert!(!drawing.description.contains("schematic-"), "{}", drawing.description);
         assert_eq!(collisions(&drawing), Vec::<String>::new(), "{language:?}");
     }
+}
+
+#[test]
+fn a_hat_as_worn_fits_its_paper_and_tells_where_it_sits_in_every_language() {
+    for (what, plan) in scenes().into_iter().take(2) {
+        for language in Language::ALL {
+            let mut plan = plan.clone();
+            plan.design.language = language;
+            for options in variants() {
+                let shape = predict(&plan, &plan.sizes[0]);
+                let drawing = worn(&plan, 0, &shape, &options).expect("a hat");
+                assert_eq!(collisions(&drawing), Vec::<String>::new(), "{what} {language:?} {options:?}");
+                let (width, height) = (drawing.bounds.width(), drawing.bounds.height());
+                assert!(
+                    width <= options.width.mm() && height <= options.height.mm(),
+                    "{what} {language:?} {width} × {height}"
+                );
+                assert!(!drawing.description.contains("schematic-"), "{}", drawing.description);
+                assert!(drawing.description.contains(&plan.sizes[0].name), "{}", drawing.description);
+            }
+        }
+    }
+}
+
+#[test]
+fn what_is_not_worn_is_not_drawn_on_a_head() {
+    let basket = example(include_str!("../../examples/millrace-basket.yaml"));
+    let shape = predict(&basket, &basket.sizes[0]);
+    assert_eq!((worn(&basket, 0, &shape, &SchematicOptions::default()), shape.worn), (None, None));
 }
 
 #[test]

@@ -62,8 +62,14 @@ fn rise_of(part: &mut Reader<'_, '_>, per: &RawPer, around: &[Mm]) -> Option<Per
                 tidy_cm(radius),
                 tidy_cm(*rise)
             );
-            let help = "half a ball rises by its radius; write `shape: flat` for none, or add a side for more";
-            part.complain("out-of-range", place_of(per), message, help);
+            // Rounded inward, so that what is named is allowed.
+            let millimetres = |share: f64| radius.mm() * share;
+            let (least, most) = (millimetres(*RISES.start()).ceil() / 10.0, millimetres(*RISES.end()).floor() / 10.0);
+            let help = format!(
+                "a dome so wide rises {least} cm to {most} cm, half a ball by its radius; write `shape: flat` for none, or add a \
+                 side for more"
+            );
+            part.complain("out-of-range", place_of(per), message, &help);
             return None;
         }
     }

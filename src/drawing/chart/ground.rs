@@ -36,6 +36,7 @@ pub(super) fn draw(scene: &Scene<'_>) -> Item {
         lines(scene, index, &mut items);
     }
     items.extend(repeats(scene));
+    items.extend(super::corners::draw(scene));
     Item::Group(Group { id: "ground".to_owned(), role: Role::Decoration, origin: Origin::None, items })
 }
 

@@ -1,5 +1,6 @@
 //! The round chart: rings from the centre outward, every stitch on the stitch it is worked into.
 
+mod corners;
 mod demerits;
 mod ends;
 mod ground;

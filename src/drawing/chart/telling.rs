@@ -63,6 +63,9 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
             ],
         ));
     }
+    if let Some(polygon) = super::corners::polygon(size) {
+        said.push(words.with("chart-corners", &[("count", Arg::Count(polygon.corners))]) + ".");
+    }
     if options.view == ChartView::Sector && repeats(size) > 1 {
         said.push(words.with("chart-repeat", &[("count", Arg::Count(repeats(size)))]) + ".");
     }

@@ -12,6 +12,7 @@ mod side;
 mod table;
 mod telling;
 mod top;
+mod worn;
 
 use std::collections::BTreeMap;
 
@@ -25,6 +26,7 @@ use crate::words::numbers::{self, decimal};
 use crate::words::{Arg, Words};
 
 use sheet::Sheet;
+pub use worn::worn;
 
 /// How a schematic is drawn.
 #[derive(Clone, Debug, PartialEq)]

@@ -126,6 +126,11 @@ impl Sheet {
         self.room.unwrap_or(Rect::ZERO).inflate(self.style.wide / 2.0, self.style.wide / 2.0)
     }
 
+    /// Takes room that nothing is drawn in yet.
+    pub(super) fn take_room(&mut self, room: Rect) {
+        self.grow(room);
+    }
+
     fn grow(&mut self, by: Rect) {
         self.room = Some(self.room.map_or(by, |room| room.union(by)));
     }

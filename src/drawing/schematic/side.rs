@@ -58,7 +58,7 @@ pub(super) fn mirror(point: Point) -> Point {
 }
 
 /// The whole outline, closed by the line on which the piece ends.
-fn outline(scene: &Scene<'_>, index: usize, sheet: &mut Sheet) {
+pub(super) fn outline(scene: &Scene<'_>, index: usize, sheet: &mut Sheet) {
     let size = &scene.sizes[index];
     let right = smooth(&scene.right(size), &sharp(size));
     let mut around: Vec<Point> = right.iter().rev().copied().map(mirror).collect();

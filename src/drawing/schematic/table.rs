@@ -132,8 +132,13 @@ fn notes(scene: &Scene<'_>, fits: impl Fn(&str) -> bool) -> Vec<String> {
         words.push(scene.words.say("schematic-note-across"));
     }
     words.push(scene.words.say("schematic-note-along"));
+    wrapped(&words.join(" "), fits)
+}
+
+/// Words in lines as long as they may be.
+pub(super) fn wrapped(words: &str, fits: impl Fn(&str) -> bool) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
-    for word in words.join(" ").split(' ') {
+    for word in words.split(' ') {
         match lines.last_mut() {
             Some(line) if fits(&format!("{line} {word}")) => {
                 line.push(' ');

@@ -12,7 +12,11 @@
 //! where a stretch costs t. The hoop's curvature is sin φ / ρ, φ the angle from the horizontal; for small bends
 //! 2(1 − cos θ) is θ², and it stays smooth up to a fabric folded back on itself. f is 1, and [`HINGE`] at the foot of a
 //! loop-only round. Parts that lie on a table are held level, which adds aₖ F ((zₖ − zₖ₋₁)/hₖ)².
+//!
+//! On a head, a round that would come to lie inside it by g adds aₖ [`HARD`] (g/R)², and the edge is drawn down, which adds
+//! −[`PULL`] (2 aₑ/hₑ) zₑ: the edge round e by itself would stretch by that share.
 
+use super::super::head::HeadForm;
 use super::band::Band;
 use super::findings::SHOWS;
 use super::rest::{Rest, RestRound};
@@ -27,6 +31,12 @@ pub(in crate::geometry) const HINGE: f64 = 1.0 / 8.0;
 /// lays flat everything that lacks less; parts that lack more cup in spite of it and aren't held.
 pub(in crate::geometry) const BLOCKING: f64 = SHOWS / 2.0;
 
+/// How much harder a head is than fabric: rounds stretched by a tenth sink into it by less than a hundredth of a mm.
+const HARD: f64 = 1e4;
+/// By how much a hat stretches that is drawn on lightly: about what hangs by its own weight (from feel: a hat of 60 g, and
+/// fabric of which 1 cm gives a tenth under 100 g).
+const PULL: f64 = 0.001;
+
 type Vec2 = [f64; 2];
 type Mat2 = [[f64; 2]; 2];
 
@@ -36,6 +46,16 @@ pub(super) struct Energy {
     start: f64,
     rounds: Vec<Term>,
     joints: Vec<f64>,
+    on: Option<On>,
+}
+
+/// What a hat is drawn on.
+#[derive(Clone, Copy, Debug)]
+struct On {
+    head: HeadForm,
+    /// Unknown that the pull draws down, and what a mm of it gains.
+    edge: usize,
+    pull: f64,
 }
 
 #[derive(Clone, Copy, Debug)]
@@ -71,7 +91,13 @@ impl Energy {
             })
             .collect();
         let joints = rest.rounds.windows(2).map(|pair| joint(pair, total)).collect();
-        Self { start: rest.start, rounds, joints }
+        Self { start: rest.start, rounds, joints, on: None }
+    }
+
+    /// The same drawn on a head whose top touches the middle of the start, by round `edge`, counted from 0.
+    pub(super) fn on(self, head: HeadForm, edge: usize) -> Self {
+        let pull = self.rounds.get(edge).map_or(0.0, |term| 2.0 * PULL * term.share / term.height);
+        Self { on: Some(On { head, edge: 2 * edge + 1, pull }), ..self }
     }
 
     /// Edge of round `k`, from 1; 0 is the ring.
@@ -99,12 +125,22 @@ impl Energy {
             sum += term.share * (hoop * hoop + slant * slant);
             let rise = self.point(x, i + 1)[1] - self.point(x, i)[1];
             sum += term.level * rise * rise;
+            sum += self.inside(x, i).map_or(0.0, |(depth, weight, _)| weight * depth * depth);
             if let Some(inner) = before {
                 sum += self.joints[i - 1] * (1.0 - dot(inner, way));
             }
             before = Some(way);
         }
-        sum
+        let drawn = self.on.and_then(|on| Some(on.pull * x.get(on.edge)?));
+        sum - drawn.unwrap_or(0.0)
+    }
+
+    /// How far round `i`, counted from 0, lies inside the head, below nought, with what the square of that costs and the way out.
+    fn inside(&self, x: &[f64], i: usize) -> Option<(f64, f64, Vec2)> {
+        let head = self.on?.head;
+        let (outside, way) = head.outside([x[2 * i], x[2 * i + 1]]);
+        let weight = HARD * self.rounds[i].share / (head.widest() * head.widest());
+        (outside < 0.0).then_some((outside, weight, way))
     }
 
     /// Stiffness of every unknown by stretch alone; the measure in which steps are damped.
@@ -128,6 +164,15 @@ impl Energy {
             if i > 0 && self.joints[i - 1] > 0.0 {
                 self.bend(x, i, self.joints[i - 1], &mut local);
             }
+            if let Some((depth, weight, way)) = self.inside(x, i) {
+                let ends = [(i + 1, 1.0), (0, 0.0)];
+                let force = 2.0 * weight * depth;
+                local.add_slope([force * way[0], force * way[1]], &ends);
+                local.add_curvature(&mat(|a, b| 2.0 * weight * way[a] * way[b]), &ends, &ends);
+            }
+        }
+        if let Some(slope) = self.on.and_then(|on| Some((on.pull, local.slope.get_mut(on.edge)?))) {
+            *slope.1 -= slope.0;
         }
         local
     }

@@ -64,7 +64,8 @@ pub(super) fn findings(size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> V
 fn misfit(rest: &Rest, rounds: &[RoundShape], i: usize) -> Option<Misfit> {
     let (fabric, shape) = (rest.rounds.get(i)?, rounds.get(i)?);
     let count = fabric.around / fabric.width;
-    let cups = fabric.flat.and_then(|wanted| Misfit::of(Fault::Cups, wanted / fabric.around - 1.0, count));
+    let flat = fabric.flat.filter(|_| count >= FEW);
+    let cups = flat.and_then(|wanted| Misfit::of(Fault::Cups, wanted / fabric.around - 1.0, count));
     cups.or_else(|| Misfit::of(Fault::Ruffles, -shape.hoop_strain, count))
         .or_else(|| Misfit::of(Fault::Binds, shape.hoop_strain, count).filter(|_| count >= FEW))
 }

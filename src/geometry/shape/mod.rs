@@ -9,6 +9,7 @@ mod findings;
 mod newton;
 mod rest;
 mod ridges;
+mod worn;
 
 pub(super) use energy::{BLOCKING, HINGE};
 pub(super) use findings::SHOWS;
@@ -26,6 +27,17 @@ use crate::units::{Mm, TURN, hypot};
 pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
     let rest = rest::Rest::of(plan, size);
     let x = newton::shape(&rest);
+    let rounds = rounds_at(&rest, &x);
+    let findings = findings::findings(size, &rest, &rounds);
+    let worn = worn::wear(plan, size, &rest, &x);
+    let mut shape = SideShape { start: Mm::new(rest.start), rounds, findings, worn };
+    let ridges = ridges::ridges(plan, size, &shape);
+    shape.findings.extend(ridges);
+    shape
+}
+
+/// Where rounds lie whose r and z are these, one after the other, and what that stretches.
+fn rounds_at(rest: &Rest, x: &[f64]) -> Vec<RoundShape> {
     let mut foot = (rest.start, 0.0);
     let mut rounds = Vec::with_capacity(rest.rounds.len());
     for (fabric, edge) in rest.rounds.iter().zip(x.chunks_exact(2)) {
@@ -39,9 +51,5 @@ pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
         });
         foot = (r, z);
     }
-    let findings = findings::findings(size, &rest, &rounds);
-    let mut shape = SideShape { start: Mm::new(rest.start), rounds, findings };
-    let ridges = ridges::ridges(plan, size, &shape);
-    shape.findings.extend(ridges);
-    shape
+    rounds
 }

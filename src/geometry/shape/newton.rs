@@ -1,5 +1,6 @@
 //! The search for the shape of least energy: Newton's method, damped where the valley bends.
 
+use super::super::head::HeadForm;
 use super::energy::Energy;
 use super::rest::Rest;
 
@@ -28,6 +29,14 @@ pub(super) fn shape(rest: &Rest) -> Vec<f64> {
     }
     let (other, flat) = relax(&energy, rest, guess(rest, true));
     if other < value { flat } else { x }
+}
+
+/// The shape of a hat drawn on a head by round `edge`, counted from 0: from its own shape, with what would lie within the
+/// head moved out to it.
+pub(super) fn worn(rest: &Rest, own: &[f64], head: HeadForm, edge: usize) -> Vec<f64> {
+    let energy = Energy::of(rest).on(head, edge);
+    let moved = own.chunks_exact(2).flat_map(|at| [at[0].max(head.radius_at(at[1])), at[1]]);
+    relax(&energy, rest, moved.collect()).1
 }
 
 /// The shape that is reached from a guess by going downhill, and its energy.

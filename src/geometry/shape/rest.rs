@@ -64,8 +64,14 @@ impl Rest {
         for round in &size.rounds {
             rises = rising(plan, size, round).unwrap_or(rises);
             let mut measured = at_rest(plan, round);
-            let flatness = polygons.get(round.part).map_or(1.0, Polygon::flatness);
-            (measured.around, measured.width) = (measured.around * flatness, measured.width * flatness);
+            let cornered = polygons.get(round.part).filter(|polygon| round.number >= polygon.first);
+            let flatness = cornered.map_or(1.0, Polygon::flatness);
+            let sides = measured.around * flatness;
+            // What should lie flat does as far as its sides give way: they bow out between corners that are short of
+            // stitches.
+            let flat = rounds.last().map_or(start, RestRound::radius) + measured.height;
+            let around = if wants_flat(plan, round) { (TURN * flat).clamp(sides, measured.around) } else { sides };
+            (measured.around, measured.width) = (around, measured.width * around / measured.around);
             let foot = rounds.last().map_or(start, RestRound::radius);
             let middle = (foot + measured.radius()) / 2.0;
             rounds.push(RestRound { rises, middle, folds: round.loops() != Loops::Both, ..measured });

@@ -127,9 +127,10 @@ impl Counted<'_> {
                     assert!(us.is_none_or(|us| (label(us) - label(uk) - 0.125).abs() < 1e-6), "{hat}");
                 }
             }
-            if told("column.wide").is_some() {
-                length("column.wide", finished / PI);
+            if let Some(wide) = told("column.wide") {
+                self.wide(wide, size, finished);
             }
+            self.worn(paper, size, index);
             let brim = plan
                 .design
                 .parts
@@ -160,6 +161,74 @@ impl Counted<'_> {
                 length("column.folded", tall - last);
             }
         }
+    }
+
+    /// Across a disc, or between the sides and the corners of a regular polygon of that circumference.
+    fn wide(&self, told: &str, size: &SizePlan, finished: f64) {
+        let tongue = self.tongue;
+        let cut = |key: &str| told.split(", ").find(|part| part.ends_with(tongue.one(key)));
+        let whole = || (Some(told), finished / PI);
+        let part = size.parts.last().unwrap();
+        let polygon = |key: &str| self.polygon(size, part, key == "shape.flats");
+        let wanted = match cut("shape.flats").zip(cut("shape.corners")) {
+            Some((flats, corners)) => {
+                vec![(Some(flats), polygon("shape.flats")), (Some(corners), polygon("shape.corners"))]
+            }
+            None => vec![whole()],
+        };
+        for (told, mm) in wanted {
+            hold(told, mm, self.inches(), tongue, &format!("column.wide of {} in {}", size.name, self.form));
+        }
+    }
+
+    /// A regular polygon of the circumference that a part ends with, a corner where each increase of its last shaping stands.
+    fn polygon(&self, size: &SizePlan, part: &PartPlan, flats: bool) -> f64 {
+        let own = size.rounds[part.first as usize - 1..part.last as usize].iter().rev();
+        let places = |round: &Round| round.ops.iter().filter(|op| op.shapes()).count();
+        let corners = own.map(places).find(|places| *places > 0).unwrap_or(1) as f64;
+        let half = Angle::from_radians(PI / corners);
+        self.end(size, part) / corners / if flats { half.tan() } else { half.sin() }
+    }
+
+    /// How a hat sits on its head: what the tape reads there, which place that is by the head's own figures, and how a stretch
+    /// of so much holds.
+    fn worn(&self, paper: &Paper, size: &SizePlan, index: usize) {
+        let (Some(worn), tongue) = (&self.pattern.shapes[index].worn, self.tongue) else { return };
+        let what = |key: &str| format!("{key} of {} in {}", size.name, self.form);
+        let row = self.size_row(paper, size, "column.tape").unwrap_or_else(|| panic!("{}", what("column.tape")));
+        hold(cell(row, tongue, "column.tape"), worn.tape.mm(), self.inches(), tongue, &what("column.tape"));
+        // No hat comes further down than its fabric is long from the opening on, but for the little by which its
+        // rounds give where a tight crown is drawn down to the top of the head.
+        let opening = self.pattern.shapes[index].start.mm();
+        let heights = size.rounds.iter().map(|round| self.pattern.plan.gauge(round.stitch).height.mm());
+        let fabric = opening + heights.sum::<f64>();
+        assert!(worn.tape.mm() <= 1.05 * fabric, "{}: {} of {fabric}", what("column.tape"), worn.tape.mm());
+        // A third of the head to the brow, four tenths over the ears (common practice); 1.5 hundredths are near enough.
+        let share = worn.tape.mm() / size.head.unwrap().mm();
+        let places = [
+            (share < 1.0 / 3.0 - 0.03, "worn.top"),
+            (share <= 1.0 / 3.0 + 0.015, "worn.brow"),
+            (share < 0.4 - 0.015, "worn.between"),
+            (share <= 0.4 + 0.03, "worn.ears"),
+            (true, "worn.below"),
+        ];
+        let place = places.into_iter().find_map(|(here, place)| here.then_some(place)).unwrap();
+        assert_eq!(cell(row, tongue, "column.reaches"), Some(tongue.one(place)), "{}: {share}", what(place));
+        let stretch = cell(row, tongue, "column.stretch").unwrap();
+        let percent: f64 = stretch
+            .replace('−', "-")
+            .replace(['+', '%', ' ', '\u{a0}'], "")
+            .parse()
+            .unwrap_or_else(|_| panic!("{stretch}"));
+        assert!((percent - worn.grip * 100.0).abs() <= 0.5 + 1e-6, "{}: {stretch}", what("column.stretch"));
+        let holds = [
+            (worn.grip < -0.05, "worn.slips"),
+            (worn.grip < 0.01, "worn.rests"),
+            (worn.grip <= 0.14, "worn.grips"),
+            (true, "worn.pinches"),
+        ];
+        let fit = holds.into_iter().find_map(|(here, fit)| here.then_some(fit)).unwrap();
+        assert_eq!(cell(row, tongue, "column.holds"), Some(tongue.one(fit)), "{}", what(fit));
     }
 
     fn tall(&self, index: usize) -> f64 {
@@ -224,15 +293,7 @@ impl Counted<'_> {
         } else if label == tongue.one("shape.across") {
             ends().into_iter().map(|end| end / PI).collect()
         } else if label == tongue.one("shape.flats") || label == tongue.one("shape.corners") {
-            // A regular polygon of that circumference, with a corner where each increase stands.
-            let across = |part: &&PartPlan| {
-                let own = size.rounds[part.first as usize - 1..part.last as usize].iter().rev();
-                let places = |round: &Round| round.ops.iter().filter(|op| op.shapes()).count();
-                let corners = own.map(places).find(|places| *places > 0).unwrap_or(1) as f64;
-                let half = Angle::from_radians(PI / corners);
-                let by = if label == tongue.one("shape.flats") { half.tan() } else { half.sin() };
-                self.end(size, part) / corners / by
-            };
+            let across = |part: &&PartPlan| self.polygon(size, part, label == tongue.one("shape.flats"));
             called.iter().map(across).collect()
         } else if label == tongue.one("shape.around") {
             ends()
