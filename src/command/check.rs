@@ -2,7 +2,9 @@
 
 use std::path::{Path, PathBuf};
 
-use roundelay::pattern::Pattern;
+use roundelay::design::text_of;
+use roundelay::pattern::{Pattern, count_rounds};
+use roundelay::report::Report;
 
 use super::input::{self, Source, Swatch};
 use super::output::data;
@@ -12,7 +14,7 @@ use super::{CheckFormat, Outcome, show};
 /// Checks every file, and ends as the worst of them does.
 pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Swatch>) -> Outcome {
     let progress = Progress::new(files.len());
-    let checked: Vec<(Source, Option<Pattern>, Outcome)> = files
+    let checked: Vec<(Source, Option<String>, Outcome)> = files
         .iter()
         .map(|file| {
             let checked = check(file, swatch);
@@ -27,9 +29,7 @@ pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Swatch
             let mut text = String::new();
             for (source, solved, _) in &checked {
                 show::complaints(source);
-                if let Some(solved) = solved {
-                    text += &summary(&source.name, solved);
-                }
+                text += solved.as_deref().unwrap_or_default();
             }
             data(&text)
         }
@@ -41,15 +41,34 @@ pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Swatch
     worst.max(printed)
 }
 
-fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<Pattern>, Outcome) {
+fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<String>, Outcome) {
     match input::bytes(file) {
         Ok((name, bytes)) => {
-            let (source, solved) = input::solve(name, &bytes, swatch);
+            let alone = swatch.is_none() && name.to_lowercase().ends_with(".txt");
+            let (source, solved) = if alone {
+                count(name, &bytes)
+            } else {
+                let (source, solved) = input::solve(name, &bytes, swatch);
+                let told = solved.map(|solved| summary(&source.name, &solved));
+                (source, told)
+            };
             let outcome = if source.report.has_errors() { Outcome::DesignErrors } else { Outcome::Done };
             (source, solved, outcome)
         }
         Err(error) => (input::unreadable(file, &error), None, Outcome::CouldNotRun),
     }
+}
+
+/// Written rounds without a swatch are counted: `hat.txt: 12 rounds, 312 stitches, counted without a swatch`.
+fn count(name: String, bytes: &[u8]) -> (Source, Option<String>) {
+    let (counted, report) = count_rounds(bytes);
+    let told = counted.map(|counted| {
+        let (rounds, stitches) = (counted.rounds, counted.stitches);
+        format!("{name}: {rounds} rounds, {stitches} stitches, counted; add `--swatch FILE.yaml` for size and shape\n")
+    });
+    // What is no text is told in the report already.
+    let text = text_of(bytes, &mut Report::new()).unwrap_or_default().to_owned();
+    (Source { name, text, report }, told)
 }
 
 /// `hat.yaml: 3 sizes, 48 to 52 rounds, 5210 to 6120 stitches`.

@@ -5,8 +5,11 @@
 //! maker may not want. Whoever comes in here hears all of it. Fails as the stages behind it do, with a report that holds
 //! an error.
 
+mod counted;
 mod findings;
 pub mod text;
+
+pub use counted::{Counted, count_rounds};
 
 use crate::design::{self, Design};
 use crate::geometry::{SideShape, predict};

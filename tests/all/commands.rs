@@ -57,6 +57,24 @@ fn path(name: &str) -> String {
 }
 
 #[test]
+fn rounds_are_checked_without_a_swatch_and_drawn_with_one() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("mat.txt");
+    fs::write(&file, "Rnd 1: 6 sc in ring (6)\nRnd 2: inc around (12)\n").unwrap();
+    let file = file.to_str().unwrap();
+    let checked = roundelay(&["check", file]);
+    assert_eq!(status(&checked), 0, "{}", err(&checked));
+    assert!(out(&checked).contains("2 rounds, 18 stitches"), "{}", out(&checked));
+    let planned = roundelay(&["plan", file]);
+    assert_eq!(status(&planned), 1);
+    assert!(err(&planned).contains("no-swatch"), "{}", err(&planned));
+    fs::write(file, "Rnd 1: 6 sc in ring (6)\nRnd 2: inc around (13)\n").unwrap();
+    let checked = roundelay(&["check", file]);
+    assert_eq!(status(&checked), 1);
+    assert!(err(&checked).contains("count-differs"), "{}", err(&checked));
+}
+
+#[test]
 fn new_writes_a_design_that_checks() {
     let folder = tempfile::tempdir().unwrap();
     let file = folder.path().join("hat.yaml");
@@ -388,7 +406,7 @@ fn a_text_file_is_checked_planned_drawn_and_published() {
     }
     let pattern = fs::read_to_string(published.join("cove-bowl.txt")).unwrap();
     assert!(pattern.contains("Rnds 10–13: sc in each st around; Stitches 48"), "{pattern}");
-    let alone = roundelay(&["check", &rounds]);
+    let alone = roundelay(&["plan", &rounds]);
     assert_eq!(status(&alone), 1);
     assert!(err(&alone).contains("--swatch FILE.yaml"), "{}", err(&alone));
 }
