@@ -66,15 +66,19 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
     let mut reader =
         Reader { sources, vocabulary, main, report, next, complaints: 0, set_aside: Vec::new(), own: Vec::new() };
     let mut rounds: Vec<WrittenRound> = Vec::new();
+    let mut early = from;
     for (index, chunk) in chunks.into_iter().enumerate() {
         let before = numbered && index < first;
         if before && reader.preface(&chunk) {
             continue;
         }
+        early = early.min(chunk.start);
         let Some(round) = reader.round(chunk) else { continue };
         rounds.push(round);
     }
     reader.tell_set_aside();
+    // A round above the first number is held to the terms as well; what is only told there is not.
+    mixed_terms(tokens.get(early..from).unwrap_or_default(), vocabulary, report);
     if foreign {
         // What its author wrote is in another language than what the tool says around it.
         rounds.iter_mut().for_each(|round| round.wording = Wording::default());

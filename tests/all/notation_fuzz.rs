@@ -308,6 +308,8 @@ fn what_was_found_stays_mended() {
         panic!("it counts")
     };
     again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+    // A US word in the line above the first number.
+    assert_eq!(check("sc, \nRnds 4-6: sc", Terms::Uk, Work::Spiral), None);
 }
 
 /// What a chain counted as in one round is likely in the next, but the count decides.
