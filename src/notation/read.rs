@@ -354,7 +354,7 @@ impl Reader<'_> {
     fn loose_line(&mut self, tokens: &[Token], line: Range<usize>) -> bool {
         let place = span(tokens, tokens.len() - line.start, tokens.len() - line.end);
         let line = tokens.get(line).unwrap_or_default();
-        const AGAIN: [&str; 5] = ["rep", "repeat", "same", "continue", "around"];
+        const AGAIN: [&str; 6] = ["rep", "repeat", "same", "continue", "around", "x"];
         let works = (0..line.len()).any(|at| {
             let rest = &line[at..];
             let again = rest.first().and_then(Token::word).is_some_and(|word| AGAIN.contains(&word));

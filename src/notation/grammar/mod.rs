@@ -215,7 +215,7 @@ fn as_round(input: &mut Input<'_>) -> Res<Clause> {
 pub(crate) fn separator(input: &mut Input<'_>) -> Res<()> {
     let signs = alt((sign(','), sign(';'), sign('.'), sign(':'), sign('!'), sign('+')));
     // A dash before a number leads to the count.
-    let goes_on = take(|token: &Token| token.word().map(drop));
+    let goes_on = take(|token: &Token| (token.word().is_some() || matches!(token.kind, Kind::Open(_))).then_some(()));
     let dash = take(|token: &Token| (token.kind == Kind::Dash(true) && !token.starts_line).then_some(()));
     alt((signs, word(&["and", "then"]), (dash, not(number), peek(goes_on)).void())).parse_next(input)
 }
