@@ -4,8 +4,8 @@ use super::pictures::{chart_key, chart_options, schematic_options, symbols, tabl
 use super::rows::{Named, Row};
 use super::view::view;
 use crate::drawing::{
-    ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, piece, schematic, steps,
-    worn,
+    ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, piece, relaxed, schematic,
+    steps, worn,
 };
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
@@ -263,7 +263,9 @@ fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
 
 fn the_steps(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {
     let (width, height) = job.asked.options.paper.printable();
-    Some(steps(job.plan, job.plan.sizes.get(job.size)?, &StepsOptions { width, height, ..StepsOptions::default() }))
+    let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
+    let room = StepsOptions { width, height, ..StepsOptions::default() };
+    Some(steps(job.plan, size, (shape, &relaxed(job.plan, size, shape)), &room))
 }
 
 fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {

@@ -62,13 +62,21 @@ impl<'a> Spaces<'a> {
 
     /// A size drawn; nothing where there is no such size.
     pub(super) fn draw(&self, index: usize, options: &PieceOptions) -> Option<Drawing> {
+        self.with(index, |size, shape, space| draw_piece(self.plan, size, shape, space, options))
+    }
+
+    /// A size step by step; nothing where there is no such size.
+    fn steps(&self, index: usize, options: &StepsOptions) -> Option<Drawing> {
+        self.with(index, |size, shape, space| steps(self.plan, size, (shape, space), options))
+    }
+
+    fn with<T>(&self, index: usize, draw: impl Fn(&SizePlan, &SideShape, &Piece) -> T) -> Option<T> {
         let (size, shape) = self.plan.sizes.get(index).zip(self.shapes.get(index))?;
         let lay = || relaxed(self.plan, size, shape);
-        let draw = |space: &Piece| draw_piece(self.plan, size, shape, space, options);
         if size.stitches() > limits::MESH as u64 {
-            return Some(draw(&lay()));
+            return Some(draw(size, shape, &lay()));
         }
-        Some(draw(self.relaxed.get(index)?.get_or_init(lay)))
+        Some(draw(size, shape, self.relaxed.get(index)?.get_or_init(lay)))
     }
 }
 
@@ -109,7 +117,7 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
     Pictures {
         cover,
         key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
-        steps: on_its_way(plan, (width, height), options),
+        steps: on_its_way(spaces, (width, height), options),
         schematics: drawn.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
         charts,
         keys,
@@ -121,8 +129,10 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
 const STEPPED: u64 = 8000;
 
 /// The middle size on its way, where there is ink for it.
-fn on_its_way(plan: &Plan, (width, height): (Mm, Mm), options: &Options) -> Option<(Arc<Drawing>, String)> {
-    let size = plan.sizes.get(plan.sizes.len() / 2)?;
+fn on_its_way(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options) -> Option<(Arc<Drawing>, String)> {
+    let plan = spaces.plan;
+    let middle = plan.sizes.len() / 2;
+    let size = plan.sizes.get(middle)?;
     if options.print != Print::Colour || size.stitches() > STEPPED || stops(size).len() < 2 {
         return None;
     }
@@ -131,7 +141,7 @@ fn on_its_way(plan: &Plan, (width, height): (Mm, Mm), options: &Options) -> Opti
         _ => Words::of(plan.design.language).with("page-of-size", &[("size", Arg::Text(&size.name))]) + ".",
     };
     let letters = Mm::new(if options.large { LARGE_LETTERS } else { StepsOptions::default().letters.mm() });
-    Some((Arc::new(steps(plan, size, &StepsOptions { width, height, letters })), caption))
+    Some((Arc::new(spaces.steps(middle, &StepsOptions { width, height, letters })?), caption))
 }
 
 /// Letters under a step in large print, mm.

@@ -131,7 +131,10 @@ fn the_steps_stop_where_a_maker_looks_and_say_what_the_rounds_give() {
     let changes = size.rounds.windows(2).filter(|pair| pair[0].colour != pair[1].colour).map(|pair| pair[0].number);
     assert!(changes.clone().count() == 2 && changes.clone().all(|at| stops.contains(&at)), "{stops:?}");
     assert!(stops.is_sorted() && stops.last() == Some(&(size.rounds.len() as u32)));
-    let drawn = roundelay::drawing::steps(plan, size, &roundelay::drawing::StepsOptions::default());
+    let shape = &pattern.shapes[1];
+    let finished = roundelay::drawing::relaxed(plan, size, shape);
+    let options = roundelay::drawing::StepsOptions::default();
+    let drawn = roundelay::drawing::steps(plan, size, (shape, &finished), &options);
     let groups = drawn.items.iter().filter(|item| matches!(item, roundelay::drawing::Item::Group(_))).count();
     assert_eq!(groups, stops.len());
     for stop in &stops {
@@ -144,4 +147,37 @@ fn the_steps_stop_where_a_maker_looks_and_say_what_the_rounds_give() {
         drawn.description.matches(" deep").count(),
         stops.iter().filter(|stop| (17..brim).contains(stop)).count()
     );
+}
+
+/// After some rounds a piece is the first part of itself, its edge open, as wide as its stitches say.
+#[test]
+fn a_piece_on_its_way_is_part_of_the_finished_one_and_as_wide_as_is_told() {
+    for plan in [sun_hat(), dc_beanie(), hdc_basket()].map(|design| solved(&design)) {
+        let (size, whole) = (&plan.sizes[0], space(&plan));
+        let body = predict(&plan, size);
+        for stop in roundelay::drawing::stops(size) {
+            let part = whole.after(stop as usize);
+            let rounds = &size.rounds[..stop as usize];
+            let step = if stop as usize == size.rounds.len() { size.step_down.len() } else { 0 };
+            let wanted: u32 = rounds.iter().map(roundelay::craft::Round::stitches).sum();
+            assert_eq!(part.patches.len(), wanted as usize + step);
+            let own: Vec<&Patch> = part.patches.iter().filter(|patch| patch.round + 1 == stop as usize).collect();
+            assert!(own.iter().all(|patch| patch.edge) || step > 0);
+            assert!(part.patches.iter().zip(&whole.patches).all(|(one, same)| one.corners == same.corners));
+            let last = rounds.last().unwrap();
+            let (count, told) = (own.len() as f64, plan.gauge(last.stitch).circumference(last.after).mm());
+            let predicted = body.rounds[stop as usize - 1].radius.mm() * std::f64::consts::TAU;
+            // The few stitches in the middle of a disc give way, and a turned edge springs a little.
+            if count < 30.0 {
+                continue;
+            }
+            let middle = own.iter().map(|patch| whole.points[patch.head]).sum::<Vec3>() / count;
+            let out = |patch: &&Patch| (whole.points[patch.head] - middle).xy().norm();
+            let round = own.iter().map(out).sum::<f64>() / count * std::f64::consts::TAU;
+            // As wide as the body is predicted; a brim holds the end of its side out by 3 % of what the counts give.
+            let title = &plan.design.title.value;
+            assert!((round / predicted - 1.0).abs() < 0.02, "{title}: after {stop} {round:.1} for {predicted:.1}");
+            assert!((round / told - 1.0).abs() < 0.035, "{title}: after {stop} {round:.1} for {told:.1}");
+        }
+    }
 }

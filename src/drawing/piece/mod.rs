@@ -18,7 +18,7 @@ use kurbo::{BezPath, ParamCurve, Point, QuadBez, Rect, Vec2};
 
 use crate::drawing::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
 use crate::geometry::SideShape;
-use crate::geometry::mesh::{Fabric, Vec3, laid, mesh};
+use crate::geometry::mesh::{Fabric, Vec3, mesh};
 use crate::geometry::piece::{Eye, Patch, Piece, Seen, View, piece as in_space, seen};
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Angle, Mm, TURN, hypot, tidy};
@@ -100,11 +100,6 @@ pub fn piece(plan: &Plan, size: &SizePlan, body: &SideShape, options: &PieceOpti
 /// One size of a plan as it lies in space, to be drawn once or several times.
 pub fn relaxed(plan: &Plan, size: &SizePlan, body: &SideShape) -> Piece {
     in_space(plan, size, &mesh(plan, size, body, &Fabric::default()))
-}
-
-/// One size of a plan laid on its body, as a piece is on its way.
-fn laid_out(plan: &Plan, size: &SizePlan, body: &SideShape) -> Piece {
-    in_space(plan, size, &laid(plan, size, body))
 }
 
 /// Draws a piece that lies in space.

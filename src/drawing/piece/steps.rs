@@ -5,9 +5,8 @@ use core::f64::consts::PI;
 use kurbo::{Point, Rect, Vec2};
 
 use super::telling::named;
-use super::{PieceOptions, draw_piece, laid_out, relaxed, room};
+use super::{PieceOptions, draw_piece, relaxed, room};
 use crate::craft::{Build, Round, Spot};
-use crate::design::Shaping;
 use crate::drawing::{Anchor, Drawing, Group, Item, Origin, Role, TextItem};
 use crate::font::Face;
 use crate::geometry::mesh::lies_flat;
@@ -103,10 +102,11 @@ fn cut(size: &SizePlan, rounds: u32) -> SizePlan {
     cut
 }
 
-/// True for a piece that comes out as its body does: without corners, ruffles and lace. The rest is relaxed at every step.
-fn stands(plan: &Plan, size: &SizePlan, body: &SideShape) -> bool {
+/// True for what lies by then as it will lie in the end: without ruffles and lace, which the rounds to come change. The
+/// rest is relaxed at every step.
+fn stays(size: &SizePlan, body: &SideShape) -> bool {
     let lace = size.rounds.iter().flat_map(|round| &round.ops).any(|op| op.into == Spot::Space);
-    body.findings.is_empty() && !matches!(plan.design.shaping, Shaping::Corners(_)) && !lace
+    body.findings.is_empty() && !lace
 }
 
 /// The piece after so many rounds.
@@ -119,19 +119,23 @@ struct Step {
 }
 
 impl Step {
-    fn of(plan: &Plan, size: &SizePlan, whole: &SideShape, rounds: u32) -> Self {
+    /// `whole` and `finished` are the body of the whole size and where it lies in space.
+    fn of(plan: &Plan, size: &SizePlan, (whole, finished): (&SideShape, &Piece), rounds: u32) -> Self {
         let cut = cut(size, rounds);
         let body = predict(plan, &cut);
-        let space = if stands(plan, &cut, &body) { laid_out(plan, &cut, &body) } else { relaxed(plan, &cut, &body) };
+        let done = rounds as usize >= size.rounds.len();
+        let space =
+            if done || stays(&cut, &body) { finished.after(rounds as usize) } else { relaxed(plan, &cut, &body) };
         let eye = Eye::usual(if lies_flat(&body) { &body } else { whole });
         Self { rounds, cut, body, space, eye }
     }
 }
 
 /// Draws the piece after each of its [`stops`], all to one scale, with the stitches, the width and the depth there are.
-pub fn steps(plan: &Plan, size: &SizePlan, options: &StepsOptions) -> Drawing {
-    let whole = predict(plan, size);
-    let steps: Vec<Step> = stops(size).into_iter().map(|rounds| Step::of(plan, size, &whole, rounds)).collect();
+/// `whole` is its predicted shape and `finished` how it lies in space: the last step is that very piece.
+pub fn steps(plan: &Plan, size: &SizePlan, (whole, finished): (&SideShape, &Piece), options: &StepsOptions) -> Drawing {
+    let step = |rounds| Step::of(plan, size, (whole, finished), rounds);
+    let steps: Vec<Step> = stops(size).into_iter().map(step).collect();
     let columns = steps.len().clamp(1, ACROSS);
     let rows = steps.len().div_ceil(columns) as f64;
     let cell = (options.width.mm() - GAP * (columns - 1) as f64) / columns as f64;

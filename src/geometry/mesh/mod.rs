@@ -71,16 +71,6 @@ pub struct Mesh {
 
 /// Relaxes one size in space from its predicted body of revolution.
 pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> Mesh {
-    on_body(plan, size, body, Some(fabric))
-}
-
-/// Lays one size on its predicted body of revolution and leaves it there: that is quick, and where the body stands by itself
-/// all but what comes out.
-pub fn laid(plan: &Plan, size: &SizePlan, body: &SideShape) -> Mesh {
-    on_body(plan, size, body, None)
-}
-
-fn on_body(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: Option<&Fabric>) -> Mesh {
     let rest = Rest::of(plan, size);
     let mut net = Net::of(plan, size, &rest);
     let pinned = lies_flat(body) && net.hangs() > LACE;
@@ -92,7 +82,7 @@ fn on_body(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: Option<&Fabri
     let mut points = start.points;
     let count = net.heads.len();
     let too_large = count > limits::MESH;
-    if let Some(fabric) = fabric.filter(|_| count > 3 && !too_large) {
+    if count > 3 && !too_large {
         let energy = energy::Energy::of(&net, &rest, body, fabric, pinned);
         let width = net.heads.iter().map(|head| head.width).sum::<f64>() / count as f64;
         let steps = (EFFORT / count).clamp(60, 600);

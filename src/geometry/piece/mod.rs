@@ -87,13 +87,36 @@ pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let points: Vec<Vec3> = mesh.points.iter().map(upright).collect();
     let net = &mesh.net;
     let patches = patches(size, net, &points);
+    let count = patches.len().max(1) as f64;
+    let stitch = net.heads.iter().skip(net.ring.end).map(|head| head.width).sum::<f64>() / count;
+    let (ground, tall, reach) = room(&points);
+    Piece { patches, points, ground, tall, reach, stitch, flat: mesh.flat, lace: mesh.pinned, mirrored }
+}
+
+/// The ground under some points, their height above it and their reach from the axis.
+fn room(points: &[Vec3]) -> (f64, f64, f64) {
     let (ground, top) =
         points.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), p| (low.min(p.z), high.max(p.z)));
     let reach = points.iter().map(|p| hypot(p.x, p.y)).fold(0.0, f64::max);
-    let count = patches.len().max(1) as f64;
-    let stitch = net.heads.iter().skip(net.ring.end).map(|head| head.width).sum::<f64>() / count;
-    let (ground, tall) = if ground.is_finite() { (ground, top - ground) } else { (0.0, 0.0) };
-    Piece { patches, points, ground, tall, reach, stitch, flat: mesh.flat, lace: mesh.pinned, mirrored }
+    if ground.is_finite() { (ground, top - ground, reach) } else { (0.0, 0.0, 0.0) }
+}
+
+impl Piece {
+    /// What there is of it after so many rounds, every stitch where it comes to lie in the end.
+    pub fn after(&self, rounds: usize) -> Self {
+        let last = self.patches.iter().map(|patch| patch.round).max().unwrap_or(0);
+        if rounds > last {
+            return self.clone();
+        }
+        let mut patches: Vec<Patch> = self.patches.iter().filter(|patch| patch.round < rounds).cloned().collect();
+        // Nothing is worked into the last of them yet.
+        patches.iter_mut().filter(|patch| patch.round + 1 == rounds).for_each(|patch| patch.edge = true);
+        // Heads stand in working order, those of the ring first.
+        let heads = patches.iter().map(|patch| patch.head + 1).max().unwrap_or(0);
+        let points: Vec<Vec3> = self.points.iter().take(heads).copied().collect();
+        let (ground, tall, reach) = room(&points);
+        Self { patches, points, ground, tall, reach, ..*self }
+    }
 }
 
 /// Half way between two heads, or half a stitch beyond the last.
