@@ -44,7 +44,7 @@ pub(super) fn run(files: &[PathBuf], format: CheckFormat, swatch: Option<&Swatch
 fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<String>, Outcome) {
     match input::bytes(file) {
         Ok((name, bytes)) => {
-            let alone = swatch.is_none() && name.to_lowercase().ends_with(".txt");
+            let alone = swatch.is_none() && input::holds_rounds(&name);
             let (source, solved) = if alone {
                 count(name, &bytes)
             } else {
@@ -59,7 +59,7 @@ fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<String>, Outco
     }
 }
 
-/// Written rounds without a swatch are counted: `hat.txt: 12 rounds, 312 stitches, counted without a swatch`.
+/// Written rounds without a swatch are counted: `hat.txt: 12 rounds, 312 stitches, counted`, and what a swatch would add.
 fn count(name: String, bytes: &[u8]) -> (Source, Option<String>) {
     let (counted, report) = count_rounds(bytes);
     let told = counted.map(|counted| {

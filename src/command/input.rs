@@ -52,10 +52,15 @@ impl Swatch {
     }
 }
 
+/// True for the name of a file of written rounds; any other holds a design.
+pub(super) fn holds_rounds(name: &str) -> bool {
+    name.to_lowercase().ends_with(".txt")
+}
+
 /// Reads, solves and predicts a design, or written rounds with the design of the swatch beside them. What was found wrong
 /// is in the source.
 pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Swatch>) -> (Source, Option<Pattern>) {
-    let read = if name.to_lowercase().ends_with(".txt") {
+    let read = if holds_rounds(&name) {
         let beside = swatch.map(|swatch| (swatch.path.display().to_string(), &swatch.bytes));
         Pattern::read_rounds(bytes, beside.as_ref().map(|(name, bytes)| Beside { name, bytes }))
     } else {

@@ -188,7 +188,7 @@ fn options(wish: &Publish) -> Options {
 /// The checksum of all that decides what is made: this version, the wishes, the design and its swatch.
 fn inputs(wish: &Publish, name: &str, bytes: &[u8], swatch: Option<&Swatch>) -> String {
     let products: Vec<&str> = products(wish).iter().map(|product| product.name()).collect();
-    let rounds = name.to_lowercase().ends_with(".txt");
+    let rounds = input::holds_rounds(name);
     let beside = swatch.filter(|_| rounds).map_or_else(String::new, |swatch| checksum(&swatch.bytes));
     let version = env!("CARGO_PKG_VERSION");
     let (options, anew, design) = (options(wish), wish.rewrite, checksum(bytes));

@@ -167,7 +167,7 @@ fn other_lines(plan: &Plan, size: &SizePlan, options: &KeyOptions, words: &Words
         let (width, dashes) = FOLD;
         lines.push(stroke_line("fold", Ink::BLACK, width, dashes, words.say("key-fold")));
     }
-    if size.parts.last().is_some_and(|part| size.stacking(part).polygon.is_some()) {
+    if size.polygon().is_some() {
         let mut path = BezPath::new();
         path.move_to((-0.8, 0.5));
         path.line_to((0.0, -0.5));

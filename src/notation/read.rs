@@ -18,7 +18,6 @@ use super::written::WrittenRound;
 use crate::craft::{Stitch, Terms};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
-
 use std::collections::BTreeSet;
 use std::ops::Range;
 use winnow::combinator::{alt, opt};

@@ -83,6 +83,11 @@ impl SizePlan {
         self.parts.iter().map(|part| self.stacking(part).polygon).collect()
     }
 
+    /// The polygon that the size ends as, where it does.
+    pub fn polygon(&self) -> Option<Polygon> {
+        self.parts.last().and_then(|part| self.stacking(part).polygon)
+    }
+
     /// How the shaping of a part is stacked.
     pub fn stacking(&self, part: &PartPlan) -> Stacking {
         let own = |round: &Round| (part.first..=part.last).contains(&round.number);

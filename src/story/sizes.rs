@@ -87,7 +87,7 @@ impl Story<'_> {
         match figure {
             SizeFigure::Head => size.head.map(length),
             SizeFigure::Around => Some(length(size.finished)),
-            SizeFigure::Across => match size.parts.last().and_then(|part| size.stacking(part).polygon) {
+            SizeFigure::Across => match size.polygon() {
                 Some(polygon) => Some(self.across(&polygon)),
                 None => Some(length(size.finished / core::f64::consts::PI)),
             },

@@ -5,21 +5,15 @@ use kurbo::BezPath;
 
 use super::Scene;
 use crate::drawing::{Ends, Ink, Item, PathItem, Stroke};
-use crate::plan::{Polygon, SizePlan};
 
 /// How far the feet and the point of a mark lie outside the ring, and half its breadth, in stitch units.
 const FEET: f64 = 0.25;
 const POINT: f64 = 0.7;
 const HALF: f64 = 0.55;
 
-/// The polygon that a size ends as, where it does.
-pub(super) fn polygon(size: &SizePlan) -> Option<Polygon> {
-    size.parts.last().and_then(|part| size.stacking(part).polygon)
-}
-
 /// The marks: one each where the last round that shapes in all corners does so. None for a single repeat, which has one.
 pub(super) fn draw(scene: &Scene<'_>) -> Option<Item> {
-    let corners = polygon(scene.size).filter(|_| scene.share.is_none())?.corners;
+    let corners = scene.size.polygon().filter(|_| scene.share.is_none())?.corners;
     let outer = scene.rings.rings.last()?;
     let places = scene.rings.rings.iter().rev().find_map(|ring| {
         let round = scene.round_of(ring.row)?;

@@ -63,7 +63,7 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
             ],
         ));
     }
-    if let Some(polygon) = super::corners::polygon(size) {
+    if let Some(polygon) = size.polygon() {
         said.push(words.with("chart-corners", &[("count", Arg::Count(polygon.corners))]) + ".");
     }
     if options.view == ChartView::Sector && repeats(size) > 1 {
