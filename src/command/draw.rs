@@ -10,7 +10,7 @@ use roundelay::file::save::Order;
 use roundelay::file::seal::sealed;
 use roundelay::page::{Options, Paper, Print};
 use roundelay::publish::{
-    DrawOptions, FORMATS, Format, Named, PICTURES, PRINTS, Picture, VIEWS, by_name, draw, misplaced,
+    DrawOptions, FORMATS, Format, Named, PICTURES, PRINTS, Picture, STANDS, Stand, VIEWS, by_name, draw, misplaced,
 };
 use roundelay::units::Angle;
 
@@ -95,6 +95,9 @@ pub(super) struct Draw {
     /// Piece without perspective, so that lengths can be measured
     #[arg(long)]
     parallel: bool,
+    /// What the piece stands on
+    #[arg(long, value_name = "WHAT", default_value = STANDS[0].name, value_parser = one_of(&STANDS))]
+    on: &'static Named<Stand>,
 }
 
 fn dpi(text: &str) -> Result<f64, String> {
@@ -127,6 +130,7 @@ impl Draw {
             from: self.from,
             turn: self.turn,
             parallel: self.parallel,
+            on: self.on.value,
             pixels: PngOptions { dpi: self.dpi, grey: self.grey },
         }
     }

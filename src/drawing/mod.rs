@@ -20,7 +20,7 @@ pub use chart::{
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
-pub use piece::{PieceOptions, StepsOptions, draw_piece, piece, relaxed, steps, stops};
+pub use piece::{PieceOptions, StepsOptions, draw_piece, on_its_way, piece, relaxed, steps, stops, worn_piece};
 pub use rowtable::{RowTableOptions, row_table};
 pub use schematic::{SchematicOptions, schematic, worn};
 pub use symbols::Sign;

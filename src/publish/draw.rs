@@ -4,13 +4,13 @@ use super::pictures::{chart_key, chart_options, schematic_options, symbols, tabl
 use super::rows::{Named, Row};
 use super::view::view;
 use crate::drawing::{
-    ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, piece, relaxed, schematic,
-    steps, worn,
+    ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, draw_piece, relaxed,
+    schematic, steps, worn, worn_piece,
 };
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
 use crate::geometry::SideShape;
-use crate::geometry::piece::Eye;
+use crate::geometry::piece::{Eye, Stand};
 use crate::geometry::rings::repeats;
 use crate::limits;
 use crate::page::{Document, Options, Paper, wall};
@@ -101,6 +101,8 @@ pub struct DrawOptions {
     pub turn: Option<Angle>,
     /// True for a piece without perspective.
     pub parallel: bool,
+    /// What a piece stands on.
+    pub on: Stand,
     /// How pixels are made.
     pub pixels: PngOptions,
 }
@@ -124,6 +126,7 @@ impl DrawOptions {
             from: None,
             turn: None,
             parallel: false,
+            on: Stand::Ground,
             pixels: PngOptions::default(),
         }
     }
@@ -231,9 +234,7 @@ fn the_schematic(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
         let room = SchematicOptions { width, height, ..schematic_options(options) };
         let drawing = job.shapes.get(job.size).and_then(|shape| worn(job.plan, job.size, shape, &room));
         if drawing.is_none() {
-            let message = "there is no head to draw this piece on";
-            let help = "only hats that are worked from the middle of the crown, or down to it, are drawn as worn";
-            report.add(Diagnostic::error("no-head", message).help(help));
+            report.add(no_head());
         }
         return fitting(drawing?, 1, options, report);
     }
@@ -241,6 +242,12 @@ fn the_schematic(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| job.shapes.get(*size).cloned()).collect();
     let room = SchematicOptions { width, height, ..schematic_options(options) };
     fitting(schematic(job.plan, &sizes, &shapes, &room), sizes.len(), options, report)
+}
+
+/// The complaint about a piece that goes on no head.
+fn no_head() -> Diagnostic {
+    let help = "only hats that are worked from the middle of the crown, or down to it, are drawn on a head";
+    Diagnostic::error("no-head", "there is no head to draw this piece on").help(help)
 }
 
 /// The drawing where it fits the paper; a complaint where it doesn't.
@@ -275,14 +282,22 @@ fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
         let help = format!("up to {} stitches, corners and waves are drawn as well", limits::MESH);
         report.add(Diagnostic::note("piece-not-relaxed", message).help(help));
     }
-    let (usual, asked) = (Eye::usual(shape), job.asked);
+    let asked = job.asked;
+    let space = match asked.on {
+        Stand::Ground => relaxed(job.plan, size, shape),
+        Stand::Head => worn_piece(job.plan, size, shape).or_else(|| {
+            report.add(no_head());
+            None
+        })?,
+    };
+    let usual = Eye::of(&space, shape);
     let (width, height) = asked.options.paper.printable();
     let eye = Eye {
         from: asked.from.unwrap_or(usual.from),
         turn: asked.turn.unwrap_or(usual.turn),
         distance: usual.distance.filter(|_| !asked.parallel),
     };
-    Some(piece(job.plan, size, shape, &PieceOptions { width, height, eye: Some(eye), scale: None }))
+    Some(draw_piece(job.plan, size, shape, &space, &PieceOptions { width, height, eye: Some(eye), scale: None }))
 }
 
 fn the_table(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {

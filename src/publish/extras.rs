@@ -3,6 +3,7 @@
 use super::draw::{DrawOptions, Format, Picture};
 use super::rows::{Named, Row};
 use crate::drawing::ChartView;
+use crate::geometry::piece::Stand;
 use crate::page::Print;
 use crate::report::Diagnostic;
 use crate::story::RoundsForm;
@@ -28,6 +29,12 @@ pub static VIEWS: [Named<ChartView>; 3] = [
     Named::new("sector", ChartView::Sector, "One repeat, large"),
 ];
 
+/// What a piece stands on; the first is the usual way.
+pub static STANDS: [Named<Stand>; 2] = [
+    Named::new("ground", Stand::Ground, "As it stands or lies by itself"),
+    Named::new("head", Stand::Head, "A hat on a plain form of the head that it is made for"),
+];
+
 /// An option that has its place with one picture.
 struct Extra {
     name: &'static str,
@@ -50,7 +57,7 @@ const fn extra(
     Extra { name, asked, picture, format: None, does }
 }
 
-const EXTRAS: [Extra; 13] = [
+const EXTRAS: [Extra; 14] = [
     extra("view", |asked| asked.view.is_some(), "chart", "it says what a chart shows"),
     extra("part", |asked| asked.part.is_some(), "chart", "it says what a chart shows"),
     extra("up-to", |asked| asked.up_to.is_some(), "chart", "it says what a chart shows"),
@@ -67,6 +74,7 @@ const EXTRAS: [Extra; 13] = [
     extra("from", |asked| asked.from.is_some(), "piece", "it says where a piece is seen from"),
     extra("turn", |asked| asked.turn.is_some(), "piece", "it turns a piece"),
     extra("parallel", |asked| asked.parallel, "piece", "it draws a piece without perspective"),
+    extra("on", |asked| asked.on != Stand::Ground, "piece", "it says what a piece stands on"),
 ];
 
 /// The complaint about the first option that the picture has no use for in this format, with where it has its place.

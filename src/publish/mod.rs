@@ -15,8 +15,9 @@ mod rows;
 mod tests;
 mod view;
 
+pub use crate::geometry::piece::Stand;
 pub use draw::{DrawOptions, FORMATS, Format, PICTURES, Picture, draw};
-pub use extras::{PRINTS, ROUNDS, VIEWS, misplaced};
+pub use extras::{PRINTS, ROUNDS, STANDS, VIEWS, misplaced};
 pub use listing::{LISTINGS, Listing, list};
 pub use names::stem_of;
 pub use products::{PRODUCTS, Product, publish};

@@ -368,6 +368,7 @@ key-fasten-off = Faden abschneiden und sichern
 piece-title = Das fertige Stück: { $title }, Größe { $size }
 piece-from-front = Nach der Anleitung gezeichnet, von vorn und etwas von oben gesehen.
 piece-from-above = Nach der Anleitung gezeichnet, von oben gesehen.
+piece-on-head = Es steht auf einer schlichten Kopfform, { $length } im Umfang.
 piece-worked = Gehäkelt in: { $stitches }.
 piece-colours = Farben: { $colours }.
 steps-title = Schritt für Schritt: { $title }, Größe { $size }

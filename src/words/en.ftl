@@ -425,6 +425,7 @@ key-fasten-off = fasten off
 piece-title = The finished piece: { $title }, size { $size }
 piece-from-front = Drawn from the pattern, seen from in front and a little above.
 piece-from-above = Drawn from the pattern, seen from above.
+piece-on-head = It stands on a plain head form, { $length } around.
 piece-worked = Worked in { $stitches }.
 piece-colours = Colours: { $colours }.
 steps-title = Step by step: { $title }, size { $size }

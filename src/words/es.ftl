@@ -310,6 +310,7 @@ key-fasten-off = corta y remata el hilo
 piece-title = La pieza terminada: { $title }, talla { $size }
 piece-from-front = Dibujada según el patrón, vista de frente y un poco desde arriba.
 piece-from-above = Dibujada según el patrón, vista desde arriba.
+piece-on-head = Está puesta sobre una cabeza lisa de { $length } de contorno.
 piece-worked = Tejida en: { $stitches }.
 piece-colours = Colores: { $colours }.
 steps-title = Paso a paso: { $title }, talla { $size }

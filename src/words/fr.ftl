@@ -313,6 +313,7 @@ key-fasten-off = arrêter le fil
 piece-title = L’ouvrage terminé : { $title }, taille { $size }
 piece-from-front = Dessiné d’après le modèle, vu de face et légèrement de dessus.
 piece-from-above = Dessiné d’après le modèle, vu de dessus.
+piece-on-head = Il est posé sur une tête unie de { $length } de tour.
 piece-worked = Crocheté en : { $stitches }.
 piece-colours = Couleurs : { $colours }.
 steps-title = Pas à pas : { $title }, taille { $size }

@@ -368,6 +368,7 @@ key-fasten-off = afhechten
 piece-title = Het voltooide werkstuk: { $title }, maat { $size }
 piece-from-front = Getekend naar het patroon, van voren en iets van boven gezien.
 piece-from-above = Getekend naar het patroon, van boven gezien.
+piece-on-head = Het staat op een effen hoofdvorm, { $length } in omtrek.
 piece-worked = Gehaakt in: { $stitches }.
 piece-colours = Kleuren: { $colours }.
 steps-title = Stap voor stap: { $title }, maat { $size }

@@ -44,6 +44,7 @@ mod outside_counts;
 mod pages;
 
 mod piece;
+mod piece_seen;
 
 mod printed;
 

@@ -181,3 +181,89 @@ fn a_piece_on_its_way_is_part_of_the_finished_one_and_as_wide_as_is_told() {
         }
     }
 }
+
+/// What a brim draws out, and a side turns down, lies by then as it was worked: by itself.
+#[test]
+fn a_step_before_its_edge_changes_lies_by_itself() {
+    let text = std::fs::read(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/slipway-sun-hat.yaml")).unwrap();
+    let pattern = roundelay::pattern::Pattern::read(&text).unwrap();
+    let (plan, size, shape) = (&pattern.plan, &pattern.plan.sizes[1], &pattern.shapes[1]);
+    let finished = roundelay::drawing::relaxed(plan, size, shape);
+    let brim = size.parts.last().unwrap().first;
+    let on_its_way = |rounds| roundelay::drawing::on_its_way(plan, size, (shape, &finished), rounds);
+    let reach = |piece: &Piece, round: u32| {
+        let own: Vec<&Patch> = piece.patches.iter().filter(|patch| patch.round + 1 == round as usize).collect();
+        let middle = own.iter().map(|patch| piece.points[patch.head]).sum::<Vec3>() / own.len() as f64;
+        own.iter().map(|patch| (piece.points[patch.head] - middle).xy().norm()).sum::<f64>() / own.len() as f64
+    };
+    // The side ends as wide as it is half way down, which the brim widens by more than a quarter of a stitch.
+    let side = on_its_way(brim - 1);
+    let flare = |piece: &Piece| reach(piece, brim - 1) - reach(piece, brim - 5);
+    assert!(flare(&side).abs() < 0.12 * side.stitch, "{:.2} mm of {:.2} mm", flare(&side), side.stitch);
+    assert!(flare(&finished) > 0.25 * side.stitch, "{:.2} mm of {:.2} mm", flare(&finished), side.stitch);
+    // The crown lies flatter until the side is worked on it.
+    let crown = on_its_way(size.parts[0].last);
+    let last = size.parts[0].last;
+    let level = |piece: &Piece, round: u32| {
+        let own = piece.patches.iter().filter(|patch| patch.round + 1 == round as usize);
+        let (sum, count) = own.fold((0.0, 0.0), |(sum, count), patch| (sum + piece.points[patch.head].z, count + 1.0));
+        sum / count
+    };
+    let fall = |piece: &Piece| level(piece, last / 2) - level(piece, last);
+    let (flat, turned) = (fall(&crown), fall(&finished));
+    assert!(turned > 1.5 * crown.stitch && flat < 0.6 * turned, "{flat:.2} and {turned:.2} mm");
+    // What nothing changes is cut out of the finished piece.
+    assert_eq!(on_its_way(brim - 9), finished.after(brim as usize - 9));
+}
+
+/// The rounds of a bowl that would lie flat do, on the table.
+#[test]
+fn a_bowl_stands_on_its_base() {
+    let read = |name: &str| std::fs::read(format!("{}/examples/{name}", env!("CARGO_MANIFEST_DIR"))).unwrap();
+    let swatch = read("swatches/cove-cotton.yaml");
+    let beside = roundelay::pattern::Beside { name: "cove-cotton.yaml", bytes: &swatch };
+    let pattern = roundelay::pattern::Pattern::read_rounds(&read("cove-bowl.txt"), Some(beside)).unwrap();
+    let space = space(&pattern.plan);
+    let base = pattern.plan.sizes[0].parts[0].last as usize;
+    for round in 0..base - 1 {
+        let own = space.patches.iter().filter(|patch| patch.round == round);
+        let (sum, count) = own.fold((0.0, 0.0), |(sum, count), patch| (sum + space.points[patch.head].z, count + 1.0));
+        let high = sum / count - space.ground;
+        assert!(high < 0.3 * space.stitch, "round {}: {high:.2} mm above the table", round + 1);
+    }
+    assert!(space.tall > 7.0 * space.stitch);
+}
+
+/// A hat stands on its form as far down as the fit says, and nowhere within it.
+#[test]
+fn a_hat_on_a_head_lies_where_the_fit_puts_it() {
+    for design in [sun_hat(), dc_beanie()] {
+        let plan = solved(&design);
+        let (size, body) = (&plan.sizes[0], predict(&plan, &plan.sizes[0]));
+        let worn = body.worn.as_ref().expect("a hat");
+        let space = roundelay::drawing::worn_piece(&plan, size, &body).expect("a hat");
+        let form = space.form.expect("a form");
+        assert!((form.around() - worn.head.around()).mm().abs() < 1e-9);
+        for point in &space.points {
+            let (own, far) = (form.radius_at(point.z), point.xy().norm());
+            assert!(point.z > form.top || far > own - 1e-6, "{far:.2} mm out where the form is {own:.2} mm");
+        }
+        let edge = &worn.rounds[worn.edge];
+        let own = space.patches.iter().filter(|patch| patch.round == worn.edge);
+        let (sum, count) = own.fold((0.0, 0.0), |(sum, count), patch| (sum + space.points[patch.head].z, count + 1.0));
+        assert!(
+            (-sum / count - edge.height.mm()).abs() < 0.5 * space.stitch,
+            "{} for {}",
+            -sum / count,
+            edge.height.mm()
+        );
+        // All the way down to the ground, which the hat doesn't reach.
+        assert!(space.ground < -worn.rounds.iter().map(|round| round.height.mm()).fold(0.0, f64::max));
+        let view = View::new(&Eye::of(&space, &body), space.reach);
+        let seen = seen(&space, &view);
+        let below = seen.layers.iter().flatten().any(|layer| *layer > seen.form_layer);
+        assert!(below && seen.form.iter().any(|seen| *seen), "the hat covers what is seen of the form");
+    }
+    let basket = solved(&hdc_basket());
+    assert!(roundelay::drawing::worn_piece(&basket, &basket.sizes[0], &predict(&basket, &basket.sizes[0])).is_none());
+}

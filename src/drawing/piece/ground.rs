@@ -4,7 +4,7 @@ use kurbo::{BezPath, Point, Vec2};
 
 use crate::drawing::{Ink, Item, PathItem};
 use crate::geometry::mesh::Vec3;
-use crate::geometry::piece::{Piece, View};
+use crate::geometry::piece::{Form, Piece, View};
 use crate::units::{Angle, TURN};
 
 /// Rings of shadow, from the outermost.
@@ -16,26 +16,40 @@ const SOFT: f64 = 0.13;
 /// Grey of the darkest ring.
 const DARKEST: f64 = 0.74;
 
+/// How near to the ground a piece touches it, in widths of a stitch: it gives way by half its thickness.
+const TOUCHES: f64 = 0.5;
+
 /// Corners of a ring.
 const CORNERS: u32 = 40;
 
+/// What lies no higher shades the ground.
+pub(super) fn shading(piece: &Piece) -> f64 {
+    piece.ground + piece.tall / 3.0 + piece.stitch
+}
+
 /// The shadow, and its outermost points on the page.
 pub(super) fn shadow(piece: &Piece, view: &View, page: &dyn Fn(Point) -> Point) -> Vec<Item> {
-    // What stands nearer to the ground than a third of the height shades it.
-    let low = piece.ground + piece.tall / 3.0 + piece.stitch;
-    let foot: Vec<Vec2> = piece.points.iter().filter(|p| p.z <= low).map(|p| Vec2::new(p.x, p.y)).collect();
+    // It is darkest where the piece touches the ground; what stands lower than a third of its height shades that too.
+    let form: Vec<Vec3> = piece.form.iter().flat_map(Form::facets).flatten().collect();
+    let below = |low: f64| -> Vec<Vec2> {
+        let points = piece.points.iter().chain(&form);
+        points.filter(|p| p.z <= low).map(|p| Vec2::new(p.x, p.y)).collect()
+    };
+    let (foot, near) = (below(piece.ground + TOUCHES * piece.stitch), below(shading(piece)));
     let reach = |angle: Angle| {
         let way = Vec2::new(angle.cos(), angle.sin());
-        foot.iter().map(|p| p.dot(way)).fold(0.0, f64::max)
+        let far = |points: &[Vec2]| points.iter().map(|p| p.dot(way)).fold(0.0, f64::max);
+        (far(&foot), far(&near))
     };
     let corner = |i: u32| Angle::from_radians(TURN * f64::from(i) / f64::from(CORNERS));
-    let reaches: Vec<f64> = (0..CORNERS).map(|i| reach(corner(i))).collect();
+    let reaches: Vec<(f64, f64)> = (0..CORNERS).map(|i| reach(corner(i))).collect();
     let mut items = Vec::new();
     for ring in 0..RINGS {
         let share = f64::from(ring) / f64::from(RINGS - 1);
         let grow = SOFT * piece.reach * (1.0 - share);
         let mut path = BezPath::new();
-        for (i, reach) in reaches.iter().enumerate() {
+        for (i, (foot, near)) in reaches.iter().enumerate() {
+            let reach = near + (foot - near) * share;
             let angle = corner(i as u32);
             // The lamp stands to the left and behind: the shadow falls a little to the right and forward.
             let at = Vec3::new(

@@ -11,6 +11,9 @@ const LAMP: f64 = 0.66;
 /// Steps of brightness that are told apart.
 const STEPS: f64 = 11.0;
 
+/// The same of a smooth surface.
+const SMOOTH: f64 = 60.0;
+
 /// Least luminance of a yarn as drawn: black yarn shows its stitches too.
 const DARKEST: f64 = 0.045;
 
@@ -60,6 +63,12 @@ pub(super) fn ink(yarn: Ink, light: f64, depth: Depth) -> Ink {
     };
     let lift = (DARKEST - bright).max(0.0);
     Ink(yarn.0.map(|value| encoded((linear(value) + lift) * light * share + white * light)))
+}
+
+/// Something smooth in some light, in steps too fine to be seen.
+pub(super) fn plain(own: Ink, light: f64) -> Ink {
+    let light = (light * SMOOTH).round() / SMOOTH;
+    Ink(own.0.map(|value| encoded(linear(value) * light)))
 }
 
 #[cfg(test)]

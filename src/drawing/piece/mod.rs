@@ -10,7 +10,7 @@ mod looks;
 mod steps;
 mod telling;
 
-pub use steps::{StepsOptions, steps, stops};
+pub use steps::{StepsOptions, on_its_way, steps, stops};
 
 use std::collections::BTreeMap;
 
@@ -19,11 +19,11 @@ use kurbo::{BezPath, ParamCurve, Point, QuadBez, Rect, Vec2};
 use crate::drawing::{Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
 use crate::geometry::SideShape;
 use crate::geometry::mesh::{Fabric, Vec3, mesh};
-use crate::geometry::piece::{Eye, Patch, Piece, Seen, View, piece as in_space, seen};
+use crate::geometry::piece::{Eye, Form, Patch, Piece, Seen, View, facing, on_head, piece as in_space, seen};
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Angle, Mm, TURN, hypot, tidy};
 
-use light::{Depth, ink, lambert};
+use light::{Depth, ink, lambert, plain};
 use looks::{Strand, strands};
 
 /// How a piece is drawn.
@@ -50,6 +50,12 @@ const UNDYED: Ink = Ink([0xe6, 0xdc, 0xc8]);
 
 /// The dark ground on which lace is pinned.
 const SLATE: Ink = Ink([0x36, 0x3d, 0x45]);
+
+/// The form of a head.
+const FORM: Ink = Ink([0xb9, 0xb6, 0xb1]);
+
+/// Of a layer: a head form's foot lies on the lower, the head that hides it on the upper.
+const SHELVES: usize = 2;
 
 /// Clear room about the piece, as a share of its picture.
 const ROOM: f64 = 0.03;
@@ -102,9 +108,14 @@ pub fn relaxed(plan: &Plan, size: &SizePlan, body: &SideShape) -> Piece {
     in_space(plan, size, &mesh(plan, size, body, &Fabric::default()))
 }
 
+/// One size of a plan on the form of its head; nothing for what isn't worn, or has no crown.
+pub fn worn_piece(plan: &Plan, size: &SizePlan, body: &SideShape) -> Option<Piece> {
+    on_head(plan, size, &mesh(plan, size, body, &Fabric::default()), body)
+}
+
 /// Draws a piece that lies in space.
 pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Drawing {
-    let eye = options.eye.unwrap_or_else(|| Eye::usual(body));
+    let eye = options.eye.unwrap_or_else(|| Eye::of(space, body));
     let sheet = Sheet::of(plan, space, View::new(&eye, space.reach), options);
     let seen = seen(space, &sheet.view);
     let mut items = Vec::new();
@@ -120,7 +131,7 @@ pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece,
     }
     items.extend(sheet.stitches(&seen));
     let title = telling::title(plan, size);
-    let description = telling::description(plan, size, body, &eye);
+    let description = telling::description(plan, size, (body, space), &eye);
     let role = Role::Object { name: title.clone(), description: description.clone() };
     let group = Group { id: "piece".to_owned(), role, origin: Origin::None, items };
     Drawing {
@@ -135,7 +146,7 @@ pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece,
 
 /// The room that a piece takes on the page, without drawing it.
 fn room(plan: &Plan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Rect {
-    let eye = options.eye.unwrap_or_else(|| Eye::usual(body));
+    let eye = options.eye.unwrap_or_else(|| Eye::of(space, body));
     Sheet::of(plan, space, View::new(&eye, space.reach), options).bounds
 }
 
@@ -161,10 +172,12 @@ impl<'a> Sheet<'a> {
         space.patches.iter().flat_map(|patch| patch.corners).for_each(|p| grow(view.project(&p).0));
         let crests = space.patches.iter().filter(|patch| patch.picot.is_some());
         crests.for_each(|patch| grow(view.project(&patch.at(0.0, CREST, 0.0)).0));
+        let facets = space.form.iter().flat_map(Form::facets);
+        facets.flatten().for_each(|p| grow(view.project(&p).0));
         // The shadow about the foot.
         for i in 0..24 {
             let angle = Angle::from_radians(TURN * f64::from(i) / 24.0);
-            let foot = space.points.iter().filter(|p| p.z <= space.ground + space.tall / 3.0 + space.stitch);
+            let foot = space.points.iter().filter(|p| p.z <= ground::shading(space));
             let reach = foot.map(|p| hypot(p.x, p.y)).fold(0.0, f64::max) * 1.1;
             grow(view.project(&Vec3::new(reach * angle.cos(), reach * angle.sin(), space.ground)).0);
         }
@@ -199,7 +212,17 @@ impl<'a> Sheet<'a> {
         for (i, patch) in self.space.patches.iter().enumerate() {
             if let Some(layer) = seen.layers.get(i).copied().flatten() {
                 let clear = seen.shares.get(i).is_some_and(|share| *share >= CLEAR);
-                self.stitch(patch, (layer, clear, count), &mut strip, &mut paths);
+                self.stitch(patch, (SHELVES * layer, clear, count), &mut strip, &mut paths);
+            }
+        }
+        strip.close(&mut paths);
+        let neck = self.space.form.map_or(0.0, |form| form.neck());
+        for (facet, _) in self.space.form.iter().flat_map(Form::facets).zip(&seen.form).filter(|(_, seen)| **seen) {
+            let normal = self.view.turned(&facing(&facet));
+            if normal.z > 0.0 {
+                let layer = SHELVES * seen.form_layer + usize::from(facet.iter().all(|p| p.z >= neck));
+                let key = Key { layer, rank: 0, ink: plain(FORM, lambert(&normal)), width: 0 };
+                strip.add(key, facet.map(|p| on_grid(self.place(&p))), &mut paths);
             }
         }
         strip.close(&mut paths);

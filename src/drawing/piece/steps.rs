@@ -11,9 +11,9 @@ use crate::drawing::{Anchor, Drawing, Group, Item, Origin, Role, TextItem};
 use crate::font::Face;
 use crate::geometry::mesh::lies_flat;
 use crate::geometry::piece::{Eye, Piece};
-use crate::geometry::{SideShape, predict};
+use crate::geometry::{RoundShape, SideShape, predict};
 use crate::plan::{Plan, SizePlan};
-use crate::units::Mm;
+use crate::units::{Mm, hypot};
 use crate::words::{Arg, Words, numbers};
 
 /// How steps are drawn.
@@ -56,6 +56,10 @@ const LINE: f64 = 1.35;
 
 /// A stop for shaping within so many rounds of another is none.
 const NEAR: u32 = 3;
+
+/// How far a round may lie from where it comes to lie in the end, in widths of its stitch, for the piece on its way to be
+/// cut out of the finished one: what is worked on it draws an edge in or out, and turns a disc down into a side.
+const MOVED: f64 = 0.25;
 
 /// The round after which the beginning is shown, of a piece with twice as many.
 const START: u32 = 3;
@@ -102,11 +106,15 @@ fn cut(size: &SizePlan, rounds: u32) -> SizePlan {
     cut
 }
 
-/// True for what lies by then as it will lie in the end: without ruffles and lace, which the rounds to come change. The
-/// rest is relaxed at every step.
-fn stays(size: &SizePlan, body: &SideShape) -> bool {
+/// True for what lies by then as it will lie in the end: no ruffles and no lace, which the rounds to come change in any
+/// case, and no round further off than [`MOVED`] from where it is in the `whole`. The rest is relaxed by itself.
+fn stays(size: &SizePlan, body: &SideShape, whole: &SideShape, width: f64) -> bool {
     let lace = size.rounds.iter().flat_map(|round| &round.ops).any(|op| op.into == Spot::Space);
-    body.findings.is_empty() && !lace
+    let off = |(own, later): (&RoundShape, &RoundShape)| {
+        hypot((own.radius - later.radius).mm(), (own.height - later.height).mm())
+    };
+    let moved = body.rounds.iter().zip(&whole.rounds).map(off).fold(0.0, f64::max);
+    body.findings.is_empty() && !lace && moved < MOVED * width
 }
 
 /// The piece after so many rounds.
@@ -124,11 +132,20 @@ impl Step {
         let cut = cut(size, rounds);
         let body = predict(plan, &cut);
         let done = rounds as usize >= size.rounds.len();
-        let space =
-            if done || stays(&cut, &body) { finished.after(rounds as usize) } else { relaxed(plan, &cut, &body) };
+        let width = cut.rounds.last().map_or(0.0, |round| plan.gauge(round.stitch).width.mm());
+        let space = if done || stays(&cut, &body, whole, width) {
+            finished.after(rounds as usize)
+        } else {
+            relaxed(plan, &cut, &body)
+        };
         let eye = Eye::usual(if lies_flat(&body) { &body } else { whole });
         Self { rounds, cut, body, space, eye }
     }
+}
+
+/// The piece as it lies after so many rounds, before any other is worked on them; see [`steps`].
+pub fn on_its_way(plan: &Plan, size: &SizePlan, shape: (&SideShape, &Piece), rounds: u32) -> Piece {
+    Step::of(plan, size, shape, rounds).space
 }
 
 /// Draws the piece after each of its [`stops`], all to one scale, with the stitches, the width and the depth there are.

@@ -3,10 +3,10 @@
 use crate::craft::Stitch;
 use crate::drawing::schematic;
 use crate::geometry::SideShape;
-use crate::geometry::piece::Eye;
+use crate::geometry::piece::{Eye, Piece};
 use crate::notation::write::Writer;
 use crate::plan::{Plan, SizePlan};
-use crate::words::{Arg, Words};
+use crate::words::{Arg, Words, numbers};
 
 /// Higher than this over the horizon, degrees, a piece is seen from above.
 const ABOVE: f64 = 50.0;
@@ -24,10 +24,14 @@ pub(super) fn named(plan: &Plan, size: &SizePlan, key: &str) -> String {
     Words::of(plan.design.language).with(key, &args)
 }
 
-pub(super) fn description(plan: &Plan, size: &SizePlan, body: &SideShape, eye: &Eye) -> String {
+pub(super) fn description(plan: &Plan, size: &SizePlan, (body, space): (&SideShape, &Piece), eye: &Eye) -> String {
     let words = Words::of(plan.design.language);
     let from = if eye.from.degrees() > ABOVE { "piece-from-above" } else { "piece-from-front" };
     let mut sentences = vec![format!("{}.", title(plan, size)), words.say(from)];
+    if let Some(form) = &space.form {
+        let around = numbers::length(form.around(), plan.design.units, plan.design.language);
+        sentences.push(words.with("piece-on-head", &[("length", Arg::Text(&around))]));
+    }
     let writer = Writer { words: &words, terms: plan.design.terms };
     let worked = stitches(size).into_iter().map(|stitch| writer.name(stitch)).collect::<Vec<_>>().join(", ");
     sentences.push(words.with("piece-worked", &[("stitches", Arg::Text(&worked))]));

@@ -9,6 +9,7 @@ mod net;
 mod order;
 mod relax;
 mod start;
+mod worn;
 
 pub use energy::Vec3;
 pub use net::{Crest, Foot, Head, Net};
@@ -90,6 +91,7 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
         relax::relax(&energy, &net, &mut points, &order, width, (steps, if ruffles { EVEN.1 } else { EVEN.0 }));
     }
     centre(&mut points);
+    upright(&net, &rest, &mut points);
     let strain = strain(&net, &points);
     Mesh { net, points, strain, flat: lies_flat(body), pinned, too_large }
 }
@@ -122,6 +124,25 @@ fn centre(points: &mut [Vec3]) {
     let mut middle = points.iter().sum::<Vec3>() / points.len().max(1) as f64;
     middle.z = 0.0;
     points.iter_mut().for_each(|point| *point -= middle);
+}
+
+/// Turns a piece so that what lies on a table does: the plane nearest to it becomes level.
+fn upright(net: &Net, rest: &Rest, points: &mut [Vec3]) {
+    let held = |head: &Head| head.round.and_then(|round| rest.rounds.get(round)).is_some_and(|round| round.blocked);
+    let base: Vec<Vec3> = net.heads.iter().zip(points.iter()).filter(|(head, _)| held(head)).map(|(_, p)| *p).collect();
+    let middle = base.iter().sum::<Vec3>() / base.len().max(1) as f64;
+    // z = a x + b y about the middle, by least squares.
+    let sum = |value: &dyn Fn(Vec3) -> f64| base.iter().map(|p| value(p - middle)).sum::<f64>();
+    let (xx, xy, yy) = (sum(&|p| p.x * p.x), sum(&|p| p.x * p.y), sum(&|p| p.y * p.y));
+    let (xz, yz) = (sum(&|p| p.x * p.z), sum(&|p| p.y * p.z));
+    let whole = xx * yy - xy * xy;
+    if whole <= 1e-9 * (xx + yy) * (xx + yy) {
+        return;
+    }
+    let normal = Vec3::new(-(xz * yy - yz * xy) / whole, -(yz * xx - xz * xy) / whole, 1.0).normalize();
+    let Some(across) = (Vec3::x() - normal * normal.x).try_normalize(1e-9) else { return };
+    let along = normal.cross(&across);
+    points.iter_mut().for_each(|p| *p = Vec3::new(p.dot(&across), p.dot(&along), p.dot(&normal)));
 }
 
 fn spots(net: &Net, angles: &[f64]) -> Vec<order::Spot> {

@@ -1,12 +1,14 @@
 //! Where the stitches lie before the net is let go: on the predicted body of revolution.
 
+use std::ops::Range;
+
 use super::energy::Vec3;
 use super::net::Net;
 use crate::craft::Close;
-use crate::geometry::SideShape;
 use crate::geometry::shape::{Rest, SHOWS};
+use crate::geometry::{RoundShape, SideShape};
 use crate::plan::SizePlan;
-use crate::units::{Angle, TURN, hypot};
+use crate::units::{Angle, Mm, TURN, hypot};
 
 /// Share of a stitch width by which the start strays from the body, so that a fabric that wants to buckle can.
 const STRAY: f64 = 0.01;
@@ -28,9 +30,7 @@ pub(super) struct Start {
 /// Lays the net on the body, or flat where it is `pinned`: even in every round, each round turned so that its posts stand as straight as they can.
 pub(super) fn lay(size: &SizePlan, net: &Net, rest: &Rest, body: &SideShape, pinned: bool) -> Start {
     let angles = angles(net);
-    let edges: Vec<[f64; 2]> = std::iter::once([rest.start, 0.0])
-        .chain(body.rounds.iter().map(|round| [round.radius.mm(), round.height.mm()]))
-        .collect();
+    let edges = outline(Mm::new(rest.start), &body.rounds);
     let mut points = vec![Vec3::zeros(); net.heads.len()];
     for at in net.ring.clone() {
         let angle = Angle::from_radians(angles[at]);
@@ -38,12 +38,9 @@ pub(super) fn lay(size: &SizePlan, net: &Net, rest: &Rest, body: &SideShape, pin
         points[at] = Vec3::new(radius * angle.cos(), radius * angle.sin(), 0.0);
     }
     for (round, own) in net.rounds.iter().enumerate() {
-        let spiral = size.rounds.get(round).is_some_and(|round| round.close == Close::Spiral);
         let squeeze = body.rounds.get(round).filter(|_| !pinned).map_or(0.0, |round| -round.hoop_strain);
         for (i, at) in own.clone().enumerate() {
-            // A spiral climbs by a round while it goes round once; in the middle of the round it is where a ring would be.
-            let share = if spiral { (i as f64 + 0.5) / own.len() as f64 - 0.5 } else { 0.0 };
-            let (mut edge, normal) = on_outline(&edges, (round + 1) as f64 + share);
+            let (mut edge, normal) = on_outline(&edges, (round + 1) as f64 + within(size, round, own, i));
             if pinned {
                 edge[1] = 0.0;
             }
@@ -62,8 +59,21 @@ pub(super) fn lay(size: &SizePlan, net: &Net, rest: &Rest, body: &SideShape, pin
     Start { points, angles }
 }
 
+/// The outline of a body: where its start and the top edge of every round lie, as (r, z), mm.
+pub(super) fn outline(start: Mm, rounds: &[RoundShape]) -> Vec<[f64; 2]> {
+    let edges = rounds.iter().map(|round| [round.radius.mm(), round.height.mm()]);
+    std::iter::once([start.mm(), 0.0]).chain(edges).collect()
+}
+
+/// By how much of a round a stitch lies off where it would in a ring: a spiral climbs by a round while it goes round
+/// once, and in the middle of the round it is where a ring would be.
+pub(super) fn within(size: &SizePlan, round: usize, own: &Range<usize>, nth: usize) -> f64 {
+    let spiral = size.rounds.get(round).is_some_and(|round| round.close == Close::Spiral);
+    if spiral { (nth as f64 + 0.5) / own.len() as f64 - 0.5 } else { 0.0 }
+}
+
 /// The outline at a number of rounds, with the direction square to it.
-fn on_outline(edges: &[[f64; 2]], at: f64) -> ([f64; 2], [f64; 2]) {
+pub(super) fn on_outline(edges: &[[f64; 2]], at: f64) -> ([f64; 2], [f64; 2]) {
     let last = edges.len().saturating_sub(2);
     let low = (at.floor().max(0.0) as usize).min(last);
     let (Some(a), Some(b)) = (edges.get(low), edges.get(low + 1)) else {

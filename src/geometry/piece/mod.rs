@@ -3,18 +3,21 @@
 //! The mesh has the axis downward; a piece stands right way up: hats and balls as worked from the top, baskets turned
 //! over onto their base, and flat work with its right side up.
 
+mod form;
 mod seen;
 mod view;
 
 use std::collections::BTreeMap;
 use std::ops::Range;
 
+pub use form::{Form, facing};
 pub use seen::{Seen, seen};
 pub use view::{Eye, View};
 
 use super::mesh::{Mesh, Net, Vec3};
 use crate::craft::{Loops, Stitch};
 use crate::design::{Hand, Kind};
+use crate::geometry::SideShape;
 use crate::plan::{Plan, SizePlan};
 use crate::units::hypot;
 
@@ -73,7 +76,22 @@ pub struct Piece {
     pub lace: bool,
     /// True where the outside of the fabric is on the left of the work, as it is of all but mirrored pieces.
     pub mirrored: bool,
+    /// The head form that it is put on, where it is.
+    pub form: Option<Form>,
 }
+
+/// What a piece stands on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Stand {
+    /// The ground, or a table.
+    #[default]
+    Ground,
+    /// The form of the head that it is made for.
+    Head,
+}
+
+/// Half the thickness of the fabric, in widths of a stitch.
+const HALF_THICK: f64 = 0.25;
 
 /// Makes patches of a mesh.
 pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
@@ -90,7 +108,18 @@ pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let count = patches.len().max(1) as f64;
     let stitch = net.heads.iter().skip(net.ring.end).map(|head| head.width).sum::<f64>() / count;
     let (ground, tall, reach) = room(&points);
-    Piece { patches, points, ground, tall, reach, stitch, flat: mesh.flat, lace: mesh.pinned, mirrored }
+    Piece { patches, points, ground, tall, reach, stitch, flat: mesh.flat, lace: mesh.pinned, mirrored, form: None }
+}
+
+/// Makes patches of a hat's mesh on the form of its head; nothing for what isn't worn, or has no crown. `body` is its
+/// predicted shape.
+pub fn on_head(plan: &Plan, size: &SizePlan, mesh: &Mesh, body: &SideShape) -> Option<Piece> {
+    let worn = body.worn.as_ref()?;
+    let piece = piece(plan, size, &mesh.on_head(size, body)?);
+    let form = Form::under(worn.head, HALF_THICK * piece.stitch, piece.ground);
+    let tall = piece.ground + piece.tall - form.foot;
+    let reach = piece.reach.max(worn.head.widest());
+    Some(Piece { ground: form.foot, tall, reach, form: Some(form), ..piece })
 }
 
 /// The ground under some points, their height above it and their reach from the axis.

@@ -2,7 +2,7 @@
 
 use kurbo::Point;
 
-use super::{Piece, View};
+use super::{Form, Piece, View};
 
 /// Dots along the longer side of the buffer, at least and at most.
 const DOTS: (f64, f64) = (500.0, 1600.0);
@@ -23,6 +23,10 @@ pub struct Seen {
     pub layers: Vec<Option<usize>>,
     /// For every patch: the share of it that is seen.
     pub shares: Vec<f64>,
+    /// For every facet of the form it is put on: true where it is seen.
+    pub form: Vec<bool>,
+    /// The layer of the form.
+    pub form_layer: usize,
 }
 
 struct Buffer {
@@ -80,7 +84,12 @@ impl Buffer {
 
 /// Finds what is seen of a piece.
 pub fn seen(piece: &Piece, view: &View) -> Seen {
-    let quads: Vec<Quad> = piece.patches.iter().map(|patch| patch.corners.map(|p| view.project(&p))).collect();
+    let facets = piece.form.iter().flat_map(Form::facets);
+    let corners = piece.patches.iter().map(|patch| patch.corners).chain(facets);
+    let quads: Vec<Quad> = corners.map(|corners| corners.map(|p| view.project(&p))).collect();
+    // The form is one thing, whose facets follow the patches.
+    let count = piece.patches.len();
+    let thing = |quad: usize| quad.min(count);
     let buffer = Buffer::of(&quads, piece.stitch);
     let mut nearest = vec![f64::NEG_INFINITY; buffer.wide * buffer.high];
     let mut owner = vec![u32::MAX; buffer.wide * buffer.high];
@@ -99,22 +108,23 @@ pub fn seen(piece: &Piece, view: &View) -> Seen {
     let shares: Vec<f64> =
         own.iter().zip(&dots).map(|(own, dots)| f64::from(*own) / f64::from((*dots).max(1))).collect();
     let shown: Vec<bool> = shares.iter().zip(&own).map(|(share, own)| *share >= SHOWS && *own > 0).collect();
-    // Neighbours touch; only what lies a good deal nearer lies over something.
-    let apart = 1.5 * piece.stitch;
+    // Neighbours touch; only what lies a good deal nearer lies over something. A form lies under all that covers it.
+    let apart = |i: usize| if i < count { 1.5 * piece.stitch } else { 0.0 };
     let mut over: Vec<(u32, u32)> = Vec::new();
     for (i, quad) in quads.iter().enumerate().filter(|(i, _)| shown[*i]) {
-        let mut last = u32::MAX;
+        let (mut last, own, apart) = (usize::MAX, thing(i), apart(i));
         buffer.fill(quad, &mut |at, near| {
-            let front = owner[at];
-            if front != i as u32 && front != last && shown[front as usize] && nearest[at] > near + apart {
-                over.push((i as u32, front));
+            let quad = owner[at] as usize;
+            let front = thing(quad);
+            if front != own && front != last && shown[quad] && nearest[at] > near + apart {
+                over.push((own as u32, front as u32));
                 last = front;
             }
         });
     }
     over.sort_unstable();
     over.dedup();
-    let mut layers = vec![0_usize; quads.len()];
+    let mut layers = vec![0_usize; count + 1];
     for _ in 0..LAYERS {
         let mut moved = false;
         for &(below, above) in &over {
@@ -128,6 +138,8 @@ pub fn seen(piece: &Piece, view: &View) -> Seen {
             break;
         }
     }
-    let layers = layers.into_iter().zip(shown).map(|(layer, shown)| shown.then_some(layer)).collect();
-    Seen { layers, shares }
+    let form_layer = layers[count];
+    let form = shown[count..].to_vec();
+    let layers = layers.into_iter().zip(shown).take(count).map(|(layer, shown)| shown.then_some(layer)).collect();
+    Seen { layers, shares: shares[..count].to_vec(), form, form_layer }
 }

@@ -2,6 +2,7 @@
 
 use kurbo::Point;
 
+use super::Piece;
 use crate::geometry::SideShape;
 use crate::geometry::mesh::{Vec3, lies_flat};
 use crate::units::Angle;
@@ -20,6 +21,9 @@ pub struct Eye {
 /// Height of the eye over the horizon, degrees: for what stands, and for flat work.
 const FROM: (f64, f64) = (24.0, 62.0);
 
+/// The same for a hat on a head.
+const ON_HEAD: f64 = 12.0;
+
 /// How far away the eye is, in reaches of the piece: as one looks at a piece on a table.
 const DISTANCE: f64 = 7.0;
 
@@ -28,6 +32,14 @@ impl Eye {
     pub fn usual(body: &SideShape) -> Self {
         let from = if lies_flat(body) { FROM.1 } else { FROM.0 };
         Self { from: Angle::from_degrees(from), turn: Angle::ZERO, distance: Some(DISTANCE) }
+    }
+}
+
+impl Eye {
+    /// What suits a piece where it lies or stands; `body` is its predicted shape. A head is met at its own height.
+    pub fn of(piece: &Piece, body: &SideShape) -> Self {
+        let usual = Self::usual(body);
+        if piece.form.is_some() { Self { from: Angle::from_degrees(ON_HEAD), ..usual } } else { usual }
     }
 }
 

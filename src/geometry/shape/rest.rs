@@ -85,12 +85,21 @@ impl Rest {
 impl Rest {
     /// Finds what each round of a flat part would need to lie flat, and which parts will on a table.
     fn lay_flat(&mut self, plan: &Plan, size: &SizePlan) {
+        let base = self.written_base(plan, size);
         let mut from = 0;
         for part in size.rounds.chunk_by(|a, b| a.part == b.part) {
             let to = from + part.len();
             let mut radius = if from == 0 { self.start } else { self.rounds[from - 1].radius() };
             let fabric = &mut self.rounds[from..to];
+            let base = base.saturating_sub(from).min(fabric.len());
             from = to;
+            if base > 0 {
+                for round in &mut fabric[..base] {
+                    radius += round.height;
+                    (round.flat, round.blocked) = (Some(TURN * radius), true);
+                }
+                continue;
+            }
             if !part.first().is_some_and(|round| wants_flat(plan, round)) {
                 continue;
             }
@@ -103,6 +112,32 @@ impl Rest {
             let table = plan.design.kind.row().rests;
             fabric.iter_mut().for_each(|round| round.blocked = blocked && table);
         }
+    }
+}
+
+impl Rest {
+    /// How many of the first rounds of something written are the base that it stands on: those that would lie flat, up to
+    /// the first that folds, but for even rounds at their end.
+    fn written_base(&self, plan: &Plan, size: &SizePlan) -> usize {
+        let row = plan.design.kind.row();
+        let written =
+            |round: &Round| plan.design.parts.get(round.part).is_some_and(|part| matches!(part.body, Body::Written(_)));
+        if !(row.rests && row.from_the_foot) {
+            return 0;
+        }
+        let (mut radius, mut base) = (self.start, 0);
+        for (index, (round, fabric)) in size.rounds.iter().zip(&self.rounds).enumerate() {
+            radius += fabric.height;
+            let lacks = TURN * radius / fabric.around - 1.0;
+            let few = fabric.around < FEW * fabric.width;
+            if !written(round) || (index > 0 && fabric.folds) || (lacks >= SHOWS && !few) {
+                break;
+            }
+            if round.change() > 0 && lacks < SHOWS {
+                base = index + 1;
+            }
+        }
+        base
     }
 }
 
