@@ -24,13 +24,17 @@ fn ten() -> Vec<(String, Plan)> {
     let designs = [sun_hat(), dc_beanie(), hdc_basket(), ball(), left];
     let mut plans: Vec<(String, Plan)> =
         designs.iter().map(|design| (format!("{} {:?}", design.title.value, design.hand), solved(design))).collect();
-    let read = |name: &str| std::fs::read(format!("{}/examples/{name}", env!("CARGO_MANIFEST_DIR"))).unwrap();
+    let read =
+        |name: &str| std::fs::read(format!("{}/examples/{name}", env!("CARGO_MANIFEST_DIR"))).expect("an example");
     for name in ["duckling-cap.yaml", "ember-beanie.yaml", "millrace-basket.yaml", "slipway-sun-hat.yaml"] {
-        plans.push((name.to_owned(), Pattern::read(&read(name)).unwrap().plan));
+        plans.push((name.to_owned(), Pattern::read(&read(name)).expect("an example").plan));
     }
     let swatch = read("swatches/cove-cotton.yaml");
     let beside = Beside { name: "cove-cotton.yaml", bytes: &swatch };
-    plans.push(("cove bowl".to_owned(), Pattern::read_rounds(&read("cove-bowl.txt"), Some(beside)).unwrap().plan));
+    plans.push((
+        "cove bowl".to_owned(),
+        Pattern::read_rounds(&read("cove-bowl.txt"), Some(beside)).expect("an example").plan,
+    ));
     plans
 }
 
