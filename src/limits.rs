@@ -21,8 +21,8 @@ pub const ROUNDS: u32 = 1000;
 pub const STITCHES: u32 = 4000;
 /// Most operations of a design, all its sizes together: what is worked out, drawn and written grows with them.
 pub const OPERATIONS: u64 = 300_000;
-/// Stitches of a design, all its sizes together, above which what is published of it is made one after the other, and each
-/// picture of pixels in layers of so many: what is made side by side is held side by side.
+/// Stitches of a design, all its sizes together, above which what is published of it is made one after the other: what
+/// is made side by side is held side by side.
 pub const AT_ONCE: usize = 20_000;
 /// Longest length that is solved for, in millimetres.
 pub const LENGTH_MM: f64 = 1e5;

@@ -11,6 +11,8 @@ pub mod text;
 
 pub use counted::{Counted, count_rounds};
 
+use rayon::prelude::*;
+
 use crate::design::{self, Design};
 use crate::geometry::{SideShape, predict};
 use crate::plan::{Plan, solve};
@@ -71,7 +73,7 @@ impl Pattern {
         let plan = solve(design, &mut report);
         // Half a plan is of no use: errors found on the way stop here.
         let Some(plan) = plan.filter(|_| !report.has_errors()) else { return Err(report) };
-        let shapes: Vec<SideShape> = plan.sizes.iter().map(|size| predict(&plan, size)).collect();
+        let shapes: Vec<SideShape> = plan.sizes.par_iter().map(|size| predict(&plan, size)).collect();
         findings::tell(&plan, &shapes, &mut report);
         Ok(Self { plan, shapes, report })
     }

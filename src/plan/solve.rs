@@ -2,6 +2,8 @@
 
 use std::cell::Cell;
 
+use rayon::prelude::*;
+
 use super::choose::{Offer, Picked, choose_all};
 use super::finish::step_down;
 use super::gauges::gauges;
@@ -68,9 +70,9 @@ fn together(solvers: &mut [Solver<'_>], part: &Part, profile: &Profile) {
     }
     while !wishes.is_empty() {
         let offers: Vec<Vec<Offer>> = wishes.iter().map(|(_, wish)| wish.offers()).collect();
-        match choose_all(&offers) {
+        let (chosen, others) = rayon::join(|| choose_all(&offers), || others(&offers));
+        match chosen {
             Ok((picked, _)) => {
-                let others = others(&offers);
                 for (at, ((index, wish), picked)) in wishes.iter().zip(&picked).enumerate() {
                     let others = others.iter().filter_map(|(prefer, picked)| Some((*prefer, picked.get(at)?.clone())));
                     if let Some(solver) = solvers.get_mut(*index) {
@@ -99,7 +101,7 @@ fn others(offers: &[Vec<Offer>]) -> Vec<(Preference, Vec<Picked>)> {
         let offers: Vec<Vec<Offer>> = offers.iter().map(|size| size.iter().map(one).collect()).collect();
         Some((prefer, choose_all(&offers).ok()?.0))
     };
-    all.into_iter().filter(|prefer| Some(*prefer) != own).filter_map(of).collect()
+    all.into_par_iter().filter(|prefer| Some(*prefer) != own).filter_map(of).collect()
 }
 
 /// What stands at the end of the rounds so far.

@@ -1,6 +1,6 @@
 //! The pictures of a pattern, each drawn for the room in which it is shown.
 
-use std::sync::{Arc, OnceLock};
+use std::sync::Arc;
 
 use rayon::prelude::*;
 
@@ -47,17 +47,22 @@ pub(super) fn large(plan: &Plan) -> bool {
     plan.sizes.iter().map(SizePlan::stitches).sum::<u64>() > limits::AT_ONCE as u64
 }
 
-/// The sizes of a pattern in space, each relaxed once, when it is first asked for. One that is too large to be relaxed is
-/// laid out anew each time: that is quick, and it would take much room until the end.
+/// The sizes of a pattern in space, those that are shown more than once relaxed beforehand. One that is too large to be
+/// relaxed is laid out anew each time: that is quick, and it would take much room until the end.
 pub(super) struct Spaces<'a> {
     plan: &'a Plan,
     shapes: &'a [SideShape],
-    relaxed: Vec<OnceLock<Piece>>,
+    relaxed: Vec<Option<Piece>>,
 }
 
 impl<'a> Spaces<'a> {
-    pub(super) fn of(plan: &'a Plan, shapes: &'a [SideShape]) -> Self {
-        Self { plan, shapes, relaxed: plan.sizes.iter().map(|_| OnceLock::new()).collect() }
+    /// Relaxes the sizes of these indices, at once where they are small.
+    pub(super) fn of(plan: &'a Plan, shapes: &'a [SideShape], shown: impl Fn(usize) -> bool + Sync) -> Self {
+        let lay = |index: usize| {
+            let (size, shape) = plan.sizes.get(index).zip(shapes.get(index))?;
+            (shown(index) && size.stitches() <= limits::MESH as u64).then(|| relaxed(plan, size, shape))
+        };
+        Self { plan, shapes, relaxed: all_sizes(plan).map(lay).collect() }
     }
 
     /// A size drawn; nothing where there is no such size.
@@ -72,27 +77,35 @@ impl<'a> Spaces<'a> {
 
     fn with<T>(&self, index: usize, draw: impl Fn(&SizePlan, &SideShape, &Piece) -> T) -> Option<T> {
         let (size, shape) = self.plan.sizes.get(index).zip(self.shapes.get(index))?;
-        let lay = || relaxed(self.plan, size, shape);
-        if size.stitches() > limits::MESH as u64 {
-            return Some(draw(size, shape, &lay()));
-        }
-        Some(draw(size, shape, self.relaxed.get(index)?.get_or_init(lay)))
+        Some(match self.relaxed.get(index)? {
+            Some(space) => draw(size, shape, space),
+            None => draw(size, shape, &relaxed(self.plan, size, shape)),
+        })
     }
+}
+
+/// The size that a booklet shows where it shows one.
+pub(super) fn middle(plan: &Plan) -> usize {
+    plan.sizes.len() / 2
+}
+
+/// The indices of the sizes, for work on all of them at once, or on one after the other where they are large.
+fn all_sizes(plan: &Plan) -> impl IndexedParallelIterator<Item = usize> {
+    let most = if large(plan) { plan.sizes.len() } else { 1 };
+    (0..plan.sizes.len()).into_par_iter().with_min_len(most)
 }
 
 /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
 pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
-    draw_with(plan, shapes, options, &Spaces::of(plan, shapes))
+    draw_with(plan, shapes, options, &Spaces::of(plan, shapes, |index| index == middle(plan)))
 }
 
 /// Draws it where the sizes may lie in space already.
 pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, spaces: &Spaces<'_>) -> Pictures {
     let style = Style::new(&options.paper, options.print, options.large);
     let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
-    let middle = plan.sizes.len() / 2;
-    // One after the other where they are large.
-    let most = if large(plan) { plan.sizes.len() } else { 1 };
-    let sizes = || (0..plan.sizes.len()).into_par_iter().with_min_len(most);
+    let middle = middle(plan);
+    let sizes = || all_sizes(plan);
     let keyed: Option<Vec<KeyedChart>> =
         sizes().map(|size| KeyedChart::draw(plan, size, (width, height), options)).collect();
     let (charts, keys): (Vec<(Arc<Drawing>, String)>, _) = match keyed {
@@ -131,7 +144,7 @@ const STEPPED: u64 = 8000;
 /// The middle size on its way, where there is ink for it.
 fn on_its_way(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options) -> Option<(Arc<Drawing>, String)> {
     let plan = spaces.plan;
-    let middle = plan.sizes.len() / 2;
+    let middle = middle(plan);
     let size = plan.sizes.get(middle)?;
     if options.print != Print::Colour || size.stitches() > STEPPED || stops(size).len() < 2 {
         return None;
@@ -163,7 +176,7 @@ fn key_of_page(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Op
 pub fn narrow_key(plan: &Plan, options: &Options) -> Drawing {
     let style = Style::new(&options.paper, options.print, options.large);
     let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
-    let size = plan.sizes.len() / 2;
+    let size = middle(plan);
     chart_key(plan, size, choose_view(plan, size, width, height).0, TELEPHONE, options)
 }
 

@@ -6,7 +6,7 @@ use rayon::prelude::*;
 
 use super::names::size_names;
 use super::pictures::{
-    self, Spaces, large, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet,
+    self, Spaces, large, middle, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet,
 };
 use super::rows::Row;
 use crate::drawing::{ChartOptions, Drawing, PieceOptions, SchematicOptions, schematic};
@@ -32,6 +32,8 @@ pub struct Product {
     pub endings: &'static [&'static str],
     /// True where it shows the pictures of the booklet.
     pictured: bool,
+    /// True where it shows every size in space.
+    spatial: bool,
     /// Makes its files. Nothing, and errors in the report, where a page can't be laid out.
     make: fn(&Job<'_>, &Product, &mut Report) -> Option<Vec<Output>>,
 }
@@ -48,14 +50,29 @@ impl Row for Product {
 
 /// All of them, in the order in which they are made.
 pub static PRODUCTS: [Product; 7] = [
-    Product { name: "booklet", about: "The booklet", endings: &["-booklet.pdf"], pictured: true, make: booklet },
-    Product { name: "web", about: "The web page", endings: &[".html"], pictured: true, make: web },
-    Product { name: "text", about: "The pattern as plain text", endings: &[".txt"], pictured: true, make: plain_text },
+    Product {
+        name: "booklet",
+        about: "The booklet",
+        endings: &["-booklet.pdf"],
+        pictured: true,
+        spatial: false,
+        make: booklet,
+    },
+    Product { name: "web", about: "The web page", endings: &[".html"], pictured: true, spatial: false, make: web },
+    Product {
+        name: "text",
+        about: "The pattern as plain text",
+        endings: &[".txt"],
+        pictured: true,
+        spatial: false,
+        make: plain_text,
+    },
     Product {
         name: "csv",
         about: "The rounds for a spreadsheet",
         endings: &[".csv"],
         pictured: false,
+        spatial: false,
         make: spreadsheet,
     },
     Product {
@@ -63,6 +80,7 @@ pub static PRODUCTS: [Product; 7] = [
         about: "Charts, schematics and tables",
         endings: &[".svg", ".png"],
         pictured: true,
+        spatial: false,
         make: separate_pictures,
     },
     Product {
@@ -70,6 +88,7 @@ pub static PRODUCTS: [Product; 7] = [
         about: "The finished piece",
         endings: &["-piece.svg", "-piece.png"],
         pictured: false,
+        spatial: true,
         make: pieces,
     },
     Product {
@@ -77,6 +96,7 @@ pub static PRODUCTS: [Product; 7] = [
         about: "Wall charts in tiles",
         endings: &["-wall-chart.pdf"],
         pictured: false,
+        spatial: false,
         make: wall_charts,
     },
 ];
@@ -91,9 +111,12 @@ pub fn publish<'p>(
     report: &mut Report,
 ) -> Option<Vec<Output>> {
     let sizes = size_names(pattern.plan.sizes.iter().map(|size| size.name.as_str()));
-    let spaces = Spaces::of(&pattern.plan, &pattern.shapes);
-    let job = Job { pattern, stem, options, sizes, spaces, pictures: OnceLock::new() };
     let mut products: Vec<&Product> = products.into_iter().collect();
+    let (every, any) =
+        (products.iter().any(|product| product.spatial), products.iter().any(|product| product.pictured));
+    let shown = |index| every || any && index == middle(&pattern.plan);
+    let spaces = Spaces::of(&pattern.plan, &pattern.shapes, shown);
+    let job = Job { pattern, stem, options, sizes, spaces, pictures: OnceLock::new() };
     if large(&pattern.plan) {
         // Where they are made one after the other, those come first beside which the pictures need not be held yet.
         products.sort_by_key(|product| product.pictured);

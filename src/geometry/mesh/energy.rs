@@ -81,6 +81,24 @@ const SMALL: f64 = 0.12;
 /// What a residual changes by when a point moves.
 type Part = (usize, Vec3);
 
+/// An energy and its slope, while it is added up.
+struct Sum {
+    energy: f64,
+    slope: Vec<Vec3>,
+}
+
+impl Sum {
+    fn of(points: usize) -> Self {
+        Self { energy: 0.0, slope: vec![Vec3::zeros(); points] }
+    }
+
+    fn add(&mut self, value: f64, weight: f64, parts: &[Part]) {
+        self.energy += weight * value * value;
+        let by = 2.0 * weight * value;
+        parts.iter().for_each(|(at, part)| self.slope[*at] += part * by);
+    }
+}
+
 impl Energy {
     pub(super) fn of(net: &Net, rest: &Rest, body: &SideShape, fabric: &Fabric, pinned: bool) -> Self {
         let area = |at: usize| (net.heads[at].width * net.heads[at].height).max(1e-6);
@@ -181,6 +199,12 @@ impl Energy {
 
     /// Calls `with` with every residual: its value, its weight, and what it changes by when points move.
     fn residuals(&self, x: &[Vec3], with: &mut impl FnMut(f64, f64, &[Part])) {
+        self.threads(x, with);
+        Self::leans(&self.posts, x, with);
+    }
+
+    /// The residuals of what runs along the rounds and of the bends.
+    fn threads(&self, x: &[Vec3], with: &mut impl FnMut(f64, f64, &[Part])) {
         for hoop in &self.hoops {
             let [a, b] = hoop.ends;
             let way = x[b] - x[a];
@@ -188,23 +212,37 @@ impl Energy {
             let per = way / (length * hoop.length);
             with(length / hoop.length - 1.0, hoop.weight, &[(a, -per), (b, per)]);
         }
-        let mut parts = Vec::new();
-        for post in &self.posts {
-            post.residuals(x, &mut parts, with);
-        }
         for bend in &self.bends {
             bend.residual(x, with);
         }
     }
 
-    /// The energy at a shape, and its slope.
+    /// The residuals of posts.
+    fn leans(posts: &[Post], x: &[Vec3], with: &mut impl FnMut(f64, f64, &[Part])) {
+        let mut parts = Vec::new();
+        for post in posts {
+            post.residuals(x, &mut parts, with);
+        }
+    }
+
+    /// The energy at a shape, and its slope. Summed in three shares of about one size, always the same ones: so the sum
+    /// is the same on any number of cores.
     pub(super) fn at(&self, x: &[Vec3]) -> (f64, Vec<Vec3>) {
-        let (mut sum, mut slope) = (0.0, vec![Vec3::zeros(); x.len()]);
-        self.residuals(x, &mut |value, weight, parts| {
-            sum += weight * value * value;
-            parts.iter().for_each(|(at, by)| slope[*at] += by * (2.0 * weight * value));
-        });
-        (sum, slope)
+        let (early, late) = self.posts.split_at(self.posts.len() / 2);
+        let posts = |posts: &[Post]| {
+            let mut sum = Sum::of(x.len());
+            Self::leans(posts, x, &mut |value, weight, parts| sum.add(value, weight, parts));
+            sum
+        };
+        let threads = || {
+            let mut sum = Sum::of(x.len());
+            self.threads(x, &mut |value, weight, parts| sum.add(value, weight, parts));
+            sum
+        };
+        let (mut all, (late, threads)) = rayon::join(|| posts(early), || rayon::join(|| posts(late), threads));
+        let slopes = all.slope.iter_mut().zip(late.slope.iter().zip(&threads.slope));
+        slopes.for_each(|(to, (late, threads))| *to += late + threads);
+        (all.energy + late.energy + threads.energy, all.slope)
     }
 
     /// The curvature of the energy (by Gauss and Newton) for moves of every point along its own direction, the points
@@ -256,8 +294,6 @@ impl Post {
         let (t, inverse) = if length > 1e-6 { (along / length, 1.0 / length) } else { (Vec3::zeros(), 0.0) };
         let lean = d.dot(&t);
         let square = d - t * lean;
-        let height = square.norm().max(1e-9);
-        let up = square / height;
         let mut tell = |value: f64, weight: f64, to_d: Vec3, to_t: Vec3| {
             parts.clear();
             parts.push((self.head, to_d));
@@ -266,6 +302,8 @@ impl Post {
             with(value, weight, parts);
         };
         if self.weight > 0.0 {
+            let height = square.norm().max(1e-9);
+            let up = square / height;
             let strain = height / self.height - 1.0;
             tell(strain, self.weight, up / self.height, up * (-lean * inverse / self.height));
         }

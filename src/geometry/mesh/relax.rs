@@ -10,6 +10,7 @@ use std::collections::VecDeque;
 
 use nalgebra_sparse::CscMatrix;
 use nalgebra_sparse::factorization::CscCholesky;
+use rayon::prelude::*;
 
 use super::energy::{Energy, Rows, Vec3};
 use super::net::Net;
@@ -54,7 +55,7 @@ impl Frames {
 struct Guess<'a> {
     order: &'a [usize],
     frames: Frames,
-    factors: Vec<Lower>,
+    factors: [Lower; 3],
 }
 
 /// A lower triangular factor by columns, of each its diagonal first, packed to half of the room that it is computed in:
@@ -103,21 +104,25 @@ impl<'a> Guess<'a> {
         let count = order.len();
         let mut place = vec![0; count];
         order.iter().enumerate().for_each(|(new, old)| place[*old] = new);
-        let mut factors = Vec::with_capacity(3);
-        // The fullest first, while nothing else is held.
-        for ways in frames.0.iter().rev() {
-            factors.push(Lower::of(&matrix(energy.stiffness(x, ways, &place), hold)?)?);
-        }
-        factors.reverse();
+        let factor = |ways: &[Vec3]| Lower::of(&matrix(energy.stiffness(x, ways, &place), hold)?);
+        let [along, up, across] = &frames.0;
+        // One after the other, the fullest first, while nothing else is held: a factor takes much room while it is made.
+        let across = factor(across)?;
+        let up = factor(up)?;
+        let factors = [factor(along)?, up, across];
         Some(Self { order, frames, factors })
     }
 
     fn solve(&self, right: &[Vec3]) -> Vec<Vec3> {
-        let mut solution = vec![Vec3::zeros(); right.len()];
-        for (factor, ways) in self.factors.iter().zip(&self.frames.0) {
+        let column = |(factor, ways): (&Lower, &Vec<Vec3>)| {
             let mut column: Vec<f64> = self.order.iter().map(|&at| right[at].dot(&ways[at])).collect();
             factor.solve(&mut column);
-            for (&at, by) in self.order.iter().zip(&column) {
+            column
+        };
+        let columns: Vec<Vec<f64>> = self.factors.par_iter().zip(&self.frames.0).map(column).collect();
+        let mut solution = vec![Vec3::zeros(); right.len()];
+        for (column, ways) in columns.iter().zip(&self.frames.0) {
+            for (&at, by) in self.order.iter().zip(column) {
                 solution[at] += ways[at] * *by;
             }
         }
