@@ -49,6 +49,7 @@ extern crate self as roundelay;
 #[path = "../tests/all/common.rs"]
 pub(crate) mod common;
 
+pub mod sight;
 pub mod units;
 
 pub mod report;

@@ -88,7 +88,7 @@ fn colour(name: &Text, value: &Text, report: &mut Report) -> Option<Colour> {
     Some(Colour { name: printed(Printed::Colour, name, report), rgb, place: Some(name.place) })
 }
 
-fn hex(text: &str) -> Option<[u8; 3]> {
+pub(super) fn hex(text: &str) -> Option<[u8; 3]> {
     let figures = text.strip_prefix('#')?;
     let value = |c: u8| char::from(c).to_digit(16).map(|value| value as u8);
     let values: Vec<u8> = figures.bytes().map(value).collect::<Option<_>>()?;

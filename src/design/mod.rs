@@ -14,6 +14,7 @@ mod materials;
 mod measure;
 mod model;
 mod names;
+mod palettes;
 mod parts;
 mod plausible;
 mod printed;

@@ -43,6 +43,8 @@ pub struct Design {
     pub work: Work,
     /// The yarn.
     pub yarn: Yarn,
+    /// Colours to try, besides those of the yarn.
+    pub palettes: Vec<Palette>,
     /// The hook, by its diameter.
     pub hook: Option<Mm>,
     /// The swatches, the first for the main stitch.
@@ -116,6 +118,17 @@ pub struct Colour {
     pub name: String,
     /// Red, green, blue.
     pub rgb: [u8; 3],
+    /// Where it stands.
+    pub place: Option<Place>,
+}
+
+/// Other colours for the same yarns.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Palette {
+    /// Its name.
+    pub name: String,
+    /// Red, green, blue of every yarn, in the order of [`Yarn::colours`].
+    pub colours: Vec<[u8; 3]>,
     /// Where it stands.
     pub place: Option<Place>,
 }

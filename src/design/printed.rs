@@ -16,6 +16,8 @@ pub enum Printed {
     Fibre,
     /// The name of a colour.
     Colour,
+    /// The name of a palette.
+    Palette,
     /// The name of a part.
     Part,
     /// The name of a size.
@@ -24,8 +26,8 @@ pub enum Printed {
 
 impl Printed {
     /// All of them.
-    pub const ALL: [Self; 7] =
-        [Self::Title, Self::Designer, Self::About, Self::Fibre, Self::Colour, Self::Part, Self::Size];
+    pub const ALL: [Self; 8] =
+        [Self::Title, Self::Designer, Self::About, Self::Fibre, Self::Colour, Self::Palette, Self::Part, Self::Size];
 
     /// Most characters.
     pub const fn most(self) -> usize {
@@ -34,7 +36,7 @@ impl Printed {
             Self::Designer => 80,
             Self::About => 2000,
             Self::Fibre => 80,
-            Self::Colour | Self::Part => 40,
+            Self::Colour | Self::Palette | Self::Part => 40,
             Self::Size => 24,
         }
     }
@@ -74,6 +76,7 @@ impl Printed {
             }
             Self::Part => named("part", "write it short: `side`"),
             Self::Size => named("size", "write it short: `M`, `child-4y`"),
+            Self::Palette => named("palette", "write it short: `harbour`, `meadow`"),
             Self::Colour => named("colour", "write it short: `sand`, `tide`"),
             Self::Designer | Self::About | Self::Fibre => {
                 let message = format!("here stand 1 to {most} characters, and these are {count}");

@@ -2,6 +2,7 @@
 
 use super::fields::{Fields, doubled, word};
 use super::heads;
+use super::palettes::{self, RawPalette};
 use super::shapes::Field;
 use super::tree::{Node, Text, Value, slice};
 use crate::report::{Diagnostic, Place, Report};
@@ -20,6 +21,7 @@ pub(super) struct RawDesign {
     pub(super) hand: Option<Text>,
     pub(super) work: Option<Text>,
     pub(super) yarn: Option<RawYarn>,
+    pub(super) palettes: Vec<RawPalette>,
     pub(super) hook: Option<Text>,
     pub(super) swatches: Vec<RawSwatch>,
     pub(super) sizes: Vec<RawSize>,
@@ -42,6 +44,7 @@ const DESIGN: &[&str] = &[
     "hand",
     "work",
     "yarn",
+    "palettes",
     "hook",
     "swatch",
     "sizes",
@@ -192,6 +195,7 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         hand: fields.text("hand"),
         work: fields.text("work"),
         yarn: yarn(&mut fields),
+        palettes: palettes::read(&mut fields),
         hook: fields.text("hook"),
         swatches: swatches(&mut fields),
         sizes: if asked(&fields, "sizes") { sizes(&mut fields) } else { Vec::new() },
@@ -225,7 +229,7 @@ fn yarn(design: &mut Fields<'_>) -> Option<RawYarn> {
 }
 
 /// Names with a single value each: colours, or a value for each size.
-fn pairs(key: &Text, node: Node, report: &mut Report) -> Vec<(Text, Text)> {
+pub(super) fn pairs(key: &Text, node: Node, report: &mut Report) -> Vec<(Text, Text)> {
     let what = node.what();
     let Value::Fields(written) = node.value else {
         let message = format!("`{}` takes names with a value each, and here is {what}", key.text);

@@ -7,7 +7,8 @@ use super::raw::{RawDesign, RawPart};
 use super::shapes::{self, Field};
 use super::tree::Text;
 use super::{
-    Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, parts, plausible, sizes,
+    Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, palettes, parts,
+    plausible, sizes,
 };
 use crate::craft::{Stitch, Terms};
 use crate::report::{Diagnostic, Place, Report};
@@ -52,6 +53,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         hand: choose("hand", raw.hand.as_ref(), HANDS, report).unwrap_or_default(),
         work,
         hook: raw.hook.as_ref().and_then(|text| materials::hook(text, report)),
+        palettes: palettes::resolve(&raw.palettes, &yarn.colours, report),
         yarn,
         swatches,
         sizes,

@@ -5,6 +5,7 @@
 //! maker may not want. Whoever comes in here hears all of it. Fails as the stages behind it do, with a report that holds
 //! an error.
 
+mod colours;
 mod counted;
 mod findings;
 pub mod text;
@@ -75,6 +76,7 @@ impl Pattern {
         let Some(plan) = plan.filter(|_| !report.has_errors()) else { return Err(report) };
         let shapes: Vec<SideShape> = plan.sizes.par_iter().map(|size| predict(&plan, size)).collect();
         findings::tell(&plan, &shapes, &mut report);
+        colours::tell(&plan, &mut report);
         Ok(Self { plan, shapes, report })
     }
 

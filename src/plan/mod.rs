@@ -165,6 +165,17 @@ impl SizePlan {
         self.piece().below(round)
     }
 
+    /// Colours that meet: those of rounds that follow one another, the lower index first, each pair once.
+    pub fn meetings(&self) -> Vec<(usize, usize)> {
+        let pairs = self.rounds.iter().zip(self.rounds.iter().skip(1));
+        let pairs = pairs.filter_map(|(one, next)| one.colour.zip(next.colour));
+        let mut pairs: Vec<(usize, usize)> =
+            pairs.filter(|(one, next)| one != next).map(|(one, next)| (one.min(next), one.max(next))).collect();
+        pairs.sort_unstable();
+        pairs.dedup();
+        pairs
+    }
+
     /// All stitches of all rounds.
     pub fn stitches(&self) -> u64 {
         self.rounds.iter().map(|round| u64::from(round.stitches())).sum()

@@ -90,6 +90,7 @@ pub fn bare(title: &str, kind: Kind) -> Design {
         language: Language::EN,
         hand: Hand::Right,
         work: Work::Spiral,
+        palettes: Vec::new(),
         yarn: Yarn { weight: None, fibre: None, ball: None, colours: Vec::new(), allowance: 0.1 },
         hook: None,
         swatches: Vec::new(),

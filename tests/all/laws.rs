@@ -11,6 +11,7 @@ use roundelay::report::codes;
 const ROOMS: &[(&str, &[&str])] = &[
     ("units", &[]),
     ("limits", &["units"]),
+    ("sight", &["units"]),
     ("report", &["units"]),
     ("craft", FLOOR),
     ("words", &["units", "limits", "report", "craft"]),
@@ -19,7 +20,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("design", &["units", "limits", "report", "craft", "words", "notation", "font"]),
     ("plan", &["units", "limits", "report", "craft", "words", "notation", "design"]),
     ("geometry", &["units", "limits", "report", "craft", "design", "plan"]),
-    ("pattern", &["units", "limits", "report", "craft", "words", "notation", "design", "plan", "geometry"]),
+    ("pattern", &["units", "limits", "sight", "report", "craft", "words", "notation", "design", "plan", "geometry"]),
     (
         "story",
         &["units", "limits", "report", "craft", "words", "notation", "font", "design", "plan", "geometry", "pattern"],
@@ -27,8 +28,8 @@ const ROOMS: &[(&str, &[&str])] = &[
     (
         "drawing",
         &[
-            "units", "limits", "report", "craft", "words", "notation", "font", "design", "plan", "geometry", "pattern",
-            "story",
+            "units", "limits", "sight", "report", "craft", "words", "notation", "font", "design", "plan", "geometry",
+            "pattern", "story",
         ],
     ),
     ("page", &["units", "limits", "report", "words", "font", "story", "drawing"]),

@@ -2,7 +2,7 @@
 
 use crate::drawing::{Ink, luminance};
 use crate::geometry::mesh::Vec3;
-use crate::units::power;
+use crate::sight::{encoded, linear};
 
 /// Light that comes from everywhere, and from the lamp: over the left shoulder of who looks.
 const AMBIENT: f64 = 0.46;
@@ -36,17 +36,6 @@ pub(super) enum Depth {
     Shine,
     /// The groove between two plies of a strand.
     Ply,
-}
-
-fn linear(value: u8) -> f64 {
-    let share = f64::from(value) / 255.0;
-    if share <= 0.040_45 { share / 12.92 } else { power((share + 0.055) / 1.055, 2.4) }
-}
-
-fn encoded(light: f64) -> u8 {
-    let light = light.clamp(0.0, 1.0);
-    let share = if light <= 0.003_130_8 { light * 12.92 } else { 1.055 * power(light, 1.0 / 2.4) - 0.055 };
-    (share * 255.0).round() as u8
 }
 
 /// A yarn in some light.
@@ -83,13 +72,6 @@ mod tests {
         assert!((lambert(&lamp) - AMBIENT - LAMP).abs() < 1e-9);
         assert!((lambert(&half) - AMBIENT - LAMP / 2.0).abs() < 1e-9);
         assert!((lambert(&-lamp) - AMBIENT).abs() < 1e-9);
-    }
-
-    #[test]
-    fn srgb_runs_there_and_back() {
-        for value in 0..=255 {
-            assert_eq!(encoded(linear(value)), value);
-        }
     }
 
     #[test]
