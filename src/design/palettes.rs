@@ -7,7 +7,7 @@ use super::raw::pairs;
 use super::tree::{Text, Value};
 use super::{Colour, Palette};
 use crate::limits;
-use crate::report::{Diagnostic, Report};
+use crate::report::{Diagnostic, Report, clean};
 
 /// A palette as written: its name, and yarns with a colour each.
 #[derive(Clone, Debug)]
@@ -58,7 +58,8 @@ fn palette(raw: &RawPalette, yarns: &[Colour], report: &mut Report) -> Palette {
     let mut colours: Vec<[u8; 3]> = yarns.iter().map(|yarn| yarn.rgb).collect();
     let known: Vec<&str> = yarns.iter().map(|yarn| yarn.name.as_str()).collect();
     for (yarn, value) in &raw.colours {
-        let index = known.iter().position(|name| *name == yarn.text);
+        let wanted = clean::line(&yarn.text);
+        let index = known.iter().position(|name| *name == wanted);
         if known.is_empty() {
             let message = format!("there is no yarn `{}` to give a colour to", shortened(&yarn.text));
             let help = "name the colours under `yarn` first: `colours: {sand: \"#d9c39a\"}`";

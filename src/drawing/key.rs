@@ -310,9 +310,10 @@ fn draw_entry(entry: &Entry, corner: Point, picture: f64, letters: f64) -> Item 
 }
 
 /// Breaks words into lines no wider than `width`, a word longer than that on a line of its own.
-fn wrap(text: &str, face: Face, size: f64, width: f64) -> Vec<String> {
+pub(super) fn wrap(text: &str, face: Face, size: f64, width: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
-    for word in text.split_whitespace() {
+    // What a language holds together stays together.
+    for word in text.split([' ', '\n']).filter(|word| !word.is_empty()) {
         match lines.last_mut() {
             Some(line) if face.width(&format!("{line} {word}"), size) <= width => {
                 line.push(' ');

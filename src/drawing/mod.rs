@@ -5,6 +5,7 @@
 //! defined, and that nothing is said by colour alone. Never fails.
 
 pub mod chart;
+mod colours;
 mod item;
 mod key;
 mod palette;
@@ -17,6 +18,7 @@ pub use chart::{
     ChartOptions, ChartView, Demerit, DemeritKind, LEAST_CELL, Readable, chart, choose_view, demerits, least_cell,
     readable,
 };
+pub use colours::{ColoursOptions, colours, trials_cut};
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};

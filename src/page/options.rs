@@ -50,6 +50,8 @@ pub struct Pictures {
     pub schematics: Vec<(Arc<Drawing>, String)>,
     /// The piece on its way, with its caption.
     pub steps: Option<(Arc<Drawing>, String)>,
+    /// The piece in other colours, with its caption.
+    pub colours: Option<(Arc<Drawing>, String)>,
 }
 
 impl Pictures {
@@ -62,6 +64,7 @@ impl Pictures {
             chart_keys: self.keys.len(),
             schematics: captions(&self.schematics),
             steps: self.steps.as_ref().map(|(_, caption)| caption.clone()),
+            colours: self.colours.as_ref().map(|(_, caption)| caption.clone()),
         }
     }
 
@@ -73,6 +76,7 @@ impl Pictures {
             Illustration::ChartKey(index) => self.keys.get(index),
             Illustration::Schematic(index) => self.schematics.get(index).map(|(drawing, _)| drawing),
             Illustration::Steps => self.steps.as_ref().map(|(drawing, _)| drawing),
+            Illustration::Colours => self.colours.as_ref().map(|(drawing, _)| drawing),
         }
     }
 }

@@ -4,8 +4,8 @@ use super::pictures::{chart_key, chart_options, schematic_options, symbols, tabl
 use super::rows::{Named, Row};
 use super::view::view;
 use crate::drawing::{
-    ChartOptions, ChartView, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, draw_piece, relaxed,
-    schematic, steps, worn, worn_piece,
+    ChartOptions, ChartView, ColoursOptions, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, colours,
+    draw_piece, relaxed, schematic, steps, trials_cut, worn, worn_piece,
 };
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
@@ -41,13 +41,14 @@ impl Row for Picture {
 }
 
 /// The pictures there are.
-pub static PICTURES: [Picture; 6] = [
+pub static PICTURES: [Picture; 7] = [
     Picture { name: "chart", about: "The round chart with its key", draw: the_chart, pages: Some(wall_chart) },
     Picture { name: "schematic", about: "The side view with dimensions", draw: the_schematic, pages: None },
     Picture { name: "table", about: "The rows round by round", draw: the_table, pages: None },
     Picture { name: "key", about: "The symbols and what they mean", draw: the_key, pages: None },
     Picture { name: "piece", about: "The finished piece as it will look", draw: the_piece, pages: None },
     Picture { name: "steps", about: "The piece after the rounds to stop at", draw: the_steps, pages: None },
+    Picture { name: "colours", about: "The piece in other colours, to choose among", draw: the_colours, pages: None },
 ];
 
 /// How a picture is written.
@@ -273,6 +274,25 @@ fn the_steps(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {
     let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
     let room = StepsOptions { width, height, ..StepsOptions::default() };
     Some(steps(job.plan, size, (shape, &relaxed(job.plan, size, shape)), &room))
+}
+
+fn the_colours(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
+    let (width, height) = job.asked.options.paper.printable();
+    let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
+    let room = ColoursOptions { width, height, ..ColoursOptions::default() };
+    let drawing = colours(job.plan, size, (shape, &relaxed(job.plan, size, shape)), &room);
+    if drawing.is_none() {
+        let message = "the piece is worked in one colour, and no other is given to try";
+        let help =
+            "add other colours for its yarn: `palettes: {harbour: {sand: \"#e8e4da\"}}`, with the names under `yarn`";
+        report.add(Diagnostic::error("nothing-to-try", message).help(help));
+    }
+    if let Some((shown, all)) = trials_cut(job.plan, size, room.most) {
+        let message = format!("{shown} of {all} ways to dress the piece are drawn");
+        let help = "list those that you would choose among as `palettes:` in the design";
+        report.add(Diagnostic::note("colours-cut", message).help(help));
+    }
+    drawing
 }
 
 fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {

@@ -5,9 +5,9 @@ use std::sync::Arc;
 use rayon::prelude::*;
 
 use crate::drawing::{
-    ChartOptions, ChartView, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions, SchematicOptions,
-    StepsOptions, chart, choose_view, draw_piece, key, least_cell, relaxed, row_table, schematic, steps, stops,
-    symbol_sheet,
+    ChartOptions, ChartView, ColoursOptions, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions,
+    SchematicOptions, StepsOptions, chart, choose_view, colours, draw_piece, key, least_cell, relaxed, row_table,
+    schematic, steps, stops, symbol_sheet,
 };
 use crate::geometry::SideShape;
 use crate::geometry::piece::Piece;
@@ -75,6 +75,11 @@ impl<'a> Spaces<'a> {
         self.with(index, |size, shape, space| steps(self.plan, size, (shape, space), options))
     }
 
+    /// A size in other colours; nothing where there are none to try, or no such size.
+    fn colours(&self, index: usize, options: &ColoursOptions) -> Option<Drawing> {
+        self.with(index, |size, shape, space| colours(self.plan, size, (shape, space), options)).flatten()
+    }
+
     fn with<T>(&self, index: usize, draw: impl Fn(&SizePlan, &SideShape, &Piece) -> T) -> Option<T> {
         let (size, shape) = self.plan.sizes.get(index).zip(self.shapes.get(index))?;
         Some(match self.relaxed.get(index)? {
@@ -131,6 +136,7 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
         cover,
         key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
         steps: on_its_way(spaces, (width, height), options),
+        colours: in_colours(spaces, (width, height), options),
         schematics: drawn.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
         charts,
         keys,
@@ -149,12 +155,38 @@ fn on_its_way(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options)
     if options.print != Print::Colour || size.stitches() > STEPPED || stops(size).len() < 2 {
         return None;
     }
-    let caption = match plan.sizes.len() {
-        1 => String::new(),
-        _ => Words::of(plan.design.language).with("page-of-size", &[("size", Arg::Text(&size.name))]) + ".",
-    };
+    let caption = of_size(plan, size);
     let letters = Mm::new(if options.large { LARGE_LETTERS } else { StepsOptions::default().letters.mm() });
     Some((Arc::new(spaces.steps(middle, &StepsOptions { width, height, letters })?), caption))
+}
+
+/// Says which size a picture shows, where there are several.
+fn of_size(plan: &Plan, size: &SizePlan) -> String {
+    match plan.sizes.len() {
+        1 => String::new(),
+        _ => Words::of(plan.design.language).with("page-of-size", &[("size", Arg::Text(&size.name))]) + ".",
+    }
+}
+
+/// Ways to dress a piece that a page may show: as many of them as it holds.
+const TRIED: [usize; 5] = [13, 11, 8, 5, 2];
+
+/// Letters under a way to dress the piece, mm.
+const TRIED_LETTERS: f64 = 3.2;
+
+/// The middle size in other colours, where there is ink for it.
+fn in_colours(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options) -> Option<(Arc<Drawing>, String)> {
+    let plan = spaces.plan;
+    let middle = middle(plan);
+    let size = plan.sizes.get(middle)?;
+    if options.print != Print::Colour || size.stitches() > STEPPED {
+        return None;
+    }
+    let letters = Mm::new(if options.large { LARGE_LETTERS } else { TRIED_LETTERS });
+    let drawn = |most| spaces.colours(middle, &ColoursOptions { width, height, letters, most });
+    let fits = |drawing: &Drawing| drawing.bounds.height() <= height.mm();
+    let drawing = TRIED.into_iter().filter_map(drawn).find(fits)?;
+    Some((Arc::new(drawing), of_size(plan, size)))
 }
 
 /// Letters under a step in large print, mm.

@@ -100,6 +100,8 @@ pub enum Illustration {
     Schematic(usize),
     /// The piece after the rounds to stop at.
     Steps,
+    /// The piece in other colours.
+    Colours,
 }
 
 /// A picture with its caption.

@@ -23,6 +23,27 @@ const FIVE: usize = 5;
 /// Metres in a yard, by the international yard and pound agreement of 1959.
 const YARD: f64 = 0.9144;
 
+/// Yarn as it is told: never less than is needed, upward, and to the next five where it is much. Length and weight of one
+/// yarn alike, so that they agree by the ball.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Amount {
+    /// Yards.
+    pub yards: f64,
+    /// Metres.
+    pub metres: f64,
+    /// Grams.
+    pub grams: f64,
+}
+
+impl Amount {
+    /// The amount of a yarn.
+    pub fn of(yarn: &YarnUse) -> Self {
+        let much = yarn.metres >= BY_ONES;
+        let up = |value: f64| if much { (value / 5.0).ceil() * 5.0 } else { value.ceil() };
+        Self { yards: up(yarn.metres / YARD), metres: up(yarn.metres), grams: up(yarn.grams) }
+    }
+}
+
 impl Story<'_> {
     pub(super) fn need(&self) -> Section {
         let facts = [("page-yarn", self.yarn_fact()), ("page-hook", self.hook_fact())];
@@ -249,13 +270,9 @@ impl Story<'_> {
     }
 
     fn amount_cells(&self, yarn: &YarnUse) -> Vec<Cell> {
-        // Never less than is needed: upward, and to the next five where it is much. Length and weight of one yarn alike,
-        // so that they agree by the ball.
-        let much = yarn.metres >= BY_ONES;
-        let up = |value: f64| if much { (value / 5.0).ceil() * 5.0 } else { value.ceil() };
-        let yards = self.in_inches().then_some(yarn.metres / YARD);
-        let amounts = yards.into_iter().chain([yarn.metres, yarn.grams]);
-        amounts.map(|value| Cell::new(self.number(up(value)))).collect()
+        let amount = Amount::of(yarn);
+        let yards = self.in_inches().then_some(amount.yards);
+        yards.into_iter().chain([amount.metres, amount.grams]).map(|value| Cell::new(self.number(value))).collect()
     }
 
     /// A colour's patch and name; a dash for the single unnamed colour.

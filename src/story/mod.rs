@@ -29,6 +29,7 @@ use crate::words::numbers::length;
 use crate::words::{Arg, Language, Words};
 
 pub use block::*;
+pub use materials::Amount;
 pub use rowtable::*;
 pub use sources::source_words;
 pub use told::*;
@@ -120,7 +121,8 @@ impl<'a> Story<'a> {
             self.special(),
             self.key(),
             self.charts(),
-            self.steps(),
+            self.one_picture("steps", "page-steps", Illustration::Steps, self.illustrations.steps.as_ref()),
+            self.one_picture("colours", "page-colours", Illustration::Colours, self.illustrations.colours.as_ref()),
             self.rounds(),
             self.plain_rounds(),
             self.finishing(),
@@ -181,16 +183,11 @@ impl<'a> Story<'a> {
         self.section("chart", "page-chart", true, figures.into_iter().map(Block::Figure).collect())
     }
 
-    /// The piece after the rounds to stop at.
-    fn steps(&self) -> Section {
-        let figure = |caption: &String| Figure {
-            shows: Illustration::Steps,
-            title: String::new(),
-            caption: caption.clone(),
-            key: None,
-        };
-        let figures = self.illustrations.steps.iter().map(figure).map(Block::Figure).collect();
-        self.section("steps", "page-steps", true, figures)
+    /// A section of one picture, where there is one with its caption.
+    fn one_picture(&self, id: &'static str, title: &str, shows: Illustration, caption: Option<&String>) -> Section {
+        let figure = |caption: &String| Figure { shows, title: String::new(), caption: caption.clone(), key: None };
+        let figures = caption.into_iter().map(figure).map(Block::Figure).collect();
+        self.section(id, title, true, figures)
     }
 
     /// The pictures as figures; those that show one size of several are called after it.

@@ -38,4 +38,6 @@ pub struct Illustrations {
     pub schematics: Vec<String>,
     /// The piece on its way.
     pub steps: Option<String>,
+    /// The piece in other colours.
+    pub colours: Option<String>,
 }

@@ -381,6 +381,27 @@ steps-stitches = { $count ->
 steps-across = { $length } Durchmesser
 steps-deep = { $length } tief
 steps-high = { $length } hoch
+colours-title = Farbproben: { $title }, Größe { $size }
+colours-own = Wie entworfen
+colours-order = Reihenfolge { $number }
+colours-contrast = Kontrast { $ratio } : 1
+colours-contrast-least = Kontrast ab { $ratio } : 1 ({ $one }, { $other })
+colours-alike = schwer zu unterscheiden
+colours-alike-to = gleich für { $eyes } Augen
+colours-eyes-red = rotblinde
+colours-eyes-green = grünblinde
+colours-eyes-blue = blaublinde
+colours-blank = Zum Ausmalen
+colours-stripe = Runde { $first } bis { $last }: { $length }
+colours-stripe-one = Runde { $last }: { $length }
+colours-stripes-more = { $count ->
+        [one] und { $count } weiterer Streifen
+       *[other] und { $count } weitere Streifen
+    }
+colours-moved = { $yarns } tauschen die Plätze; die übrigen Garne bleiben wie entworfen.
+colours-cut = Gezeigt werden { $shown } von { $all } Möglichkeiten.
+colours-bars = Balken: die Streifen im Maßstab 1 : { $scale }, die erste Runde oben. Die schmalen zeigen sie, wie rotblinde, grünblinde und blaublinde Augen sie sehen (Machado, Oliveira und Fernandes, 2009). Kontrast nach WCAG 2.2.
+colours-bars-up = Balken: die Streifen im Maßstab 1 : { $scale }, die erste Runde unten. Die schmalen zeigen sie, wie rotblinde, grünblinde und blaublinde Augen sie sehen (Machado, Oliveira und Fernandes, 2009). Kontrast nach WCAG 2.2.
 schematic-title = Form: { $title }, { $count ->
         [one] Größe { $sizes }
        *[other] Größen { $sizes }
@@ -630,6 +651,7 @@ special-front-loop = nur unter dem vorderen Maschenglied einstechen, dem näher 
 page-key = Häkelsymbole
 page-chart = Häkelschrift
 page-steps = Schritt für Schritt
+page-colours = Farbproben
 page-chart-and-key = Häkelschrift und Symbole
 page-of-size = Größe { $size }
 page-rounds = Runden

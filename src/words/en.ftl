@@ -438,6 +438,27 @@ steps-stitches = { $count ->
 steps-across = { $length } across
 steps-deep = { $length } deep
 steps-high = { $length } high
+colours-title = Colours tried: { $title }, size { $size }
+colours-own = As designed
+colours-order = Order { $number }
+colours-contrast = contrast { $ratio } : 1
+colours-contrast-least = contrast from { $ratio } : 1 ({ $one }, { $other })
+colours-alike = hard to tell apart
+colours-alike-to = alike to { $eyes } eyes
+colours-eyes-red = red-blind
+colours-eyes-green = green-blind
+colours-eyes-blue = blue-blind
+colours-blank = To colour in
+colours-stripe = rounds { $first } to { $last }: { $length }
+colours-stripe-one = round { $last }: { $length }
+colours-stripes-more = { $count ->
+        [one] and { $count } more stripe
+       *[other] and { $count } more stripes
+    }
+colours-moved = { $yarns } change places; the other yarns stay as designed.
+colours-cut = { $shown } of { $all } ways are shown.
+colours-bars = Bars: the stripes at 1 : { $scale }, the first round at the top. The narrow ones show them as red-blind, green-blind and blue-blind eyes see them (Machado, Oliveira and Fernandes, 2009). Contrast is reckoned by WCAG 2.2.
+colours-bars-up = Bars: the stripes at 1 : { $scale }, the first round at the foot. The narrow ones show them as red-blind, green-blind and blue-blind eyes see them (Machado, Oliveira and Fernandes, 2009). Contrast is reckoned by WCAG 2.2.
 schematic-title = Shape: { $title }, { $count ->
         [one] size { $sizes }
        *[other] sizes { $sizes }
@@ -727,6 +748,7 @@ special-front-loop = insert the hook under the front loop of the stitch only, th
 page-key = Symbols
 page-chart = Chart
 page-steps = Step by step
+page-colours = Colours tried
 page-chart-and-key = Chart and symbols
 page-of-size = Size { $size }
 page-rounds = Rounds

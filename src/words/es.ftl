@@ -323,6 +323,27 @@ steps-stitches = { $count ->
 steps-across = { $length } de ancho
 steps-deep = { $length } de profundidad
 steps-high = { $length } de alto
+colours-title = Pruebas de color: { $title }, talla { $size }
+colours-own = Como en el diseño
+colours-order = Orden { $number }
+colours-contrast = contraste { $ratio } : 1
+colours-contrast-least = contraste desde { $ratio } : 1 ({ $one }, { $other })
+colours-alike = difíciles de distinguir
+colours-alike-to = parecidos para ojos ciegos { $eyes }
+colours-eyes-red = al rojo
+colours-eyes-green = al verde
+colours-eyes-blue = al azul
+colours-blank = Para colorear
+colours-stripe = vueltas { $first } a { $last }: { $length }
+colours-stripe-one = vuelta { $last }: { $length }
+colours-stripes-more = { $count ->
+        [one] y { $count } franja más
+       *[other] y { $count } franjas más
+    }
+colours-moved = { $yarns } cambian de sitio; los demás hilos quedan como en el diseño.
+colours-cut = Se muestran { $shown } de { $all } posibilidades.
+colours-bars = Barras: las franjas a escala 1 : { $scale }, la primera vuelta arriba. Las estrechas las muestran como las ven ojos ciegos al rojo, al verde y al azul (Machado, Oliveira y Fernandes, 2009). Contraste según WCAG 2.2.
+colours-bars-up = Barras: las franjas a escala 1 : { $scale }, la primera vuelta abajo. Las estrechas las muestran como las ven ojos ciegos al rojo, al verde y al azul (Machado, Oliveira y Fernandes, 2009). Contraste según WCAG 2.2.
 schematic-title = Forma: { $title }, { $count ->
         [one] talla { $sizes }
        *[other] tallas { $sizes }
@@ -572,6 +593,7 @@ special-front-loop = introduce el ganchillo solo bajo la hebra delantera del pun
 page-key = Símbolos
 page-chart = Gráfico
 page-steps = Paso a paso
+page-colours = Pruebas de color
 page-chart-and-key = Gráfico y símbolos
 page-of-size = Talla { $size }
 page-rounds = Vueltas

@@ -326,6 +326,27 @@ steps-stitches = { $count ->
 steps-across = { $length } de large
 steps-deep = { $length } de profondeur
 steps-high = { $length } de haut
+colours-title = Essais de couleurs : { $title }, taille { $size }
+colours-own = Comme conçu
+colours-order = Ordre { $number }
+colours-contrast = contraste { $ratio } : 1
+colours-contrast-least = contraste dès { $ratio } : 1 ({ $one }, { $other })
+colours-alike = difficiles à distinguer
+colours-alike-to = semblables aux yeux aveugles { $eyes }
+colours-eyes-red = au rouge
+colours-eyes-green = au vert
+colours-eyes-blue = au bleu
+colours-blank = À colorier
+colours-stripe = tours { $first } à { $last } : { $length }
+colours-stripe-one = tour { $last } : { $length }
+colours-stripes-more = { $count ->
+        [one] et { $count } autre rayure
+       *[other] et { $count } autres rayures
+    }
+colours-moved = { $yarns } changent de place ; les autres fils restent comme conçu.
+colours-cut = { $shown } possibilités sur { $all } sont montrées.
+colours-bars = Barres : les rayures à l’échelle 1 : { $scale }, le premier tour en haut. Les étroites les montrent telles que les voient des yeux aveugles au rouge, au vert et au bleu (Machado, Oliveira et Fernandes, 2009). Contraste selon WCAG 2.2.
+colours-bars-up = Barres : les rayures à l’échelle 1 : { $scale }, le premier tour en bas. Les étroites les montrent telles que les voient des yeux aveugles au rouge, au vert et au bleu (Machado, Oliveira et Fernandes, 2009). Contraste selon WCAG 2.2.
 schematic-title = Forme : { $title }, { $count ->
         [one] taille { $sizes }
        *[other] tailles { $sizes }
@@ -575,6 +596,7 @@ special-front-loop = piquer le crochet seulement sous le brin avant de la maille
 page-key = Symboles
 page-chart = Diagramme
 page-steps = Pas à pas
+page-colours = Essais de couleurs
 page-chart-and-key = Diagramme et symboles
 page-of-size = Taille { $size }
 page-rounds = Tours

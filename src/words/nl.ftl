@@ -381,6 +381,27 @@ steps-stitches = { $count ->
 steps-across = { $length } breed
 steps-deep = { $length } diep
 steps-high = { $length } hoog
+colours-title = Kleurproeven: { $title }, maat { $size }
+colours-own = Zoals ontworpen
+colours-order = Volgorde { $number }
+colours-contrast = contrast { $ratio } : 1
+colours-contrast-least = contrast vanaf { $ratio } : 1 ({ $one }, { $other })
+colours-alike = moeilijk te onderscheiden
+colours-alike-to = gelijk voor { $eyes } ogen
+colours-eyes-red = roodblinde
+colours-eyes-green = groenblinde
+colours-eyes-blue = blauwblinde
+colours-blank = Om in te kleuren
+colours-stripe = toer { $first } tot en met { $last }: { $length }
+colours-stripe-one = toer { $last }: { $length }
+colours-stripes-more = { $count ->
+        [one] en nog { $count } streep
+       *[other] en nog { $count } strepen
+    }
+colours-moved = { $yarns } wisselen van plaats; de andere garens blijven zoals ontworpen.
+colours-cut = { $shown } van { $all } mogelijkheden zijn getekend.
+colours-bars = Balken: de strepen op schaal 1 : { $scale }, de eerste toer bovenaan. De smalle tonen ze zoals roodblinde, groenblinde en blauwblinde ogen ze zien (Machado, Oliveira en Fernandes, 2009). Contrast volgens WCAG 2.2.
+colours-bars-up = Balken: de strepen op schaal 1 : { $scale }, de eerste toer onderaan. De smalle tonen ze zoals roodblinde, groenblinde en blauwblinde ogen ze zien (Machado, Oliveira en Fernandes, 2009). Contrast volgens WCAG 2.2.
 schematic-title = Vorm: { $title }, { $count ->
         [one] maat { $sizes }
        *[other] maten { $sizes }
@@ -627,6 +648,7 @@ special-front-loop = steek de haaknaald alleen onder de voorste lus van de steek
 page-key = Symbolen
 page-chart = Haakschema
 page-steps = Stap voor stap
+page-colours = Kleurproeven
 page-chart-and-key = Haakschema en symbolen
 page-of-size = Maat { $size }
 page-rounds = Toeren

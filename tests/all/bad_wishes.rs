@@ -42,7 +42,7 @@ fn with_hat(text: &str) -> tempfile::TempDir {
 #[test]
 fn wishes_that_can_t_be_end_with_2_and_say_what_can() {
     let folder = with_hat(HAT);
-    let cases: [(&[&str], &str); 11] = [
+    let cases: [(&[&str], &str); 12] = [
         (&["chart", "-o", "x.svg", "--part", "nose"], "its parts are crown, side"),
         (&["chart", "-o", "x.svg", "--up-to", "9999"], "there is no round 9999"),
         (&["chart", "-o", "x.svg", "--start", "13"], "13 is not in 1..=12"),
@@ -52,6 +52,7 @@ fn wishes_that_can_t_be_end_with_2_and_say_what_can() {
         (&["table", "-o", "x.pdf", "--tiles", "A4"], "--tiles has no meaning"),
         (&["schematic", "-o", "x.svg", "--view", "sector"], "--view has no meaning"),
         (&["key", "-o", "x.svg", "--part", "side"], "--part has no meaning"),
+        (&["colours", "-o", "x.svg"], "add other colours for its yarn"),
         (&["chart", "-o", "x.svg", "--all-sizes"], "--all-sizes has no meaning"),
         (&["chart", "-o", "x.png", "--paper", "A0", "--dpi", "1200"], "too large to draw"),
     ];

@@ -207,6 +207,15 @@ fn number(chance: &mut Chance) -> String {
     }
 }
 
+/// A colour as a maker would write it, or nearly.
+fn colour(chance: &mut Chance) -> String {
+    match chance.below(40) {
+        0 => "red".to_owned(),
+        1 => "\"#12345\"".to_owned(),
+        _ => format!("\"#{:06x}\"", chance.below(1 << 24)),
+    }
+}
+
 /// A design of pieces that are sound each by itself, with any number anywhere.
 fn assembled(chance: &mut Chance) -> Vec<u8> {
     let kind = *chance.of(&["hat", "basket", "mat", "ball"]);
@@ -235,6 +244,19 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
             text += &format!("{field}: {}\n", chance.of(values));
         }
     }
+    let yarns = 1 + chance.below(6);
+    if chance.below(2) == 0 {
+        let colours = |chance: &mut Chance| {
+            let pairs: Vec<String> = (0..yarns).map(|yarn| format!("y{yarn}: {}", colour(chance))).collect();
+            pairs.join(", ")
+        };
+        text += &format!("yarn: {{weight: 4, colours: {{{}}}}}\n", colours(chance));
+        let palettes: Vec<String> =
+            (0..chance.below(15)).map(|palette| format!("c{palette}: {{{}}}", colours(chance))).collect();
+        if !palettes.is_empty() {
+            text += &format!("palettes: {{{}}}\n", palettes.join(", "));
+        }
+    }
     if chance.below(4) == 0 {
         text += &format!("tolerance: {} %\n", chance.below(30));
     }
@@ -258,7 +280,15 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
         };
         let more =
             chance.of(&["", "", ", settle: 2", ", loop: back", ", loop: front", ", stitch: hdc", ", most: triple"]);
-        text += &format!("  - p{part}: {{{start}{shape}{more}}}\n");
+        let stripes = match chance.below(3) {
+            0 if text.contains("\nyarn: ") => {
+                let stripe = |chance: &mut Chance| format!("{{y{}: {}}}", chance.below(yarns), 1 + chance.below(4));
+                let stripes: Vec<String> = (0..=chance.below(4)).map(|_| stripe(chance)).collect();
+                format!(", colours: [{}]", stripes.join(", "))
+            }
+            _ => String::new(),
+        };
+        text += &format!("  - p{part}: {{{start}{shape}{more}{stripes}}}\n");
     }
     text.into_bytes()
 }
@@ -295,7 +325,7 @@ fn designs_put_together_at_random() {
 }
 
 /// Words of a command line: commands, options and what they take, sound and unsound, and the files that lie there.
-const ARGUMENTS: [&str; 60] = [
+const ARGUMENTS: [&str; 61] = [
     "check",
     "plan",
     "draw",
@@ -323,6 +353,7 @@ const ARGUMENTS: [&str; 60] = [
     "table",
     "key",
     "piece",
+    "colours",
     "symbols",
     "wall",
     "--size",

@@ -22,6 +22,7 @@ mod cases;
 
 mod chart;
 
+mod colours;
 mod commands;
 mod cures;
 

@@ -41,6 +41,7 @@ fn pictures(plan: &Plan, options: &Options) -> Pictures {
         charts: vec![(first, "One size".to_owned())],
         keys: Vec::new(),
         steps: None,
+        colours: None,
         schematics: Vec::new(),
     }
 }

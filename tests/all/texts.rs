@@ -34,12 +34,13 @@ fn quoted(word: &str) -> String {
 
 /// A mat whose every printed text has this character inside.
 fn mat(foul: char) -> String {
-    let [title, designer, about, fibre, colour, part, size] =
-        ["Titleword", "Designerword", "Aboutword", "Fibreword", "Colourword", "Partword", "Sizeword"]
+    let [title, designer, about, fibre, colour, palette, part, size] =
+        ["Titleword", "Designerword", "Aboutword", "Fibreword", "Colourword", "Paletteword", "Partword", "Sizeword"]
             .map(|clean| quoted(&word(clean, foul)));
     format!(
         "title: {title}\ndesigner: {designer}\nabout: {about}\nkind: mat\n\
          yarn: {{weight: 4, fibre: {fibre}, colours: {{{colour}: \"#2f6f8f\"}}}}\n\
+         palettes: {{{palette}: {{{colour}: \"#d9c39a\"}}}}\n\
          swatch: {{stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}}\n\
          sizes: {{{size}: {{across: 5}}}}\nwork: spiral\nparts:\n  - {part}: {{start: ring of 6, shape: flat}}\n"
     )
@@ -82,10 +83,19 @@ fn no_field_of_a_design_brings_a_hidden_character_into_what_is_made() {
         let pattern = Pattern::read(mat(foul).as_bytes()).unwrap_or_else(|report| panic!("{what}: {report:#?}"));
         let hidden = pattern.report.diagnostics.iter().filter(|one| one.code == "hidden-character").count();
         let blank = foul.is_whitespace();
-        assert_eq!(hidden, if blank { 0 } else { 7 }, "{what}: {:#?}", pattern.report);
+        assert_eq!(hidden, if blank { 0 } else { 8 }, "{what}: {:#?}", pattern.report);
         let seen = look_at(&everything(&pattern, &stem_of(&word("filename", foul))), &what);
         if !blank {
-            for clean in ["Titleword", "Designerword", "Aboutword", "Fibreword", "Colourword", "Partword", "Sizeword"] {
+            for clean in [
+                "Titleword",
+                "Designerword",
+                "Aboutword",
+                "Fibreword",
+                "Colourword",
+                "Paletteword",
+                "Partword",
+                "Sizeword",
+            ] {
                 assert!(seen.contains(clean), "{what}: {clean} is shown");
             }
         }
@@ -144,7 +154,16 @@ fn no_complaint_carries_one_to_the_terminal() {
 
 #[test]
 fn every_text_has_a_limit_that_is_told_with_its_place() {
-    let fields = ["Titlexword", "Designexrword", "Aboutxword", "Fibrexword", "Colourxword", "Partxword", "Sizexword"];
+    let fields = [
+        "Titlexword",
+        "Designexrword",
+        "Aboutxword",
+        "Fibrexword",
+        "Colourxword",
+        "Palettexword",
+        "Partxword",
+        "Sizexword",
+    ];
     let plain = mat('x');
     for (what, field) in Printed::ALL.into_iter().zip(fields) {
         let field = word(&field.replace('x', ""), 'x');

@@ -4,12 +4,14 @@
 //! patch that closes the gaps. What is hidden isn't written. Patches and strands of one colour, rank and thickness are
 //! one path.
 
+mod dressed;
 mod ground;
 mod light;
 mod looks;
 mod steps;
 mod telling;
 
+pub(super) use dressed::Dressed;
 pub use steps::{StepsOptions, on_its_way, steps, stops};
 
 use std::collections::BTreeMap;
@@ -118,17 +120,7 @@ pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece,
     let eye = options.eye.unwrap_or_else(|| Eye::of(space, body));
     let sheet = Sheet::of(plan, space, View::new(&eye, space.reach), options);
     let seen = seen(space, &sheet.view);
-    let mut items = Vec::new();
-    let page = |p: Point| sheet.on_page(p);
-    if space.lace {
-        items.push(Item::Path(PathItem {
-            path: kurbo::Shape::to_path(&sheet.bounds.to_rounded_rect(2.0), 0.1),
-            fill: Some(SLATE),
-            stroke: None,
-        }));
-    } else {
-        items.extend(ground::shadow(space, &sheet.view, &page));
-    }
+    let mut items = sheet.ground();
     items.extend(sheet.stitches(&seen));
     let title = telling::title(plan, size);
     let description = telling::description(plan, size, (body, space), &eye);
@@ -152,7 +144,8 @@ fn room(plan: &Plan, body: &SideShape, space: &Piece, options: &PieceOptions) ->
 
 /// A piece on its way to the page.
 struct Sheet<'a> {
-    plan: &'a Plan,
+    /// The yarns, in the order of the design's.
+    yarns: Vec<Ink>,
     space: &'a Piece,
     view: View,
     /// Millimetres on the page of one millimetre.
@@ -160,10 +153,12 @@ struct Sheet<'a> {
     /// Where the origin comes to lie.
     origin: Vec2,
     bounds: Rect,
+    /// Stitches that it is drawn as if it showed, at least: of more, each is drawn with less.
+    at_least: usize,
 }
 
 impl<'a> Sheet<'a> {
-    fn of(plan: &'a Plan, space: &'a Piece, view: View, options: &PieceOptions) -> Self {
+    fn of(plan: &Plan, space: &'a Piece, view: View, options: &PieceOptions) -> Self {
         let mut extent: Option<Rect> = None;
         let mut grow = |p: Point| {
             let own = Rect::from_points(p, p);
@@ -188,7 +183,8 @@ impl<'a> Sheet<'a> {
         let room = ROOM * wide.max(high) * scale;
         let origin = Vec2::new(room - extent.x0 * scale, room - extent.y0 * scale);
         let bounds = Rect::new(0.0, 0.0, wide * scale + 2.0 * room, high * scale + 2.0 * room);
-        Self { plan, space, view, scale, origin, bounds }
+        let yarns = plan.design.yarn.colours.iter().map(|colour| Ink(colour.rgb)).collect();
+        Self { yarns, space, view, scale, origin, bounds, at_least: 0 }
     }
 
     fn on_page(&self, p: Point) -> Point {
@@ -200,15 +196,23 @@ impl<'a> Sheet<'a> {
     }
 
     fn yarn(&self, colour: Option<usize>) -> Ink {
-        let colours = &self.plan.design.yarn.colours;
-        colour.or(Some(0)).and_then(|index| colours.get(index)).map_or(UNDYED, |colour| Ink(colour.rgb))
+        colour.or(Some(0)).and_then(|index| self.yarns.get(index)).copied().unwrap_or(UNDYED)
+    }
+
+    /// What the piece lies or stands on: a dark ground under lace, else its shadow.
+    fn ground(&self) -> Vec<Item> {
+        if !self.space.lace {
+            return ground::shadow(self.space, &self.view, &|p| self.on_page(p));
+        }
+        let path = kurbo::Shape::to_path(&self.bounds.to_rounded_rect(2.0), 0.1);
+        vec![Item::Path(PathItem { path, fill: Some(SLATE), stroke: None })]
     }
 
     /// Everything that is seen, back to front.
     fn stitches(&self, seen: &Seen) -> Vec<Item> {
         let mut paths: BTreeMap<Key, BezPath> = BTreeMap::new();
         let mut strip = Strip::default();
-        let count = seen.layers.iter().flatten().count();
+        let count = seen.layers.iter().flatten().count().max(self.at_least);
         for (i, patch) in self.space.patches.iter().enumerate() {
             if let Some(layer) = seen.layers.get(i).copied().flatten() {
                 let clear = seen.shares.get(i).is_some_and(|share| *share >= CLEAR);
