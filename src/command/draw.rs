@@ -10,7 +10,8 @@ use roundelay::file::save::Order;
 use roundelay::file::seal::sealed;
 use roundelay::page::{Options, Paper, Print};
 use roundelay::publish::{
-    DrawOptions, FORMATS, Format, Named, PICTURES, PRINTS, Picture, STANDS, Stand, VIEWS, by_name, draw, misplaced,
+    DrawOptions, FORMATS, FRAMES, Format, Named, PICTURES, PRINTS, Picture, STANDS, Stand, VIEWS, by_name, draw,
+    misplaced,
 };
 use roundelay::units::Angle;
 
@@ -92,6 +93,15 @@ pub(super) struct Draw {
     /// Piece turned to the right by this angle, up to 360°; its rounds start at the back
     #[arg(long, value_name = "ANGLE", value_parser = |text: &str| angle(text, 360.0))]
     turn: Option<Angle>,
+    /// Piece in a frame, as shops and social pages show pictures
+    #[arg(long, value_parser = one_of(&FRAMES))]
+    frame: Option<&'static Named<f64>>,
+    /// Piece with its title at the foot of its frame
+    #[arg(long, requires = "frame")]
+    titled: bool,
+    /// Piece so many pixels wide, such as 1200 or 2000, for .png
+    #[arg(long, value_name = "WIDTH", conflicts_with = "dpi", value_parser = clap::value_parser!(u32).range(100..=4000))]
+    pixels: Option<u32>,
     /// Piece without perspective, so that lengths can be measured
     #[arg(long)]
     parallel: bool,
@@ -131,6 +141,9 @@ impl Draw {
             turn: self.turn,
             parallel: self.parallel,
             on: self.on.value,
+            frame: self.frame.map(|frame| frame.value),
+            titled: self.titled,
+            across: self.pixels,
             pixels: PngOptions { dpi: self.dpi, grey: self.grey },
         }
     }

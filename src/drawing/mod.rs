@@ -13,6 +13,7 @@ pub mod piece;
 mod rowtable;
 pub mod schematic;
 pub mod symbols;
+mod truesize;
 
 pub use chart::{
     ChartOptions, ChartView, Demerit, DemeritKind, LEAST_CELL, Readable, chart, choose_view, demerits, least_cell,
@@ -22,7 +23,10 @@ pub use colours::{ColoursOptions, colours, trials_cut};
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
-pub use piece::{PieceOptions, StepsOptions, draw_piece, on_its_way, piece, relaxed, steps, stops, worn_piece};
+pub use piece::{
+    FrameOptions, PieceOptions, StepsOptions, draw_piece, framed, on_its_way, piece, relaxed, steps, stops, worn_piece,
+};
 pub use rowtable::{RowTableOptions, row_table};
 pub use schematic::{SchematicOptions, schematic, worn};
 pub use symbols::Sign;
+pub use truesize::{TRUE_SIZE, true_size};

@@ -18,7 +18,7 @@ use krilla::{Document as Pdf, SerializeSettings};
 use kurbo::Affine;
 
 use crate::drawing::Drawing;
-use crate::page::{Artifact, Bookmark, Document, Element, Owner, Page, Piece, Tag, Target};
+use crate::page::{Artifact, Bookmark, Document, Element, Owner, Page, Tag, Target};
 use crate::report::Diagnostic;
 use crate::units::Mm;
 
@@ -50,17 +50,9 @@ pub fn write(document: &Document) -> Result<Vec<u8>, Diagnostic> {
 /// As [`write`].
 pub fn write_drawing(drawing: &Drawing) -> Result<Vec<u8>, Diagnostic> {
     let bounds = drawing.bounds;
-    let mut document = Document::new(drawing.title.clone(), drawing.language);
-    let figure = document.element(Tag::Figure(drawing.description.clone()), None);
-    let mut page = Page::new(Mm::new(bounds.width()), Mm::new(bounds.height()));
+    let sheet = (Mm::new(bounds.width()), Mm::new(bounds.height()));
     let place = Affine::translate(-bounds.origin().to_vec2());
-    page.pieces.push(Piece::drawing(Owner::Element(figure), Arc::new(drawing.clone()), place));
-    document.pages.push(page);
-    document.bookmarks.push(Bookmark {
-        title: drawing.title.clone(),
-        level: 1,
-        target: Target { page: 0, top: Mm::ZERO },
-    });
+    let document = Document::of_drawing(Arc::new(drawing.clone()), sheet, place);
     write(&document)
 }
 

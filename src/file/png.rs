@@ -47,13 +47,14 @@ pub fn draw(drawing: &Drawing, options: &PngOptions, report: &mut Report) -> Opt
         let items: Vec<Item> = layer.iter().copied().cloned().collect();
         svg::write_layer(drawing, &items)
     };
-    told(paint(layers.into_iter().map(write), options, report), report)
+    let words = [("Title", drawing.title.as_str()), ("Description", drawing.description.as_str())];
+    told(paint(layers.into_iter().map(write), (options, &words), report), report)
 }
 
 /// Draws an SVG on white. Nothing, and an error in the report, where the text is no SVG or the picture would be larger
 /// than can be drawn; a warning where it is very large.
 pub fn render(svg: &str, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
-    told(paint([svg], options, report), report)
+    told(paint([svg], (options, &[]), report), report)
 }
 
 fn told(drawn: Result<Vec<u8>, Box<Diagnostic>>, report: &mut Report) -> Option<Vec<u8>> {
@@ -72,10 +73,10 @@ fn loose(items: &[Item]) -> Vec<&Item> {
     things
 }
 
-/// Draws one SVG over the other, the first on white, all of one size.
+/// Draws one SVG over the other, the first on white, all of one size. The picture carries `words` under their keywords.
 fn paint<S: AsRef<str>>(
     layers: impl IntoIterator<Item = S>,
-    options: &PngOptions,
+    (options, words): (&PngOptions, &[(&str, &str)]),
     report: &mut Report,
 ) -> Result<Vec<u8>, Box<Diagnostic>> {
     if !(options.dpi.is_finite() && options.dpi > 0.0) {
@@ -95,7 +96,7 @@ fn paint<S: AsRef<str>>(
         };
         resvg::render(&tree, Transform::from_scale(scale, scale), &mut pixmap.as_mut());
     }
-    let encoded = canvas.map(|canvas| encode(&canvas, options)).transpose();
+    let encoded = canvas.map(|canvas| encode(&canvas, options, words)).transpose();
     let encoded = encoded.map_err(|cause| {
         Box::new(Diagnostic::error("png-not-written", format!("the PNG can't be written: {cause}")))
     })?;
@@ -142,13 +143,17 @@ fn weigh(width: f64, height: f64, dpi: f64, report: &mut Report) -> Result<(), B
     Ok(())
 }
 
-fn encode(pixmap: &Pixmap, options: &PngOptions) -> Result<Vec<u8>, png::EncodingError> {
+fn encode(pixmap: &Pixmap, options: &PngOptions, words: &[(&str, &str)]) -> Result<Vec<u8>, png::EncodingError> {
     let mut bytes = Vec::new();
     let mut encoder = png::Encoder::new(&mut bytes, pixmap.width(), pixmap.height());
     let per_metre = (options.dpi / 0.0254).round() as u32;
     encoder.set_pixel_dims(Some(png::PixelDimensions { xppu: per_metre, yppu: per_metre, unit: png::Unit::Meter }));
     encoder.set_depth(png::BitDepth::Eight);
     encoder.set_color(if options.grey { png::ColorType::Grayscale } else { png::ColorType::Rgb });
+    // What it shows goes with it, in UTF-8 (ISO/IEC 15948, 11.3.3.4).
+    for (keyword, text) in words.iter().filter(|(_, text)| !text.is_empty()) {
+        encoder.add_itxt_chunk((*keyword).to_owned(), (*text).to_owned())?;
+    }
     // Plain paper with flat ink: without a filter its bytes repeat, so that the files come out a fifth smaller than with
     // the filters that suit photographs, in a third of the time.
     encoder.set_deflate_compression(png::DeflateCompression::Level(3));

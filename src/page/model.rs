@@ -193,6 +193,18 @@ impl Document {
         }
     }
 
+    /// A document of one page that shows one drawing at its own size.
+    pub fn of_drawing(drawing: Arc<Drawing>, (width, height): (Mm, Mm), place: Affine) -> Self {
+        let mut document = Self::new(drawing.title.clone(), drawing.language);
+        let figure = document.element(Tag::Figure(drawing.description.clone()), None);
+        let mut page = Page::new(width, height);
+        let title = drawing.title.clone();
+        page.pieces.push(Piece::drawing(Owner::Element(figure), drawing, place));
+        document.pages.push(page);
+        document.bookmarks.push(Bookmark { title, level: 1, target: Target { page: 0, top: Mm::ZERO } });
+        document
+    }
+
     /// Adds an element and gives its index.
     pub fn element(&mut self, tag: Tag, parent: Option<usize>) -> usize {
         self.elements.push(Element { tag, parent, language: None });

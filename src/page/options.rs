@@ -52,6 +52,8 @@ pub struct Pictures {
     pub steps: Option<(Arc<Drawing>, String)>,
     /// The piece in other colours, with its caption.
     pub colours: Option<(Arc<Drawing>, String)>,
+    /// The outline at its true size, with its caption.
+    pub true_size: Option<(Arc<Drawing>, String)>,
 }
 
 impl Pictures {
@@ -65,6 +67,7 @@ impl Pictures {
             schematics: captions(&self.schematics),
             steps: self.steps.as_ref().map(|(_, caption)| caption.clone()),
             colours: self.colours.as_ref().map(|(_, caption)| caption.clone()),
+            true_size: self.true_size.as_ref().map(|(_, caption)| caption.clone()),
         }
     }
 
@@ -77,6 +80,7 @@ impl Pictures {
             Illustration::Schematic(index) => self.schematics.get(index).map(|(drawing, _)| drawing),
             Illustration::Steps => self.steps.as_ref().map(|(drawing, _)| drawing),
             Illustration::Colours => self.colours.as_ref().map(|(drawing, _)| drawing),
+            Illustration::TrueSize => self.true_size.as_ref().map(|(drawing, _)| drawing),
         }
     }
 }

@@ -1,11 +1,15 @@
 //! Single pictures: one row a picture, one a format.
 
+use std::sync::Arc;
+
+use kurbo::Affine;
+
 use super::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, untold, wall_picture};
 use super::rows::{Named, Row};
 use super::view::view;
 use crate::drawing::{
-    ChartOptions, ChartView, ColoursOptions, Drawing, PieceOptions, SchematicOptions, StepsOptions, chart, colours,
-    draw_piece, relaxed, schematic, steps, trials_cut, worn, worn_piece,
+    ChartOptions, ChartView, ColoursOptions, Drawing, FrameOptions, PieceOptions, SchematicOptions, StepsOptions,
+    TRUE_SIZE, chart, colours, draw_piece, framed, relaxed, schematic, steps, trials_cut, true_size, worn, worn_piece,
 };
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
@@ -17,7 +21,7 @@ use crate::page::{Document, Options, Paper, wall};
 use crate::pattern::Pattern;
 use crate::plan::Plan;
 use crate::report::{Diagnostic, Report};
-use crate::units::Angle;
+use crate::units::{Angle, Mm};
 
 /// A picture that can be drawn of a pattern by itself.
 #[derive(Clone, Copy, Debug)]
@@ -41,7 +45,7 @@ impl Row for Picture {
 }
 
 /// The pictures there are.
-pub static PICTURES: [Picture; 7] = [
+pub static PICTURES: [Picture; 8] = [
     Picture { name: "chart", about: "The round chart with its key", draw: the_chart, pages: Some(wall_chart) },
     Picture { name: "schematic", about: "The side view with dimensions", draw: the_schematic, pages: None },
     Picture { name: "table", about: "The rows round by round", draw: the_table, pages: None },
@@ -49,6 +53,12 @@ pub static PICTURES: [Picture; 7] = [
     Picture { name: "piece", about: "The finished piece as it will look", draw: the_piece, pages: None },
     Picture { name: "steps", about: "The piece after the rounds to stop at", draw: the_steps, pages: None },
     Picture { name: "colours", about: "The piece in other colours, to choose among", draw: the_colours, pages: None },
+    Picture {
+        name: "true-size",
+        about: "The outline of a small piece at its true size",
+        draw: the_true_size,
+        pages: Some(true_size_page),
+    },
 ];
 
 /// How a picture is written.
@@ -104,6 +114,12 @@ pub struct DrawOptions {
     pub parallel: bool,
     /// What a piece stands on.
     pub on: Stand,
+    /// Height over width of the frame that a piece stands in; nothing for as much room as it takes.
+    pub frame: Option<f64>,
+    /// True for a framed piece with its title.
+    pub titled: bool,
+    /// Pixels across, whatever the resolution.
+    pub across: Option<u32>,
     /// How pixels are made.
     pub pixels: PngOptions,
 }
@@ -128,6 +144,9 @@ impl DrawOptions {
             turn: None,
             parallel: false,
             on: Stand::Ground,
+            frame: None,
+            titled: false,
+            across: None,
             pixels: PngOptions::default(),
         }
     }
@@ -190,7 +209,11 @@ pub fn draw(
     let drawing = (picture.draw)(&job, report)?;
     match format {
         Format::Svg => Some(svg::write(&drawing).into_bytes()),
-        Format::Png => png::draw(&drawing, &asked.pixels, report),
+        Format::Png => {
+            let wide = drawing.bounds.width().max(1e-3) / 25.4;
+            let dpi = asked.across.map_or(asked.pixels.dpi, |across| f64::from(across) / wide);
+            png::draw(&drawing, &PngOptions { dpi, ..asked.pixels }, report)
+        }
         Format::Pdf => pdf::write_drawing(&drawing).map_err(|complaint| report.add(complaint)).ok(),
     }
 }
@@ -295,6 +318,35 @@ fn the_colours(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     drawing
 }
 
+fn the_true_size(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
+    let (width, height) = job.asked.options.paper.printable();
+    let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
+    let drawing = true_size(job.plan, size, (shape, &relaxed(job.plan, size, shape)), width);
+    let fits = |drawing: &Drawing| drawing.bounds.width() <= width.mm() && drawing.bounds.height() <= height.mm();
+    let drawing = drawing.filter(fits);
+    if drawing.is_none() {
+        let message = format!("size {} is too wide to be drawn at its true size on {} paper", size.name, paper_of(job));
+        let help = format!("up to {} cm are drawn; choose a smaller size with --size", TRUE_SIZE.cm());
+        report.add(Diagnostic::error("wider-than-paper", message).help(help));
+    }
+    drawing
+}
+
+fn paper_of<'j>(job: &Job<'j>) -> &'j str {
+    &job.asked.options.paper.name
+}
+
+/// The outline on a sheet of the paper, so that a printer has nothing to fit.
+fn true_size_page(job: &Job<'_>, report: &mut Report) -> Option<Document> {
+    let drawing = the_true_size(job, report)?;
+    let paper = &job.asked.options.paper;
+    let (width, _) = paper.printable();
+    let side = (paper.width - width) / 2.0 + (width - Mm::new(drawing.bounds.width())) / 2.0;
+    let margin = (paper.width - width) / 2.0;
+    let place = Affine::translate((side.mm() - drawing.bounds.x0, margin.mm() - drawing.bounds.y0));
+    Some(Document::of_drawing(Arc::new(drawing), (paper.width, paper.height), place))
+}
+
 fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
     if size.stitches() > limits::MESH as u64 {
@@ -317,6 +369,11 @@ fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
         turn: asked.turn.unwrap_or(usual.turn),
         distance: usual.distance.filter(|_| !asked.parallel),
     };
+    if let Some(ratio) = asked.frame {
+        let width = width.min(height / ratio);
+        let options = FrameOptions { width, ratio, titled: asked.titled, eye: Some(eye) };
+        return Some(framed(job.plan, size, (shape, &space), &options));
+    }
     Some(draw_piece(job.plan, size, shape, &space, &PieceOptions { width, height, eye: Some(eye), scale: None }))
 }
 

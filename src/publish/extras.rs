@@ -35,6 +35,13 @@ pub static STANDS: [Named<Stand>; 2] = [
     Named::new("head", Stand::Head, "A hat on a plain form of the head that it is made for"),
 ];
 
+/// Frames of a piece, by their height over their width.
+pub static FRAMES: [Named<f64>; 3] = [
+    Named::new("square", 1.0, "As high as it is wide"),
+    Named::new("tall", 1.25, "4 wide, 5 high"),
+    Named::new("slim", 1.5, "2 wide, 3 high"),
+];
+
 /// An option that has its place with one picture.
 struct Extra {
     name: &'static str,
@@ -57,7 +64,7 @@ const fn extra(
     Extra { name, asked, picture, format: None, does }
 }
 
-const EXTRAS: [Extra; 14] = [
+const EXTRAS: [Extra; 17] = [
     extra("view", |asked| asked.view.is_some(), "chart", "it says what a chart shows"),
     extra("part", |asked| asked.part.is_some(), "chart", "it says what a chart shows"),
     extra("up-to", |asked| asked.up_to.is_some(), "chart", "it says what a chart shows"),
@@ -75,6 +82,12 @@ const EXTRAS: [Extra; 14] = [
     extra("turn", |asked| asked.turn.is_some(), "piece", "it turns a piece"),
     extra("parallel", |asked| asked.parallel, "piece", "it draws a piece without perspective"),
     extra("on", |asked| asked.on != Stand::Ground, "piece", "it says what a piece stands on"),
+    extra("frame", |asked| asked.frame.is_some(), "piece", "it frames a piece"),
+    extra("titled", |asked| asked.titled, "piece", "it puts the title into the frame of a piece"),
+    Extra {
+        format: Some(Format::Png),
+        ..extra("pixels", |asked| asked.across.is_some(), "piece", "it says how wide a piece is as .png")
+    },
 ];
 
 /// The complaint about the first option that the picture has no use for in this format, with where it has its place.

@@ -7,7 +7,7 @@ use rayon::prelude::*;
 use crate::drawing::{
     ChartOptions, ChartView, ColoursOptions, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions,
     SchematicOptions, StepsOptions, chart, choose_view, colours, draw_piece, key, least_cell, relaxed, row_table,
-    schematic, steps, stops, symbol_sheet,
+    schematic, steps, stops, symbol_sheet, true_size,
 };
 use crate::geometry::SideShape;
 use crate::geometry::piece::Piece;
@@ -137,6 +137,7 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
         key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
         steps: on_its_way(spaces, (width, height), options),
         colours: in_colours(spaces, (width, height), options),
+        true_size: at_true_size(spaces, (width, height)),
         schematics: drawn.into_iter().map(|drawing| (Arc::new(drawing), String::new())).collect(),
         charts,
         keys,
@@ -187,6 +188,16 @@ fn in_colours(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options)
     let fits = |drawing: &Drawing| drawing.bounds.height() <= height.mm();
     let drawing = TRIED.into_iter().filter_map(drawn).find(fits)?;
     Some((Arc::new(drawing), of_size(plan, size)))
+}
+
+/// The middle size at its true size, where it and its ruler fit the page.
+fn at_true_size(spaces: &Spaces<'_>, (width, height): (Mm, Mm)) -> Option<(Arc<Drawing>, String)> {
+    let plan = spaces.plan;
+    let middle = middle(plan);
+    let size = plan.sizes.get(middle)?;
+    let drawing = spaces.with(middle, |size, shape, space| true_size(plan, size, (shape, space), width)).flatten()?;
+    let fits = drawing.bounds.width() <= width.mm() && drawing.bounds.height() <= height.mm();
+    fits.then(|| (Arc::new(drawing), of_size(plan, size)))
 }
 
 /// Letters under a step in large print, mm.

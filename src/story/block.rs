@@ -102,6 +102,8 @@ pub enum Illustration {
     Steps,
     /// The piece in other colours.
     Colours,
+    /// The outline at its true size.
+    TrueSize,
 }
 
 /// A picture with its caption.

@@ -126,6 +126,12 @@ impl<'a> Story<'a> {
             self.rounds(),
             self.plain_rounds(),
             self.finishing(),
+            self.one_picture(
+                "true-size",
+                "page-true-size",
+                Illustration::TrueSize,
+                self.illustrations.true_size.as_ref(),
+            ),
             self.cautions(),
         ];
         sections.into_iter().filter(|section| !section.blocks.is_empty()).collect()

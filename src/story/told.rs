@@ -40,4 +40,6 @@ pub struct Illustrations {
     pub steps: Option<String>,
     /// The piece in other colours.
     pub colours: Option<String>,
+    /// The outline at its true size.
+    pub true_size: Option<String>,
 }

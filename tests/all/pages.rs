@@ -42,6 +42,7 @@ fn pictures(plan: &Plan, options: &Options) -> Pictures {
         keys: Vec::new(),
         steps: None,
         colours: None,
+        true_size: None,
         schematics: Vec::new(),
     }
 }

@@ -5,6 +5,7 @@
 //! one path.
 
 mod dressed;
+mod framed;
 mod ground;
 mod light;
 mod looks;
@@ -12,6 +13,7 @@ mod steps;
 mod telling;
 
 pub(super) use dressed::Dressed;
+pub use framed::{FrameOptions, framed};
 pub use steps::{StepsOptions, on_its_way, steps, stops};
 
 use std::collections::BTreeMap;

@@ -1,6 +1,6 @@
 //! The piece in words: where it is seen from, its colours, its stitches, its shape and its size.
 
-use crate::craft::Stitch;
+use crate::craft::{Build, Loops, Spot, Stitch};
 use crate::drawing::schematic;
 use crate::geometry::SideShape;
 use crate::geometry::piece::{Eye, Piece};
@@ -35,12 +35,37 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, (body, space): (&SideSha
     let writer = Writer { words: &words, terms: plan.design.terms };
     let worked = stitches(size).into_iter().map(|stitch| writer.name(stitch)).collect::<Vec<_>>().join(", ");
     sentences.push(words.with("piece-worked", &[("stitches", Arg::Text(&worked))]));
+    sentences.extend(textures(size).into_iter().map(|key| words.say(key)));
     let colours: Vec<&str> = plan.design.yarn.colours.iter().map(|colour| colour.name.as_str()).collect();
     if !colours.is_empty() {
         sentences.push(words.with("piece-colours", &[("colours", Arg::Text(&colours.join(", ")))]));
     }
     sentences.push(schematic::told(plan, size, body));
     sentences.join(" ")
+}
+
+/// What the surface looks like: that of the main stitch, and what stands out of it.
+fn textures(size: &SizePlan) -> Vec<&'static str> {
+    let main = stitches(size).first().map(|stitch| stitch.row());
+    let surface = main.and_then(|row| match (row.build, row.steps) {
+        (Build::Cross, _) => Some("piece-texture-close"),
+        (Build::Stem, 1) => Some("piece-texture-middling"),
+        (Build::Stem, _) => Some("piece-texture-tall"),
+        _ => None,
+    });
+    let made = || size.rounds.iter().flat_map(|round| &round.ops).flat_map(|op| op.made.runs()).map(|run| run.0);
+    let any = |builds: fn(Build) -> bool| made().any(|stitch| builds(stitch.row().build));
+    let loops = size.rounds.iter().any(|round| round.loops() != Loops::Both);
+    let raised = any(|build| matches!(build, Build::Post(_)));
+    let bodies = any(|build| matches!(build, Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn));
+    let holes = size.rounds.iter().flat_map(|round| &round.ops).any(|op| op.into == Spot::Space);
+    let more = [
+        (loops, "piece-texture-ridges"),
+        (raised, "piece-texture-ribs"),
+        (bodies, "piece-texture-bodies"),
+        (holes, "piece-texture-holes"),
+    ];
+    surface.into_iter().chain(more.into_iter().filter(|(there, _)| *there).map(|(_, key)| key)).collect()
 }
 
 /// The stitches that rounds are worked in, those of most rounds first.

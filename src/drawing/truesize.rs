@@ -1,0 +1,225 @@
+//! The outline of a small piece at its true size, to lay or stand the work on, with a square and a ruler that show whether
+//! the printer kept to it.
+
+use core::f64::consts::PI;
+
+use kurbo::{BezPath, Circle, Point, Rect, Shape, Vec2};
+
+use super::CURVE;
+use super::key::wrap;
+use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, TextItem};
+use crate::font::Face;
+use crate::geometry::SideShape;
+use crate::geometry::piece::Piece;
+use crate::notation::write::Writer;
+use crate::plan::{Plan, SizePlan};
+use crate::units::{Angle, Mm};
+use crate::words::numbers::{decimal, length};
+use crate::words::{Arg, Words};
+
+/// Pieces are drawn at their true size up to this width: what a home printer takes across.
+pub const TRUE_SIZE: Mm = Mm::new(180.0);
+
+/// Letters, and their line distance, mm.
+const LETTERS: (f64, f64) = (3.4, 4.8);
+
+/// The line that the work is laid on, and those that measure, mm.
+const LINES: (f64, f64) = (0.5, 0.18);
+
+/// Side of the square, mm.
+const SQUARE: f64 = 50.0;
+
+/// Length of the ruler: whole centimetres above, whole inches below, mm.
+const RULER: (u32, u32) = (15, 6);
+
+/// Between what stands below one another, mm.
+const GAP: f64 = 6.0;
+
+/// Outlines from this size on hold the square inside, mm.
+const HOLDS: f64 = 85.0;
+
+/// What is laid on the page.
+enum Outline {
+    /// All of a piece that lies flat.
+    Lying,
+    /// The edge of one that stands.
+    Edge(Mm),
+}
+
+/// The outline of a size; nothing where it is wider than [`TRUE_SIZE`].
+fn outline(size: &SizePlan, (body, space): (&SideShape, &Piece)) -> Option<(Outline, BezPath)> {
+    let found = if space.flat {
+        let path = lying(size, space)?;
+        (Outline::Lying, path)
+    } else {
+        let radius = body.rounds.last()?.radius;
+        (Outline::Edge(radius * 2.0), Circle::new(Point::ORIGIN, radius.mm()).to_path(CURVE))
+    };
+    let room = found.1.bounding_box();
+    let fits = room.width().max(room.height()) <= TRUE_SIZE.mm() && room.width() > 1.0;
+    fits.then_some(found)
+}
+
+/// The line along the heads of the last round, seen from above.
+fn lying(size: &SizePlan, space: &Piece) -> Option<BezPath> {
+    let last = size.rounds.len().checked_sub(1)?;
+    let edge = space.patches.iter().filter(|patch| patch.round == last && patch.edge && !patch.hangs);
+    let mut points: Vec<Point> =
+        edge.flat_map(|patch| [patch.corners[3], patch.corners[2]]).map(|p| Point::new(p.x, -p.y)).collect();
+    let about = points.iter().fold(Vec2::ZERO, |sum, p| sum + p.to_vec2()) / points.len().max(1) as f64;
+    let turn = |p: &Point| Angle::of_vector(p.x - about.x, p.y - about.y).radians();
+    points.sort_by(|one, other| turn(one).total_cmp(&turn(other)));
+    let mut path = BezPath::new();
+    for (number, point) in points.iter().enumerate() {
+        if number == 0 { path.move_to(*point) } else { path.line_to(*point) }
+    }
+    path.close_path();
+    (points.len() > 2).then_some(path)
+}
+
+/// Draws a size at its true size: one millimetre of the drawing is one of the piece. Nothing where it is wider than
+/// [`TRUE_SIZE`].
+pub fn true_size(plan: &Plan, size: &SizePlan, shapes: (&SideShape, &Piece), width: Mm) -> Option<Drawing> {
+    let (kind, path) = outline(size, shapes)?;
+    let words = Words::of(plan.design.language);
+    let own = path.bounding_box();
+    let wide = width.mm().max(own.width()).max(f64::from(RULER.0) * 10.0 + 2.0);
+    let by = Vec2::new(wide / 2.0, own.height() / 2.0) - own.center().to_vec2();
+    let mut sheet = Sheet { items: Vec::new() };
+    let moved = kurbo::Affine::translate(by) * path;
+    sheet.items.push(Item::Group(Group {
+        id: "true-size".to_owned(),
+        role: Role::Object { name: words.say("true-size-outline"), description: String::new() },
+        origin: Origin::None,
+        items: vec![line(moved, LINES.0)],
+    }));
+    let inside = own.width().min(own.height()) >= HOLDS;
+    let corner = match inside {
+        true => Point::new((wide - SQUARE) / 2.0, (own.height() - SQUARE) / 2.0),
+        false => Point::new((wide - SQUARE) / 2.0, own.height() + GAP),
+    };
+    sheet.square(plan, size, &words, corner);
+    let mut top = if inside { own.height() } else { own.height() + GAP + SQUARE } + GAP;
+    let said = told(plan, &kind, own, &words);
+    for sentence in &said {
+        for words in wrap(sentence, Face::Regular, LETTERS.0, wide) {
+            let at = Point::new(wide / 2.0, top + Face::Regular.cap_height(LETTERS.0));
+            sheet.items.push(Item::Text(TextItem { anchor: Anchor::Middle, ..TextItem::new(words, at, LETTERS.0) }));
+            top += LETTERS.1;
+        }
+    }
+    top += GAP / 2.0;
+    let foot = sheet.ruler(Point::new((wide - f64::from(RULER.0) * 10.0) / 2.0, top));
+    let args = [("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(&size.name))];
+    Some(Drawing {
+        // Half a line stands over the outline.
+        bounds: Rect::new(0.0, -LINES.0, wide, foot),
+        title: words.with("true-size-title", &args),
+        description: said.join(" "),
+        language: plan.design.language,
+        symbols: Default::default(),
+        items: sheet.items,
+    })
+}
+
+/// What is to be done with the page.
+fn told(plan: &Plan, kind: &Outline, own: Rect, words: &Words) -> Vec<String> {
+    let shown = |value: f64| length(Mm::new(value), plan.design.units, plan.design.language);
+    let first = match kind {
+        Outline::Lying => {
+            let (wide, high) = (shown(own.width()), shown(own.height()));
+            let alike = (own.width() - own.height()).abs() < 0.02 * own.width();
+            let size = if alike { wide } else { format!("{wide} × {high}") };
+            words.with("true-size-lay", &[("length", Arg::Text(&size))])
+        }
+        Outline::Edge(across) => {
+            let around = shown(across.mm() * PI);
+            let across = shown(across.mm());
+            words.with("true-size-stand", &[("length", Arg::Text(&across)), ("around", Arg::Text(&around))])
+        }
+    };
+    vec![first, words.say("true-size-check")]
+}
+
+fn line(path: BezPath, width: f64) -> Item {
+    let stroke = Stroke { width, ink: Ink::BLACK, ends: Ends::Butt, dashes: Vec::new() };
+    Item::Path(PathItem { path, fill: None, stroke: Some(stroke) })
+}
+
+/// The drawing in the making.
+struct Sheet {
+    items: Vec<Item>,
+}
+
+impl Sheet {
+    fn middle(&mut self, words: String, at: Point) {
+        self.items.push(Item::Text(TextItem { anchor: Anchor::Middle, ..TextItem::new(words, at, LETTERS.0) }));
+    }
+
+    /// The square, with how many stitches and rounds it holds.
+    fn square(&mut self, plan: &Plan, size: &SizePlan, words: &Words, corner: Point) {
+        let square = Rect::new(corner.x, corner.y, corner.x + SQUARE, corner.y + SQUARE);
+        self.items.push(line(square.to_path(CURVE), LINES.1));
+        let language = plan.design.language;
+        let mut said = vec![format!("{}\u{a0}cm", decimal(SQUARE / 10.0, 0, language))];
+        if let Some(round) = size.rounds.first() {
+            let gauge = plan.gauge(round.stitch);
+            let writer = Writer { words, terms: plan.design.terms };
+            let count = |one: Mm| decimal(SQUARE / one.mm().max(0.1), 1, language);
+            let (stitches, rounds, stitch) = (count(gauge.width), count(gauge.height), writer.short(round.stitch));
+            let args = [("stitches", &*stitches), ("stitch", &*stitch), ("rounds", &*rounds)];
+            said.push(words.with("true-size-square", &args.map(|(name, text)| (name, Arg::Text(text)))));
+        }
+        let lines: Vec<String> =
+            said.iter().flat_map(|words| wrap(words, Face::Regular, LETTERS.0, SQUARE - 4.0)).collect();
+        let first = square.center().y - LETTERS.1 * (lines.len() as f64 - 1.0) / 2.0;
+        for (number, words) in lines.into_iter().enumerate() {
+            let y = first + LETTERS.1 * number as f64 + Face::Regular.cap_height(LETTERS.0) / 2.0;
+            self.middle(words, Point::new(square.center().x, y));
+        }
+    }
+
+    /// The ruler: centimetres above, inches below. Gives its foot.
+    fn ruler(&mut self, corner: Point) -> f64 {
+        let level = corner.y + LETTERS.1 + 5.0;
+        let long = f64::from(RULER.0) * 10.0;
+        let mut path = BezPath::new();
+        let mut stroke = |x: f64, down: f64| {
+            path.move_to((corner.x + x, level));
+            path.line_to((corner.x + x, level + down));
+        };
+        for mm in 0..=RULER.0 * 10 {
+            let deep = if mm % 10 == 0 {
+                5.0
+            } else if mm % 5 == 0 {
+                3.5
+            } else {
+                2.0
+            };
+            stroke(f64::from(mm), -deep);
+        }
+        for eighth in 0..=47_u32.min(RULER.1 * 8) {
+            let deep = if eighth % 8 == 0 {
+                5.0
+            } else if eighth % 4 == 0 {
+                3.5
+            } else {
+                2.0
+            };
+            stroke(f64::from(eighth) * 25.4 / 8.0, deep);
+        }
+        path.move_to((corner.x, level));
+        path.line_to((corner.x + long, level));
+        self.items.push(line(path, LINES.1));
+        for cm in 0..=RULER.0 {
+            let words = if cm == RULER.0 { format!("{cm}\u{a0}cm") } else { cm.to_string() };
+            self.middle(words, Point::new(corner.x + f64::from(cm) * 10.0, level - 6.0));
+        }
+        let below = level + 6.0 + Face::Regular.cap_height(LETTERS.0);
+        for inch in 0..RULER.1 {
+            let words = if inch + 1 == RULER.1 { format!("{inch}\u{a0}in") } else { inch.to_string() };
+            self.middle(words, Point::new(corner.x + f64::from(inch) * 25.4, below));
+        }
+        below + 1.0
+    }
+}
