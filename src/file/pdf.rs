@@ -173,7 +173,7 @@ mod tests {
 
     use super::*;
     use crate::drawing::{Anchor, Ink, Item, PathItem, Stroke, Symbol, SymbolItem, TextItem};
-    use crate::page::Scope;
+    use crate::page::{Piece, Scope};
     use crate::words::Language;
 
     /// A chart-like drawing of `count` placed symbols.

@@ -325,7 +325,7 @@ fn designs_put_together_at_random() {
 }
 
 /// Words of a command line: commands, options and what they take, sound and unsound, and the files that lie there.
-const ARGUMENTS: [&str; 61] = [
+const ARGUMENTS: [&str; 64] = [
     "check",
     "plan",
     "draw",
@@ -354,6 +354,9 @@ const ARGUMENTS: [&str; 61] = [
     "key",
     "piece",
     "colours",
+    "true-size",
+    "--frame",
+    "--pixels",
     "symbols",
     "wall",
     "--size",

@@ -57,6 +57,8 @@ mod schematic;
 
 mod shape;
 
+mod shown;
+
 mod silhouettes;
 
 mod solver_made_well;
