@@ -257,7 +257,7 @@ impl Reader<'_> {
             builder.add(Clause::Rounds(told), place);
         }
         let (notes, own) = (Notes::default(), self.own.clone());
-        let context = notes.context(self.vocabulary, main, &own);
+        let context = grammar::Context { first: first == 1, ..notes.context(self.vocabulary, main, &own) };
         let Notes { furthest, too_deep, asides, doubts } = &notes;
         let (mut spans, mut loose) = (Vec::new(), Vec::new());
         let range = |from: usize, to: usize| chunk.work - from..chunk.work - to;

@@ -21,14 +21,19 @@ pub(super) fn end_or_pause(input: &mut Input<'_>) -> Res<()> {
 }
 
 pub(super) fn counted(input: &mut Input<'_>) -> Res<(u32, Counted)> {
-    let rest =
-        (word(&["in", "each", "per"]), opt(word(&["each", "every", "the"])), alt((round_word, word(&["rnd"])))).void();
+    let rest = (
+        word(&["in", "each", "per", "for", "at", "on"]),
+        opt(word(&["each", "every", "the", "end", "all"])),
+        opt(word(&["of"])),
+        round_word,
+    )
+        .void();
     let all = (word(&["in"]), word(&["all", "total"])).void();
     let after = opt(alt((
         word(&["made", "total", "altogether", "rem", "remain", "remaining", "left"]),
         all,
         rest,
-        (word(&["each"]), round_word).void(),
+        word(&["each", "apiece"]),
     )));
     let stitches = (opt(word(&["total"])), stitches_word).value(Counted::Stitches);
     let spaces = unit.verify_map(|unit| match unit {
@@ -42,10 +47,16 @@ pub(super) fn counted(input: &mut Input<'_>) -> Res<(u32, Counted)> {
 
 pub(super) fn counts_list(input: &mut Input<'_>) -> Res<Vec<(u32, Counted)>> {
     let mut list = vec![counted(input)?];
-    while let Some(next) = opt((alt((sign(','), word(&["and"]), sign('+'))), counted)).parse_next(input)? {
+    while let Some(next) = opt((listing, counted)).parse_next(input)? {
         list.push(next.1);
     }
     Ok(list)
+}
+
+/// What stands between the counts of a list.
+fn listing(input: &mut Input<'_>) -> Res<()> {
+    alt(((sign(','), opt(word(&["and"]))).void(), sign(';'), sign('/'), sign('&'), word(&["and", "plus"]), sign('+')))
+        .parse_next(input)
 }
 
 /// The count of the round, in any of the usual positions.
@@ -79,7 +90,7 @@ fn others(input: &mut Input<'_>) -> Res<()> {
     let other = (number, alt((word(OTHERS), own_stitch.void()))).value(true);
     let mut one = alt((other, counted.value(false)));
     let mut any = one.parse_next(input)?;
-    let mut more = (alt((sign(','), word(&["and"]), sign('+'))), one);
+    let mut more = (listing, one);
     while let Some((_, other)) = opt(more.by_ref()).parse_next(input)? {
         any |= other;
     }

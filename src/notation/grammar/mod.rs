@@ -9,6 +9,8 @@ mod join;
 
 mod place;
 
+mod shaping;
+
 mod words;
 
 mod work;
@@ -24,7 +26,7 @@ use counts::{count, counting, end_or_pause};
 use join::joining;
 use place::{around, short_more, starred, times, word_more};
 use std::cell::{Cell, RefCell};
-use winnow::combinator::{alt, not, opt, peek, repeat};
+use winnow::combinator::{alt, eof, not, opt, peek, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 use words::*;
@@ -52,6 +54,8 @@ pub(crate) struct Context<'i> {
     pub(crate) own: &'i [OwnStitch],
     /// What can be read in two ways, as far as was read.
     pub(crate) doubts: &'i RefCell<Vec<Doubt>>,
+    /// True in the first round, where `MC` is a ring and no colour.
+    pub(crate) first: bool,
 }
 
 /// What parsers note down while they read, for whoever reads on.
@@ -73,7 +77,7 @@ impl Default for Notes {
 impl Notes {
     pub(crate) fn context<'i>(&'i self, vocabulary: &'i Vocabulary, main: Stitch, own: &'i [OwnStitch]) -> Context<'i> {
         let Self { furthest, too_deep, asides, doubts } = self;
-        Context { vocabulary, main, furthest, too_deep, asides, own, doubts }
+        Context { vocabulary, main, furthest, too_deep, asides, own, doubts, first: false }
     }
 }
 
@@ -146,25 +150,21 @@ pub(crate) enum Counting {
 /// `rep from * around`, `rep from * 5 more times`, `repeat 6 times`, `around`: how often in all, and where it may be
 /// read two ways, how often else.
 fn again(input: &mut Input<'_>) -> Res<Clause> {
-    let star = (repeat::<_, (), (), _, _>(1.., sign('*')), ());
-    let from = (
-        opt(word(&["from"])),
+    let star = (repeat::<_, (), (), _, _>(1.., mark), ());
+    let ends = (
+        alt((word(&["to", "and", "until"]), dash)),
         articles,
-        opt(word(&["first"])),
-        star,
-        opt((word(&["to"]), repeat::<_, (), (), _, _>(1.., sign('*')))),
+        opt(word(&["next", "second", "last"])),
+        repeat::<_, (), (), _, _>(1.., mark),
     );
+    let from = (opt(word(&["from", "between"])), articles, opt(word(&["first"])), star, opt(ends));
     let round = opt((word(&["of"]), articles, round_word));
     let begin = (word(&["from"]), articles, word(&["beg", "beginning", "start"]), round).void();
-    let pair = (open, close).void();
-    let pattern =
-        (word(&["this", "these", "that", "the", "stitch", "st"]), opt(word(&["pattern", "sequence", "steps", "sts"])))
-            .void();
-    let rep = opt(word(&["rep", "repeat", "all"])).parse_next(input)?.is_some();
+    let rep = opt(repeats).parse_next(input)?.is_some();
     let starred = if rep {
         let starred = opt(from).parse_next(input)?.is_some();
         if !starred {
-            opt(alt((begin, pair, pattern))).parse_next(input)?;
+            opt(alt((begin, repeated))).parse_next(input)?;
         }
         (opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
         starred
@@ -195,12 +195,67 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
     alt((counted.map(exact), around.map(move |times| Clause::Again(times, None, starred)), bare)).parse_next(input)
 }
 
+/// What says that something is done again: `repeat`, `keep repeating`, `work this`, `continue in this way`.
+fn repeats(input: &mut Input<'_>) -> Res<()> {
+    let again = word(&["rep", "reps", "repeat", "repeats", "repeating", "all", "again"]);
+    let again = (opt(word(&["keep", "continue", "keep", "go"])), again).void();
+    let this =
+        (word(&["work", "working", "do", "doing", "crochet", "make"]), peek(word(&["this", "that", "these"]))).void();
+    let way = (
+        word(&["continue", "continuing", "cont", "keep", "carry", "go", "so"]),
+        opt(word(&["going", "on", "working"])),
+        opt((word(&["in", "like", "with"]), word(&["this", "that", "the", "same"]), opt(word(&["same"])))),
+        opt(word(&["manner", "way", "fashion", "pattern", "this"])),
+        peek(around),
+    );
+    alt((again, this, way.void())).parse_next(input)
+}
+
+/// What is repeated, in words: `this pattern`, `the sequence`, `( )`, `instructions in brackets`.
+fn repeated(input: &mut Input<'_>) -> Res<()> {
+    let which =
+        word(&["this", "these", "that", "those", "the", "whole", "entire", "same", "above", "stitch", "st", "same"]);
+    let what = word(&[
+        "pattern",
+        "patt",
+        "pat",
+        "sequence",
+        "steps",
+        "step",
+        "sts",
+        "stitches",
+        "instructions",
+        "set",
+        "section",
+        "part",
+        "process",
+        "combination",
+        "combo",
+        "bracket",
+        "brackets",
+        "all",
+        "everything",
+        "it",
+    ]);
+    let within = (
+        word(&["in", "inside", "within", "between"]),
+        articles,
+        word(&["brackets", "parentheses", "parenthesis", "bracket", "parens"]),
+    );
+    let words = (repeat::<_, (), (), _, _>(0.., which), opt(what), opt(within)).void();
+    alt(((open, close).void(), words)).parse_next(input)
+}
+
+/// An asterisk, as a sign or in words.
+fn mark(input: &mut Input<'_>) -> Res<()> {
+    alt((sign('*'), word(&["asterisk", "asterisks", "star", "stars"]))).parse_next(input)
+}
+
 fn as_round(input: &mut Input<'_>) -> Res<Clause> {
     let lead = alt((word(&["rep", "repeat"]), (opt(word(&["work"])), opt(word(&["same"])), word(&["as"])).void()));
     let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
     let last = opt((tie, opt(round_word), number).map(|(.., number)| number));
-    let often =
-        opt(alt((word_more.map(|(number, more)| number + u32::from(more)), short_more.map(|(number, _)| number))));
+    let often = opt(alt((word_more, short_more)).map(|(number, _)| number));
     let numbered = (round_word, number, last).map(|(_, first, last)| (first, last.unwrap_or(first)));
     // `same as 5th rnd`, `repeat 2nd and 3rd rnds`.
     let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
@@ -243,6 +298,10 @@ fn aside(input: &mut Input<'_>) -> Res<Clause> {
     let mut hands = (hands, rest_of_clause_parser).value(Clause::Aside);
     if let Some(found) = opt(alt((not_join, not_turn, word(&["turn"]).value(Clause::Turn)))).parse_next(input)? {
         return Ok(found);
+    }
+    // `place 2 sc in next st` is work.
+    if opt(peek((word(VERBS), articles, opt(number), stitch))).parse_next(input)?.is_some() {
+        return Err(());
     }
     hands.parse_next(input)
 }
@@ -302,8 +361,11 @@ fn yarn_name(words: &[String]) -> Option<String> {
 }
 
 fn round_loops(input: &mut Input<'_>) -> Res<Clause> {
-    let working = (word(&["working", "work"]), word(&["in", "into", "through"]), loops).map(|(_, _, loops)| loops);
-    let bare = (opt(word(&["in", "into", "through"])), loops, alt((sign(','), sign(':')))).map(|(_, loops, _)| loops);
+    let into = || word(&["in", "into", "through", "thru", "under", "up"]);
+    let verb = alt((word(&["working", "work", "worked", "picking", "inserting", "all"]), word(&["using", "catching"])));
+    let working = (verb, opt((word(&["hook"]), not(sign(',')))), opt(into()), loops).map(|(.., loops)| loops);
+    let stops = alt((sign(','), sign(':'), sign('.'), eof.void(), peek(open)));
+    let bare = (opt(into()), loops, stops).map(|(_, loops, _)| loops);
     let found = alt((working, bare)).parse_next(input)?;
     opt(alt((sign(','), sign(':'), word(&["throughout"])))).parse_next(input)?;
     Ok(Clause::Loops(found))
@@ -355,20 +417,8 @@ fn even(input: &mut Input<'_>) -> Res<Clause> {
 /// `without increasing`, `no more decreases`.
 fn without(input: &mut Input<'_>) -> Res<()> {
     let lead = (word(&["without", "no", "with"]), opt(word(&["no", "any"])), opt(word(&["more", "further"])));
-    let shaping = word(&[
-        "inc",
-        "incs",
-        "increase",
-        "increases",
-        "increasing",
-        "dec",
-        "decs",
-        "decrease",
-        "decreases",
-        "decreasing",
-        "shaping",
-    ]);
-    (lead, shaping).void().parse_next(input)
+    let shaping = alt((word(UP), word(DOWN), word(&["shaping"])));
+    (lead, shaping, opt((word(&["or", "and"]), alt((word(UP), word(DOWN)))))).void().parse_next(input)
 }
 
 fn no_shaping(input: &mut Input<'_>) -> Res<Clause> {
@@ -402,8 +452,7 @@ fn evenly(input: &mut Input<'_>) -> Res<Clause> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
     let main = input.state.main;
     opt(word(&["and"])).parse_next(input)?;
-    let up = word(&["inc", "increase", "increasing"]).value(true);
-    let up = alt((up, word(&["dec", "decrease", "decreasing"]).value(false))).parse_next(input)?;
+    let up = alt((word(UP).value(true), word(DOWN).value(false))).parse_next(input)?;
     let named = alt((stitches_word.value(None), stitch.map(Some)));
     let spread = (opt(word(&["spaced", "spread"])), word(&["evenly"]), opt(word(&["spaced", "spread"])), opt(around));
     let (number, named, _) = (number, opt(named), spread).parse_next(input)?;
@@ -414,8 +463,11 @@ fn evenly(input: &mut Input<'_>) -> Res<Clause> {
 
 /// `ending with`, `end last repeat with`: what follows stands at the end of the last repeat.
 fn ending(input: &mut Input<'_>) -> Res<Clause> {
-    let last = opt((opt(word(&["last"])), word(&["rep", "repeat"])));
-    (word(&["ending", "end"]), last, word(&["with", "in", "by"])).value(Clause::Ending).parse_next(input)
+    let last = || opt((opt(word(&["last", "final"])), word(&["rep", "repeat"])));
+    let with = (word(&["ending", "end"]), last(), word(&["with", "in", "by"])).void();
+    let work = alt((word(&["sk", "skip", "miss", "ch", "chain"]), (how_many, stitch).void()));
+    let bare = (word(&["ending"]), last(), peek(work)).void();
+    alt((with, bare)).value(Clause::Ending).parse_next(input)
 }
 
 /// `6 times: sc, inc`: all that follows so often.

@@ -3,9 +3,9 @@
 use super::words::*;
 use super::{Input, Res};
 use crate::craft::Loops;
-use crate::notation::lex::Kind;
+use crate::notation::lex::{Kind, Token};
 use crate::notation::tree::Times;
-use winnow::combinator::{alt, not, opt};
+use winnow::combinator::{alt, eof, not, opt, peek};
 use winnow::prelude::*;
 
 /// Where stitches go.
@@ -40,8 +40,15 @@ pub(super) fn to_last_after(input: &mut Input<'_>) -> Res<u32> {
     leave.map(|(_, _, _, number, _)| number.unwrap_or(1)).parse_next(input)
 }
 
+/// `2 sc each st`, `inc every stitch`, `2 sc per st`: each without a word for where.
+pub(super) fn each_unsaid(input: &mut Input<'_>) -> Res<Target> {
+    let which = opt(word(&["of", "the", "single", "remaining", "rem", "following"]));
+    peek((word(EACH), which, articles, how_many, unit)).parse_next(input)?;
+    each(input)
+}
+
 pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
-    let lead = (word(&["each", "every", "all"]), opt(word(&["rem", "remaining", "of"])), articles);
+    let lead = (word(EACH), opt(word(&["single"])), opt(word(&["rem", "remaining", "of"])), articles);
     let next = opt(word(&["next", "following", "foll", "rem", "remaining", "first", "last", "other"]));
     let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
     let unit = unit.unwrap_or(Unit::Stitch(None));
@@ -56,8 +63,12 @@ pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
 }
 
 pub(super) fn next(input: &mut Input<'_>) -> Res<Target> {
-    let lead =
-        (articles, word(&["next", "following", "foll", "first", "last", "rem", "remaining"]), how_many, opt(unit));
+    let lead = (
+        articles,
+        word(&["next", "following", "foll", "first", "last", "rem", "remaining", "any"]),
+        how_many,
+        opt(unit),
+    );
     let counted = (number, unit).map(|(number, unit)| (number, Some(unit)));
     let (number, unit) =
         alt((lead.map(|(_, _, number, unit)| (number.unwrap_or(1), unit)), counted)).parse_next(input)?;
@@ -75,7 +86,7 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     let same = (word(&["same"]), own, as_join)
         .map(|(_, unit, _)| Target::Same { space: matches!(unit, Some(Unit::Space(_))) });
     // `sc in next 3, inc in 4th`.
-    let nth = (ordinal.verify(|nth| *nth > 2), opt(stitches_word), not(word(&["ch", "chain", "of"])));
+    let nth = (ordinal.verify(|nth| *nth > 1), opt(stitches_word), not(word(&["ch", "chain", "of"])));
     let nth = nth.value(Target::Next(Unit::Stitch(None), Times::Exactly(1), false));
     // `in base of ch-3`, `in st at base of ch`.
     let base = (
@@ -87,8 +98,10 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     let base = (
         opt((opt(word(&["st", "stitch"])), word(&["at"]), articles)),
         base,
-        word(&["ch", "chain"]),
-        opt((opt(dash), number)),
+        alt((
+            (number, opt(dash), word(&["ch", "chain"])).void(),
+            (word(&["ch", "chain"]), opt((opt(dash), number))).void(),
+        )),
     );
     let base = base.value(Target::Same { space: false });
     let hook = (ordinal, word(&["ch", "chain"]), word(&["from"]), opt(word(&["the"])), word(&["hook"]));
@@ -98,18 +111,28 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
         lead,
         alt((
             (opt(word(&["rem", "remaining"])), each).map(|(_, target)| target),
-            hook.map(|(nth, ..)| Target::FromHook(nth)),
-            made,
+            alt((hook.map(|(nth, ..)| Target::FromHook(nth)), made)),
             (ring).value(Target::Ring),
             same,
             base,
             (opt((word(&["post"]), word(&["of"]), articles)), next).map(|(_, target)| target),
             nth,
             space_alone,
+            // `sc in 1, inc in 1`.
+            (number, peek(ends)).map(|(number, ())| Target::Next(Unit::Stitch(None), Times::Exactly(number), false)),
         )),
     )
         .map(|(_, target)| target)
         .parse_next(input)
+}
+
+/// What may stand behind a number that is a place.
+fn ends(input: &mut Input<'_>) -> Res<()> {
+    let stop = |token: &Token| {
+        let sign = matches!(token.kind, Kind::Sign(',' | ';' | '.' | '*') | Kind::Open(_) | Kind::Close(_));
+        (sign || matches!(token.word(), Some("and" | "then" | "rep" | "repeat"))).then_some(())
+    };
+    alt((eof.void(), take(stop))).parse_next(input)
 }
 
 /// `in ch-2 sp`, without a word for which.

@@ -63,9 +63,25 @@ pub(super) fn number(input: &mut Input<'_>) -> Res<u32> {
     alt((tens, take(move |token: &Token| value(token).filter(|number| *number > 0)))).parse_next(input)
 }
 
+/// More stitches, and fewer.
+pub(super) const UP: &[&str] = &["inc", "incs", "increase", "increases", "increasing", "incr"];
+pub(super) const DOWN: &[&str] = &["dec", "decs", "decrease", "decreases", "decreasing", "decr", "invdec"];
+
+/// Verbs before work that say no more than that it is done.
+pub(super) const VERBS: &[&str] = &[
+    "work", "working", "make", "making", "start", "starting", "crochet", "do", "create", "place", "put", "add",
+    "begin", "complete",
+];
+
+/// Words for every one of those that stand there.
+pub(super) const EACH: &[&str] = &["each", "every", "all", "both", "per"];
+
 /// `2nd`, `second`.
 pub(super) fn ordinal(input: &mut Input<'_>) -> Res<u32> {
-    const WORDS: [&str; 6] = ["first", "second", "third", "fourth", "fifth", "sixth"];
+    const WORDS: [&str; 12] = [
+        "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh",
+        "twelfth",
+    ];
     take(|token: &Token| match &token.kind {
         Kind::Ordinal(number) => Some(*number).filter(|number| *number > 0),
         Kind::Word(word) => WORDS.iter().position(|known| known == word).map(|index| index as u32 + 1),
@@ -160,10 +176,13 @@ pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
     let corner = (opt(word(&["corner"])), word(CHAIN), opt(dash), opt(number), opt(dash), word(SPACE));
     let chains = corner.map(|(_, (), _, number, _, ())| number);
     // After chain loops a bare loop is one of them.
+    let corners = (word(CHAIN), opt(dash), number, opt(dash), word(&["corner", "corners"]))
+        .map(|(_, _, number, ..)| Unit::Space(number));
     let space = (opt(word(&["corner"])), word(SPACE)).value(Unit::Space(0));
     let corner = word(&["corner", "corners"]).value(Unit::Space(0));
     alt((
         chains.map(|number| Unit::Space(number.unwrap_or(0))),
+        corners,
         space,
         corner,
         (stitch, opt(stitches_word)).map(|(stitch, _)| Unit::Stitch(Some(stitch))),
@@ -173,20 +192,31 @@ pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
 }
 
 pub(super) fn loops(input: &mut Input<'_>) -> Res<Loops> {
-    let short = alt((word(&["blo", "bl"]).value(Loops::Back), word(&["flo", "fl"]).value(Loops::Front)));
-    let side = alt((word(&["back"]).value(Loops::Back), word(&["front"]).value(Loops::Front)));
-    let long = (articles, side, word(&["loop", "loops", "lp", "lps"])).map(|(_, side, _)| side);
-    (alt((short, long)), opt(word(&["only"]))).map(|(loops, _)| loops).parse_next(input)
+    let short = alt((word(&["blo", "bl", "blp"]).value(Loops::Back), word(&["flo", "fl", "flp"]).value(Loops::Front)));
+    let back = word(&["back", "backs", "rear"]).value(Loops::Back);
+    let side = alt((back, word(&["front"]).value(Loops::Front), word(&["both"]).value(Loops::Both)));
+    let long = (side, opt(word(&["the", "2", "two"])), word(&["loop", "loops", "lp", "lps"])).map(|(side, ..)| side);
+    (opt(word(&["only"])), articles, alt((short, long)), opt(word(&["only"])))
+        .map(|(_, _, loops, _)| loops)
+        .parse_next(input)
 }
 
 pub(super) fn magic(input: &mut Input<'_>) -> Res<()> {
-    let long = (word(&["magic", "adjustable", "sliding"]), word(&["ring", "circle", "loop"])).void();
-    alt((long, word(&["mr"]))).parse_next(input)
+    let long = (word(&["magic", "magical", "adjustable", "sliding"]), word(&["ring", "circle", "loop"])).void();
+    // In a later round `MC` is the main colour.
+    let first = input.state.first;
+    let short = take(move |token: &Token| {
+        token.word().filter(|word| *word == "mr" || (first && ["mc", "ml", "aring"].contains(word))).map(drop)
+    });
+    alt((long, short)).parse_next(input)
 }
 
 pub(super) fn preposition(input: &mut Input<'_>) -> Res<()> {
     alt((
-        word(&["in", "into", "inside", "to", "on", "over", "through", "around", "round", "under", "at"]),
+        word(&[
+            "in", "into", "inside", "to", "on", "onto", "over", "across", "through", "thru", "around", "round",
+            "under", "at",
+        ]),
         (word(&["working"]), word(&["in", "into"])).void(),
     ))
     .parse_next(input)

@@ -1,6 +1,7 @@
 //! Stitches, skips and brackets.
 
-use super::place::{Target, around, each, next, place, short_more, space_alone, times};
+use super::place::{Target, around, each, each_unsaid, next, place, short_more, space_alone, times};
+use super::shaping::{alternate, every};
 use super::words::*;
 use super::{Clause, DEEPEST, Input, Res, paused, separator};
 use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
@@ -27,8 +28,8 @@ pub(super) fn together_word(input: &mut Input<'_>) -> Res<(Stitch, u32)> {
 
 /// What is made, how many, and whether the number may also say in how many stitches.
 pub(super) struct What {
-    op: Op,
-    number: Option<u32>,
+    pub(super) op: Op,
+    pub(super) number: Option<u32>,
 }
 
 pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
@@ -37,10 +38,9 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
     let before = opt(loops).parse_next(input)?;
     let shell = (number_of_shell(number), word(&["shell", "shells", "sh"]));
     let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count));
-    let increase = (opt(stitch), word(&["inc", "increase", "incs"]))
-        .map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
-    let unseen = || opt(word(&["inv", "invisible"]));
-    let decrease = (unseen(), opt(stitch), unseen(), word(&["dec", "decrease", "decs", "invdec"]))
+    let increase = (opt(stitch), word(UP)).map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
+    let unseen = || opt(word(&["inv", "invisible", "simple", "regular"]));
+    let decrease = (unseen(), opt(stitch), unseen(), word(DOWN))
         .map(move |(_, stitch, ..)| Op::decrease(stitch.unwrap_or(main), 2));
     // `increase 1 in next st` is one increase.
     let one = || opt((take(|token: &Token| token.number().filter(|number| *number == 1)), peek(preposition)));
@@ -70,8 +70,8 @@ pub(super) fn number_of_shell<'i>(number: Option<u32>) -> impl Parser<Input<'i>,
 /// A stitch, where it goes, how often.
 pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     let place_of_work = input.peek_token().map(|token| token.place).unwrap_or_default();
-    opt(word(&["work", "working", "make", "making", "start", "crochet", "do"])).parse_next(input)?;
-    if let Some(act) = opt(every).parse_next(input)? {
+    let verb = opt((word(VERBS), opt(word(&["off"])))).parse_next(input)?.is_some();
+    if let Some(act) = opt(alt((every, alternate))).parse_next(input)? {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
     }
     opt((word(&["beg", "beginning", "turning", "starting"]), peek(word(&["ch", "chain"])))).parse_next(input)?;
@@ -79,7 +79,11 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
     }
     articles(input)?;
-    let mut what = what(input)?;
+    let mut what = match opt(|input: &mut Input<'_>| several_as_one(input, verb)).parse_next(input)? {
+        Some(op) => What { op, number: None },
+        None => what(input)?,
+    };
+    opt(word(&["loosely", "tightly"])).parse_next(input)?;
     let plain = matches!(what.op.made, Made::Same(_, 1)) && what.op.into == Spot::Stitch;
     if let Made::Same(Stitch::CH, _) = what.op.made {
         let after = opt((opt(dash), number)).parse_next(input)?.map(|(_, number)| number);
@@ -94,6 +98,7 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     let each_round = what.number.is_some() && opt(peek(each_round)).parse_next(input)?.is_some();
     let bare = next.map(|target| (target, None));
     let bare = (peek(word(&["next"])), bare).map(|(_, found)| found);
+    let bare = alt((bare, each_unsaid.map(|target| (target, None))));
     let over = opt(peek(word(&["over", "across"]))).parse_next(input)?.is_some();
     if !each_round && let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
         let hook = match (target, &what.op.made) {
@@ -159,6 +164,26 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     Ok(Clause::Do(vec![item(Act::Run(op, often), place_of_work, input)]))
 }
 
+/// `sc the next 2 sts together`, `2 sc as 1 sc`: so many as one; of which stitch, where nothing says that, the verb has to
+/// lead.
+fn several_as_one(input: &mut Input<'_>, verb: bool) -> Res<Op> {
+    let main = input.state.main;
+    let named = opt((stitch, opt(word(&["over", "through", "across"])))).parse_next(input)?;
+    let (_, _, number) = (articles, opt(word(&["next", "following", "foll", "first"])), number).parse_next(input)?;
+    let unit = opt(unit).parse_next(input)?;
+    let single = super::words::number.verify(|one| *one == 1);
+    let one = (word(&["as", "into"]), single, opt(alt((stitch.void(), stitches_word)))).void();
+    alt((word(&["tog", "together"]), one)).parse_next(input)?;
+    let of = match (named, unit) {
+        (Some((stitch, _)), _) | (None, Some(Unit::Stitch(Some(stitch)))) => stitch,
+        (None, Some(Unit::Stitch(None))) | (None, None) => main,
+        (None, Some(Unit::Space(_))) => return Err(()),
+    };
+    let said = verb || named.is_some() || unit.is_some();
+    let fits = said && number > 1 && of != Stitch::CH && of.row().counts > 0;
+    if fits { Ok(Op::decrease(of, number)) } else { Err(()) }
+}
+
 /// `2 sc inc x 6`: without a comma, both so often.
 fn run_together(input: &mut Input<'_>) -> Res<Act> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
@@ -179,24 +204,6 @@ fn over_several(what: &What, target: Target) -> Option<Act> {
     let leg = cluster.built_of().filter(|_| row.build == Build::Cluster && what.number.is_none())?;
     let fits = stitches > 1 && u32::from(row.stems) == stitches;
     fits.then(|| Act::Run(Op::decrease(leg, stitches), Times::Exactly(1)))
-}
-
-/// `inc in every 4th st`: a stitch in each of three, then an increase, all the way round; a decrease takes two of them.
-fn every(input: &mut Input<'_>) -> Res<Act> {
-    let main = input.state.main;
-    let up = word(&["inc", "increase", "increasing"]);
-    let down = word(&["dec", "decrease", "decreasing"]);
-    let named = (opt(stitch), alt((up.value(true), down.value(false))), opt(preposition), word(&["every", "each"]));
-    let nth = alt((ordinal, word(&["other"]).value(2)));
-    let ((stitch, up, ..), nth, _, _) = (named, nth, unit, opt(around)).parse_next(input)?;
-    let stitch = stitch.unwrap_or(main);
-    let place = input.previous_tokens().next().map(|token| token.place).unwrap_or_default();
-    let (shape, taken) = if up { (Op::increase(stitch, 2), 1) } else { (Op::decrease(stitch, 2), 2) };
-    let shaped = Item { act: Act::Run(shape, Times::Exactly(1)), place };
-    let left = nth.saturating_sub(taken);
-    let plain = Item { act: Act::Run(Op::plain(stitch), Times::Exactly(left)), place };
-    let body = if left > 0 { vec![plain, shaped] } else { vec![shaped] };
-    Ok(Act::Repeat(body, Times::Around { leave: 0 }))
 }
 
 /// True where it is just so many stitches.
@@ -288,9 +295,20 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32, before: Option<u32>) ->
     if let Some(often) = opt(times).parse_next(input)? {
         return Ok(Clause::Do(vec![item(Act::Repeat(items, often), start, input)]));
     }
+    if let Some(often) = opt(right_behind).parse_next(input)? {
+        return Ok(Clause::Do(vec![item(Act::Repeat(items, Times::Exactly(often)), start, input)]));
+    }
     let (before, (target, after)) = (opt(loops), place).parse_next(input)?;
     let loops = before.or(after);
     all_there(&items, (target, loops), start, input)
+}
+
+/// `[sc, inc]6`: a number right behind its bracket; with a blank it would be the count.
+fn right_behind(input: &mut Input<'_>) -> Res<u32> {
+    let end = input.previous_tokens().next().map(|token| token.start + token.place.length);
+    let often = take(move |token: &Token| token.number().filter(|_| Some(token.start) == end));
+    let ends = alt((winnow::combinator::eof.void(), open, sign(','), sign('.'), sign(';'), sign('='), dash));
+    (often, peek(ends)).map(|(often, ())| often).parse_next(input)
 }
 
 /// Stitches that all go to one place.

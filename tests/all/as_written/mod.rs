@@ -278,3 +278,11 @@ fn a_cure_is_held_against_the_stated_count() {
     assert!(!cure("Rnd 2: (FPdc around next st, 2 sc in next st) x 5 (16)").contains("from 12"));
     assert!(!cure("Rnd 2: (sc BLO in next st, 2 sc in next st) x 5 (16)").contains("from 12"));
 }
+
+#[test]
+#[ignore]
+fn zz_what_fails() {
+    let file = std::env::var("LINES").unwrap();
+    let text = std::fs::read_to_string(file).unwrap();
+    println!("{}", failed(&lines(&text), &[Verdict::Refused, Verdict::Wrong]));
+}
