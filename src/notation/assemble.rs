@@ -118,7 +118,7 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
             | Clause::Join(..)
             | Clause::Loops(_) => return None,
             Clause::Colour(_)
-            | Clause::JoinYarn(_)
+            | Clause::JoinYarn(..)
             | Clause::Counts(..)
             | Clause::Rounds(_)
             | Clause::Until(_)
@@ -136,6 +136,8 @@ pub(crate) struct Builder<'r> {
     round: WrittenRound,
     collector: Collector,
     loops: Loops,
+    /// Where loops are told behind work: how many items stand before.
+    trailing: Option<usize>,
     /// Where what stands behind `ending with` begins.
     ending: Option<usize>,
     /// Where what is done so often begins, and how often.
@@ -175,7 +177,15 @@ impl<'r> Builder<'r> {
             place,
             whole: true,
         };
-        Self { round, collector: Collector::default(), loops: Loops::Both, ending: None, ahead: None, report }
+        Self {
+            round,
+            collector: Collector::default(),
+            loops: Loops::Both,
+            trailing: None,
+            ending: None,
+            ahead: None,
+            report,
+        }
     }
 
     /// Marks that some of the round could not be read.
@@ -189,6 +199,7 @@ impl<'r> Builder<'r> {
     /// The round, its wording left to be told.
     pub(crate) fn finish(mut self, doubts: Vec<Doubt>) -> WrittenRound {
         self.collector.doubts.extend(doubts);
+        self.slip_to_same();
         self.end_with_join();
         if let Some(at) = self.ending {
             self.collector.ending(at);
@@ -201,9 +212,25 @@ impl<'r> Builder<'r> {
             self.collector.items.push(Item { act: Act::Repeat(body, Times::Exactly(times)), place });
         }
         self.end_with_count();
+        // `sc in each st around, picking up back loops only`.
+        if self.trailing == Some(self.collector.items.len()) {
+            let loops = self.loops;
+            let items = std::mem::take(&mut self.collector.items);
+            self.collector.items = items.into_iter().map(|item| under(item, loops)).collect();
+        }
         self.round.items = self.collector.items;
         self.round.doubts = self.collector.doubts;
         self.round
+    }
+
+    /// `sl st in next 2 ch, sc in same sp`: the slip stitches lead to where the round begins.
+    fn slip_to_same(&mut self) {
+        let slips = self.collector.items.iter().take_while(|item| slips(item)).count();
+        let next = self.collector.items.get(slips).map(|item| &item.act);
+        if slips > 0 && self.round.begin.is_none() && matches!(next, Some(Act::Same { .. })) {
+            let rest = self.collector.items.split_off(slips);
+            self.round.slipped = std::mem::replace(&mut self.collector.items, rest);
+        }
     }
 
     /// `sc in each st around, 24 sc`: once a stitch goes all the way round, so many of it are the count.
@@ -305,7 +332,10 @@ impl<'r> Builder<'r> {
                 }
             }
             Clause::MakeRing if self.round.begin.is_some() => self.form_ring(place),
-            Clause::Ring | Clause::MakeRing => self.round.foundation = Some(Foundation::Ring),
+            // `all into the ring` may be one of chains that was made before.
+            Clause::Ring | Clause::MakeRing => {
+                self.round.foundation = self.round.foundation.or(Some(Foundation::Ring));
+            }
             Clause::FormRing => self.form_ring(place),
             Clause::Join(joins, to) => {
                 // A join before anything else brings in the yarn.
@@ -325,12 +355,18 @@ impl<'r> Builder<'r> {
             Clause::SlipIntoSpace(_) => self.round.joined = Some(true),
             Clause::Loops(loops) => {
                 self.loops = loops;
+                self.trailing = self.has_work().then_some(self.collector.items.len());
                 if self.nothing_yet() {
                     self.round.loops = loops;
                 }
             }
-            Clause::JoinYarn(name) if self.nothing_yet() => self.round.colour = Some((name, place)),
-            Clause::JoinYarn(_) => self.round.joined = Some(true),
+            Clause::JoinYarn(name, begins) if self.nothing_yet() => {
+                self.round.colour = name.map(|name| (name, place));
+                if let Some(begins) = begins {
+                    self.add(*begins, place);
+                }
+            }
+            Clause::JoinYarn(..) => self.round.joined = Some(true),
             Clause::Colour(name) if self.has_work() => self.round.next_colour = Some((name, place)),
             Clause::Colour(name) => self.round.colour = Some((name, place)),
             Clause::Counts(chains, counting) => {
@@ -352,7 +388,8 @@ impl<'r> Builder<'r> {
             Clause::As(first, last, often) => {
                 // As the round before.
                 let before = self.round.first.saturating_sub(1);
-                let (first, last) = if first == 0 { (before, before) } else { (first, last) };
+                let so_many = last.max(1) - 1;
+                let (first, last) = if first == 0 { (before.saturating_sub(so_many), before) } else { (first, last) };
                 self.round.same_as = Some((first, last, place));
                 if let Some(often) = often {
                     self.rounds((last.saturating_sub(first) + 1).saturating_mul(often), place);
@@ -411,13 +448,6 @@ impl<'r> Builder<'r> {
 
     /// True where nothing was worked yet but slip stitches into one stitch or space after another.
     fn only_slips(&self) -> bool {
-        let slip = Made::Same(Stitch::SL_ST, 1);
-        let slips = |item: &Item| match &item.act {
-            Act::Run(op, Times::Exactly(_)) if op.made == slip => {
-                op.into == Spot::Space || (op.into == Spot::Stitch && op.consumed == 1)
-            }
-            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
-        };
         self.collector.star.is_none() && self.collector.items.iter().all(slips)
     }
 
@@ -517,13 +547,26 @@ impl<'r> Builder<'r> {
         };
         let count = list.iter().map(of).fold(0, u32::saturating_add);
         let space = |(_, what): &(u32, Counted)| matches!(what, Counted::Spaces(_) | Counted::Of(Stitch::CH));
-        let covers = match (list.iter().all(space), list.iter().any(space)) {
+        let sized = |one: &(u32, Counted)| space(one) && one.1 != Counted::Spaces(0);
+        let covers = match (list.iter().all(space), list.iter().any(sized)) {
             (true, _) => Covers::Spaces,
             (false, true) => Covers::All,
             (false, false) => Covers::Stitches,
         };
+        let unnamed = list.iter().filter(|(_, what)| *what == Counted::Spaces(0)).map(|(count, _)| *count);
+        let spaces = unnamed.clone().next().map(|_| unnamed.fold(0, u32::saturating_add));
         let list = list.iter().map(|(count, what)| (*what, *count)).collect();
-        self.round.stated = Some(Stated { count, covers, list, place });
+        self.round.stated = Some(Stated { count, covers, spaces, list, place });
+    }
+}
+
+/// True for slip stitches into one stitch or space after another.
+fn slips(item: &Item) -> bool {
+    match &item.act {
+        Act::Run(op, Times::Exactly(_)) if op.made == Made::Same(Stitch::SL_ST, 1) => {
+            op.into == Spot::Space || (op.into == Spot::Stitch && op.consumed == 1)
+        }
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
     }
 }
 

@@ -229,8 +229,19 @@ impl Line<'_> {
         {
             return Some((Numbers::Next(self.said(1)?), row, 3 + after));
         }
+        // `Repeat Rnd 7 two more times` is rounds of their own.
+        let often = |at: usize| {
+            let more = usize::from(self.word(at + 1) == Some("more"));
+            let times = matches!(self.word(at + 1 + more), Some("times" | "time" | "x"));
+            matches!(self.word(at), Some("once" | "twice")) || (self.said(at).is_some() && times)
+        };
+        let named = usize::from(matches!(self.word(1), Some("the" | "last" | "previous")));
+        let again = matches!(self.word(0), Some("rep" | "repeat"));
+        if again && (1..=2 + named).any(|at| self.round(at).is_some()) && (2..8).any(often) {
+            return Some((Numbers::Next(1), false, 0));
+        }
         // `Repeat Rnds 3 and 4 until piece measures 15 cm` is as many rounds as it takes.
-        let again = matches!(self.word(0), Some("rep" | "repeat")) && self.round(1).is_some();
+        let again = again && self.round(1).is_some();
         let measured = |at: usize| (1..4).any(|next| matches!(self.word(at + next), Some("measures" | "is")));
         if (lead || again) && (1..12).any(|at| self.word(at) == Some("until") && measured(at)) {
             return Some((Numbers::Next(1), false, 0));

@@ -66,9 +66,12 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
         Reader { sources, vocabulary, main, report, next, complaints: 0, set_aside: Vec::new(), own: Vec::new() };
     let mut rounds: Vec<WrittenRound> = Vec::new();
     let mut early = from;
+    // Where the first number is 2, what stands above it is the first round.
+    let second =
+        chunks.get(first).and_then(|chunk| chunk.header).is_some_and(|header| header.numbers == Numbers::These(2, 2));
     for (index, chunk) in chunks.into_iter().enumerate() {
         let before = numbered && index < first;
-        if before && reader.preface(&chunk) {
+        if before && reader.preface(&chunk, second) {
             continue;
         }
         early = early.min(chunk.start);
@@ -190,7 +193,7 @@ struct Reader<'r> {
 impl Reader<'_> {
     /// Takes a line before the first numbered round: a title, what is needed, the author's own stitches. False where it
     /// says what the first round is worked into, or is a round.
-    fn preface(&mut self, chunk: &Chunk<'_>) -> bool {
+    fn preface(&mut self, chunk: &Chunk<'_>, second: bool) -> bool {
         let (notes, vocabulary, main) = (Notes::default(), self.vocabulary, self.main);
         let defined = own::defined(chunk.tokens, notes.context(vocabulary, main, &[]));
         if defined.is_empty() {
@@ -202,7 +205,8 @@ impl Reader<'_> {
             let again =
                 Chunk { header: None, side: chunk.side, tokens: chunk.tokens, start: chunk.start, work: chunk.work };
             let works = other.round(again).is_some_and(|round| {
-                round.whole && (round.only_starts() || !round.items.is_empty()) && other.set_aside.is_empty()
+                let works = second && !round.items.is_empty() && round.first == 1;
+                round.whole && (round.only_starts() || !round.items.is_empty()) && (works || other.set_aside.is_empty())
             });
             // What begins like work is told where it can't be read.
             let begins = |token: &Token| matches!(token.word(), Some("join" | "ch" | "chain"));
@@ -320,7 +324,10 @@ impl Reader<'_> {
                 }
             }
         }
-        let within: Vec<_> = asides.borrow().iter().map(|(from, to)| range(*from, *to)).collect();
+        let mut within: Vec<_> = asides.borrow().iter().map(|(from, to)| range(*from, *to)).collect();
+        // What was read twice on the way to its clause stands there once.
+        within.sort_by_key(|range| (range.start, range.end));
+        within.dedup();
         let mut round = builder.finish(doubts.take());
         self.next = self.next.max(round.last.saturating_add(1));
         for line in loose {

@@ -87,6 +87,8 @@ pub struct Stated {
     pub count: u32,
     /// Of what.
     pub covers: Covers,
+    /// Spaces, where their chains aren't told.
+    pub spaces: Option<u32>,
     /// How many of what, as it was stated.
     pub list: Vec<(Counted, u32)>,
     /// Where it stands.
@@ -139,6 +141,8 @@ pub enum Doubt {
     Each(Place),
     /// Stitches without a place: into the next ones, or into the space that is named after them.
     Bare(Place),
+    /// The loop behind the back loop, which is taken for that.
+    Third(Place),
     /// Stitches that go into the next of this kind; where they can't, into whatever comes.
     Onto(Place, Stitch),
 }

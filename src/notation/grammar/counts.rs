@@ -37,7 +37,8 @@ pub(super) fn counted(input: &mut Input<'_>) -> Res<(u32, Counted)> {
     )));
     let stitches = (opt(word(&["total"])), stitches_word).value(Counted::Stitches);
     let spaces = unit.verify_map(|unit| match unit {
-        Unit::Space(chains) => Some(Counted::Spaces(chains.max(1))),
+        // 0 for those of any length.
+        Unit::Space(chains) => Some(Counted::Spaces(chains)),
         Unit::Stitch(_) => None,
     });
     (number, opt(alt((spaces, stitches, (stitch, opt(stitches_word)).map(|(stitch, _)| Counted::Of(stitch))))), after)
@@ -46,11 +47,14 @@ pub(super) fn counted(input: &mut Input<'_>) -> Res<(u32, Counted)> {
 }
 
 pub(super) fn counts_list(input: &mut Input<'_>) -> Res<Vec<(u32, Counted)>> {
-    let mut list = vec![counted(input)?];
-    while let Some(next) = opt((listing, counted)).parse_next(input)? {
-        list.push(next.1);
+    // Corners and points stand between stitches, and are none.
+    let places = || (number, word(PLACES)).value(None);
+    let mut one = alt((places(), counted.map(Some)));
+    let mut list = Vec::from_iter(one.parse_next(input)?);
+    while let Some(next) = opt((listing, one.by_ref())).parse_next(input)? {
+        list.extend(next.1);
     }
-    Ok(list)
+    if list.is_empty() { Err(()) } else { Ok(list) }
 }
 
 /// What stands between the counts of a list.
@@ -112,6 +116,9 @@ fn total_lead(input: &mut Input<'_>) -> Res<()> {
     let total = alt((have.void(), total.void()));
     (total, opt(sign(':')), opt(sign('='))).void().parse_next(input)
 }
+
+/// Places of a round that are told with its count.
+const PLACES: &[&str] = &["corner", "corners", "point", "points", "sides", "spokes"];
 
 /// What is counted at the end of a round beside stitches.
 const OTHERS: &[&str] = &[

@@ -3,6 +3,8 @@
 //! Built from winnow parsers over tokens. Every check that fails notes how far it came, so that a complaint can point at
 //! the word that could not be read and not at the start of its clause.
 
+mod colour;
+
 mod counts;
 
 mod join;
@@ -22,6 +24,7 @@ use super::vocabulary::Vocabulary;
 use super::written::{Doubt, JoinedTo};
 use crate::craft::{Counted, Loops, Op, Stitch};
 use crate::units::Mm;
+use colour::{colour, joining_yarn};
 use counts::{count, counting, end_or_pause};
 use join::joining;
 use place::{around, short_more, starred, times, word_more};
@@ -111,13 +114,14 @@ pub(crate) enum Clause {
     Loops(Loops),
     /// The yarn to use.
     Colour(String),
-    /// Joins in this yarn, or closes the round where something was worked before.
-    JoinYarn(String),
+    /// Joins in this yarn, or closes the round where something was worked before; and what the join itself is, where that
+    /// begins the round.
+    JoinYarn(Option<String>, Option<Box<Clause>>),
     /// What the chain before counts as, or one of so many chains.
     Counts(Option<u32>, Counting),
     /// The count at the end.
     Count(Vec<(u32, Counted)>),
-    /// Work a round as another one, or several as others: the first and the last of those, 0 for the one before, and
+    /// Work a round as another one, or several as others: the first and the last of those, or 0 and how many before it, and
     /// how often, where that is said.
     As(u32, u32, Option<u32>),
     /// Turn the work.
@@ -261,7 +265,10 @@ fn as_round(input: &mut Input<'_>) -> Res<Clause> {
     let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
     let ordinals = (ordinal, opt((tie, ordinal).map(|(_, last)| last)), round_word);
     let ordinals = ordinals.map(|(first, last, ())| (first, last.unwrap_or(first)));
-    (lead, opt(word(&["for"])), articles, alt((numbered, ordinals)), often)
+    // `repeat last rnd`, `as the last 2 rounds`.
+    let last = (word(&["last", "previous", "prev", "preceding"]), opt(number), round_word);
+    let last = last.map(|(_, number, ())| (0, number.unwrap_or(1)));
+    (lead, opt(word(&["for"])), articles, alt((numbered, ordinals, last)), often)
         .map(|(.., (first, last), often)| Clause::As(first, last, often))
         .parse_next(input)
 }
@@ -309,55 +316,6 @@ fn aside(input: &mut Input<'_>) -> Res<Clause> {
 fn rest_of_clause_parser(input: &mut Input<'_>) -> Res<()> {
     rest_of_clause(input);
     Ok(())
-}
-
-fn colour(input: &mut Input<'_>) -> Res<Clause> {
-    let change = (word(&["change", "switch"]), word(&["to"])).void();
-    alt((word(&["with", "using"]), change)).parse_next(input)?;
-    let words = yarn_words(input)?;
-    // `with a 4 mm hook` and `using a marker` speak of tools.
-    if words.iter().any(|word| ["hook", "marker", "markers", "needle"].contains(&word.as_str())) {
-        return Ok(Clause::Aside);
-    }
-    yarn_name(&words).map(Clause::Colour).ok_or(())
-}
-
-/// `join tide with sl st in any st`, `join yarn B`.
-fn joining_yarn(input: &mut Input<'_>) -> Res<Clause> {
-    const ELSE: [&str; 12] =
-        ["to", "into", "rnd", "round", "rounds", "rd", "ring", "circle", "ends", "last", "first", "seam"];
-    word(&["join"]).parse_next(input)?;
-    let mut words = yarn_words(input)?;
-    words.truncate(words.iter().position(|word| word == "with" || word == "in").unwrap_or(words.len()));
-    if words.iter().any(|word| ELSE.contains(&word.as_str())) {
-        return Err(());
-    }
-    yarn_name(&words).map(Clause::JoinYarn).ok_or(())
-}
-
-/// Words that may name a yarn: up to the next stop, or where the next step is tied on: `with tide and sc in each st`.
-fn yarn_words(input: &mut Input<'_>) -> Res<Vec<String>> {
-    let inside = take(|token: &Token| {
-        let sign = matches!(token.kind, Kind::Sign(',' | ';' | '.' | ':' | '*') | Kind::Open(_) | Kind::Close(_));
-        let stop = sign || token.kind == Kind::Dash(true);
-        (!stop && !matches!(token.word(), Some("and" | "then"))).then(|| token.show())
-    });
-    repeat(0.., inside).parse_next(input)
-}
-
-/// The name of a yarn without the words around it: `the colour tide in last st` is `tide`, `yarn A` is `a`.
-fn yarn_name(words: &[String]) -> Option<String> {
-    const AROUND: [&str; 6] = ["the", "a", "new", "yarn", "colour", "color"];
-    // `change to tide in last st` tells where the change is made.
-    let before: Vec<&str> = words.iter().map(String::as_str).take_while(|word| *word != "in").collect();
-    let lead = before.iter().take_while(|word| AROUND.contains(word)).count();
-    let name = match before.get(lead..).unwrap_or_default() {
-        // Nothing but words around a name; but yarns are called A and B.
-        [] => before.last().filter(|last| **last == "a").copied().into_iter().collect(),
-        [name @ .., "yarn" | "colour" | "color"] => name.to_vec(),
-        name => name.to_vec(),
-    };
-    (!name.is_empty()).then(|| name.join(" "))
 }
 
 fn round_loops(input: &mut Input<'_>) -> Res<Clause> {
@@ -486,7 +444,10 @@ fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
     let named = (opt(make), opt(word(&["in", "into"])), articles, magic, with).value(Clause::Ring);
     let bare =
         (word(&["make", "start"]), opt(word(&["with"])), articles, word(&["ring", "loop"])).value(Clause::MakeRing);
-    alt((named, bare)).parse_next(input)
+    // `…, all into the ring`.
+    let all = (word(&["all", "everything"]), opt(word(&["worked", "work", "made"])), word(&["in", "into"]), articles);
+    let all = (all, alt((magic, word(&["ring", "circle", "loop"])))).value(Clause::Ring);
+    alt((all, named, bare)).parse_next(input)
 }
 
 /// `6 x` before a bracket with work in it.
@@ -583,6 +544,11 @@ const PAUSES: &[&str] = &[
     "with",
     "working",
 ];
+
+/// Where what is said of work may end.
+pub(super) fn stops(input: &mut Input<'_>) -> Res<()> {
+    pause(input)
+}
 
 /// After work comes a pause, a bracket, an asterisk, a repeat, a join, or the end.
 fn pause(input: &mut Input<'_>) -> Res<()> {

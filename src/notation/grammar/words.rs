@@ -3,6 +3,7 @@
 use super::{Input, Res};
 use crate::craft::{Loops, Made, Stitch};
 use crate::notation::lex::{Kind, Token};
+use crate::notation::written::Doubt;
 use winnow::combinator::{alt, opt, repeat};
 use winnow::prelude::*;
 
@@ -196,6 +197,15 @@ pub(super) fn loops(input: &mut Input<'_>) -> Res<Loops> {
     let back = word(&["back", "backs", "rear"]).value(Loops::Back);
     let side = alt((back, word(&["front"]).value(Loops::Front), word(&["both"]).value(Loops::Both)));
     let long = (side, opt(word(&["the", "2", "two"])), word(&["loop", "loops", "lp", "lps"])).map(|(side, ..)| side);
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let behind = (ordinal.verify(|nth| *nth == 3), word(&["loop", "loops", "lp", "lps"])).void();
+    let bump = (word(&["back"]), word(&["bump", "bumps", "hump", "humps", "bar", "ridge"])).void();
+    let lead = (opt(word(&["only"])), articles);
+    let third = (lead, alt((behind, bump)), opt(word(&["only"])));
+    if opt(third).parse_next(input)?.is_some() {
+        input.state.doubts.borrow_mut().push(Doubt::Third(start));
+        return Ok(Loops::Back);
+    }
     (opt(word(&["only"])), articles, alt((short, long)), opt(word(&["only"])))
         .map(|(_, _, loops, _)| loops)
         .parse_next(input)

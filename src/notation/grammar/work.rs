@@ -1,5 +1,6 @@
 //! Stitches, skips and brackets.
 
+use super::colour::in_colour;
 use super::place::{Target, around, each, each_unsaid, next, place, short_more, space_alone, times};
 use super::shaping::{alternate, every};
 use super::words::*;
@@ -127,6 +128,7 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         while let Some(target) = opt(more.by_ref()).parse_next(input)? {
             items.push(item(aim(&what, target, loops)?, place_of_work, input));
         }
+        opt(in_colour).parse_next(input)?;
         if let Some((nth, _)) = hook {
             return Ok(Clause::FromHook(nth, items));
         }
@@ -137,6 +139,7 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     if each_round {
         rounds.parse_next(input)?;
     }
+    opt(in_colour).parse_next(input)?;
     let through = opt((preposition, loops).map(|(_, loops)| loops)).parse_next(input)?;
     let op = match through {
         Some(loops) => what.op.under(loops),
@@ -147,6 +150,10 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     } else {
         op
     };
+    // `1 inc x 6` is six of them.
+    if what.number == Some(1) && opt(peek(short_more)).parse_next(input)?.is_some() {
+        what.number = None;
+    }
     let often = match (what.number, plain) {
         (Some(number), _) => Times::Exactly(number),
         (None, true) => {

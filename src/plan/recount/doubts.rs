@@ -103,7 +103,7 @@ fn often(item: &Item, doubts: &[Doubt]) -> Option<Act> {
         Doubt::Often(place, other) if same(*place, item.place) => {
             Some(Act::Repeat(body.clone(), Times::Exactly(*other)))
         }
-        Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) | Doubt::Onto(..) => None,
+        Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) | Doubt::Third(_) | Doubt::Onto(..) => None,
     })
 }
 

@@ -130,8 +130,12 @@ pub(super) fn leaves(
 }
 
 /// The round makes other chain spaces than it states.
-pub(super) fn other_spaces(stated: &Stated, chains: u32) -> Diagnostic {
-    let message = format!("the spaces of this round have {chains} chains in all, but it states {}", stated.count);
+/// Other spaces than are stated: `chains` in all, or so many spaces where their number is another.
+pub(super) fn other_spaces(stated: &Stated, chains: u32, spaces: Option<u32>) -> Diagnostic {
+    let message = match (spaces, stated.spaces) {
+        (Some(made), Some(stated)) => format!("this round makes {made} chain spaces, but it states {stated}"),
+        _ => format!("the spaces of this round have {chains} chains in all, but it states {}", stated.count),
+    };
     let help = "count the chain spaces, or state the stitches: `(16 dc, 16 ch-1 sps)`";
     Diagnostic::error("count-differs", message).at(stated.place).help(help)
 }

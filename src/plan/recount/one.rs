@@ -95,6 +95,7 @@ pub(super) fn round(
     one.tell_chain(&reading);
     one.tell_repeat(&reading);
     one.tell_passed(&reading);
+    one.tell_loop();
     let foundation = if one.passes_chains(&reading) { Foundation::Ring } else { foundation };
     let taught = one.written.begin.filter(|begin| begin.counts.is_none() && one.written.stated.is_some());
     let taught = taught.filter(|_| counting != idle).map(|begin| (one.key(&begin), counting));
@@ -244,10 +245,13 @@ impl One<'_> {
     fn states(&self, outcome: &Outcome) -> bool {
         let Some(stated) = &self.written.stated else { return true };
         let chains = outcome.chains();
+        if stated.spaces.is_some_and(|spaces| spaces != Spaces::of(&outcome.ops).number()) {
+            return false;
+        }
         match stated.covers {
             Covers::Stitches => stated.count == outcome.made || stated.count == outcome.made - chains,
             Covers::All => stated.count == outcome.made,
-            Covers::Spaces => stated.count == chains,
+            Covers::Spaces => stated.count == chains || stated.spaces.is_some(),
         }
     }
 
@@ -277,9 +281,13 @@ impl One<'_> {
         if self.states(outcome) {
             return true;
         }
-        if let Some(stated) = self.written.stated.as_ref().filter(|stated| stated.covers == Covers::Spaces) {
-            self.report.add(nearest::other_spaces(stated, outcome.chains()));
-            return false;
+        if let Some(stated) = &self.written.stated {
+            let number = Spaces::of(&outcome.ops).number();
+            let spaces = stated.spaces.filter(|spaces| *spaces != number).map(|_| number);
+            if stated.covers == Covers::Spaces || spaces.is_some() {
+                self.report.add(nearest::other_spaces(stated, outcome.chains(), spaces));
+                return false;
+            }
         }
         let before = match reading.base {
             Base::Stitches(before) => before,

@@ -56,6 +56,16 @@ impl One<'_> {
             return Some(self.along_chain(base));
         }
         let Some(turning) = self.written.begin else {
+            if !self.written.slipped.is_empty() {
+                let stitches = Reading {
+                    items: Some([&self.written.slipped[..], &self.written.items].concat()),
+                    ..Reading::new(base, Vec::new(), plain)
+                };
+                let led = self.landing(base).ok();
+                let led =
+                    led.map(|(slipped, landed)| Reading { slipped, landed, ..Reading::new(base, Vec::new(), plain) });
+                return Some(led.into_iter().chain([stitches]).collect());
+            }
             let as_written = Reading::new(base, Vec::new(), plain);
             return Some(self.passed_chains(base).into_iter().chain([as_written]).collect());
         };

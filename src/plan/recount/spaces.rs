@@ -28,6 +28,11 @@ impl Spaces {
         self.0.get(index).copied().filter(|(start, chains)| at < start + chains)
     }
 
+    /// How many there are.
+    pub(super) fn number(&self) -> u32 {
+        u32::try_from(self.0.len()).unwrap_or(u32::MAX)
+    }
+
     /// The same of a round that begins `by` stitches further on.
     pub(super) fn rotated(&self, by: u32, stitches: u32) -> Self {
         let mut spaces = Vec::with_capacity(self.0.len() + 1);

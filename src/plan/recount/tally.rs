@@ -119,6 +119,13 @@ impl<'a> Tally<'a> {
                     for _ in 0..*times {
                         passes.push(self.pass(body)?);
                     }
+                    // `*ch 3, skip 1, sc in next; rep 6 more times, ch 3, join`: the last chains bridge as many.
+                    let after = items.get(index + 1..).unwrap_or_default();
+                    let airy = !repeated && !after.is_empty() && after.iter().all(is_air);
+                    let left = |before: u32| before.checked_sub(self.used) == Some(bridged(&item.act));
+                    if airy && matches!(self.base, Base::Stitches(Some(before)) if left(before)) {
+                        self.implied = bridged(&item.act);
+                    }
                 }
                 Act::Run(_, Times::Around { leave }) | Act::Repeat(_, Times::Around { leave }) => {
                     if repeated {
@@ -254,7 +261,7 @@ impl<'a> Tally<'a> {
         let (_, onto) = self.onto?;
         onto.iter().find_map(|doubt| match doubt {
             Doubt::Onto(at, kind) if (at.line, at.offset) == (place.line, place.offset) => Some(*kind),
-            Doubt::Onto(..) | Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) => None,
+            Doubt::Onto(..) | Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) | Doubt::Third(_) => None,
         })
     }
 
@@ -287,7 +294,7 @@ impl<'a> Tally<'a> {
         let kinds = || {
             onto.iter().filter_map(|doubt| match doubt {
                 Doubt::Onto(_, kind) if *kind != Stitch::CH => Some(*kind),
-                Doubt::Onto(..) | Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) => None,
+                Doubt::Onto(..) | Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) | Doubt::Third(_) => None,
             })
         };
         let rest = self.left_over();

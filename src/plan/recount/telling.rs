@@ -67,11 +67,27 @@ impl One<'_> {
         self.report.add(Diagnostic::note("repeat-implied", message).at(self.written.place).help(help));
     }
 
+    /// Says where a loop is meant that has no sign of its own; once.
+    pub(super) fn tell_loop(&mut self) {
+        let third = self.written.doubts.iter().find_map(|doubt| match doubt {
+            Doubt::Third(place) => Some(*place),
+            Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) | Doubt::Onto(..) => None,
+        });
+        if self.report.diagnostics.iter().any(|known| known.code == "third-loop") {
+            return;
+        }
+        if let Some(place) = third {
+            let message = "the loop behind the back loop is charted and told as the back loop";
+            let help = "the author's own words are kept where they are printed; say it beside the chart";
+            self.report.add(Diagnostic::warning("third-loop", message).at(place).help(help));
+        }
+    }
+
     /// Says where stitches did not find the kind that they name, or passed over others on the way to it.
     pub(super) fn tell_kinds(&mut self, reading: &Reading, outcome: &Outcome) {
         let named = self.written.doubts.iter().find_map(|doubt| match doubt {
             Doubt::Onto(place, kind) => Some((*place, *kind)),
-            Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) => None,
+            Doubt::Often(..) | Doubt::Each(_) | Doubt::Bare(_) | Doubt::Third(_) => None,
         });
         let (Some((place, kind)), Some(_)) = (named, &self.standing.kinds) else { return };
         let kind = abbreviation(kind, self.rules.terms);
