@@ -29,7 +29,7 @@ pub(super) struct Header {
     pub(super) length: usize,
 }
 
-const ROUND_WORDS: &[&str] = &["rnd", "rnds", "round", "rounds", "rd", "rds", "r"];
+const ROUND_WORDS: &[&str] = &["rnd", "rnds", "round", "rounds", "rd", "rds", "rn", "rdn", "r", "step", "steps"];
 const ROW_WORDS: &[&str] = &["row", "rows"];
 const ORDINALS: &[&str] =
     &["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
@@ -133,7 +133,7 @@ impl Line<'_> {
         if end == many && (self.dash(many) || self.comma(many)) {
             end += 1;
         }
-        let bare = end == length && self.word(0) == Some("r");
+        let bare = end == length && matches!(self.word(0), Some("r" | "rn" | "step" | "steps"));
         (!bare).then_some((Numbers::These(from, to.unwrap_or(from)), row, end))
     }
 
@@ -202,7 +202,16 @@ impl Line<'_> {
             }
         }
         let row = self.round(at)?;
+        // `5th rnd to 10th rnd`.
+        if to.is_none()
+            && self.range(at + 1)
+            && self.round(at + 3).is_some()
+            && let Some(last) = self.ordinal(at + 2)
+        {
+            (to, at) = (Some(last), at + 3);
+        }
         let end = self.end(at + 1);
+        let end = if end == at + 1 && self.dash(end) { end + 1 } else { end };
         // `first round` without a colon may be anything.
         let sure = end > at + 1 || matches!(self.tokens.first().map(|token| &token.kind), Some(Kind::Ordinal(_)));
         sure.then_some((Numbers::These(from, to.unwrap_or(from)), row, end))

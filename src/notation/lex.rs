@@ -85,15 +85,23 @@ fn word(input: &mut Text<'_>) -> winnow::Result<Kind> {
         let count = bare.chars().count();
         return take_while(count..=count, |_| true).map(|w: &str| Kind::Word(w.to_lowercase())).parse_next(input);
     }
-    Ok(Kind::Word(word.to_lowercase()))
+    // `6 inc's`.
+    let stem = word.strip_suffix("'s").or_else(|| word.strip_suffix("’s")).filter(|stem| is_stem(stem));
+    Ok(Kind::Word(stem.unwrap_or(word).to_lowercase()))
+}
+
+/// Short names of stitches that other signs are run together with.
+const STEMS: [&str; 9] = ["inc", "dec", "sc", "dc", "hdc", "tr", "htr", "dtr", "st"];
+
+fn is_stem(word: &str) -> bool {
+    STEMS.iter().any(|known| word.eq_ignore_ascii_case(known))
 }
 
 /// The stitch that stands before `x6` or `BLO` without a blank; else all of the word.
 fn run_on<'w>(word: &'w str, ending: &str) -> &'w str {
-    const STEMS: [&str; 8] = ["inc", "dec", "sc", "dc", "hdc", "tr", "htr", "dtr"];
     let at = word.len().saturating_sub(ending.len());
     let (Some(stem), Some(end)) = (word.get(..at), word.get(at..)) else { return word };
-    let splits = end.eq_ignore_ascii_case(ending) && STEMS.iter().any(|known| stem.eq_ignore_ascii_case(known));
+    let splits = end.eq_ignore_ascii_case(ending) && is_stem(stem);
     if splits { stem } else { word }
 }
 

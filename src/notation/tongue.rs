@@ -56,10 +56,12 @@ const NUMBERS: &[(&[&str], u32)] = &[
 ];
 
 const ORDINALS: &[(&[&str], u32)] = &[
-    (&["erste", "première", "primera", "eerste"], 1),
-    (&["zweite", "deuxième", "segunda", "tweede"], 2),
-    (&["dritte", "troisième", "tercera", "derde"], 3),
-    (&["vierte", "quatrième", "cuarta", "vierde"], 4),
+    (&["erste", "ersten", "erstes", "erster", "première", "premier", "primera", "primer", "primero", "eerste"], 1),
+    (&["zweite", "zweiten", "zweites", "deuxième", "seconde", "segunda", "segundo", "tweede"], 2),
+    (&["dritte", "dritten", "drittes", "troisième", "tercera", "tercer", "tercero", "derde"], 3),
+    (&["vierte", "vierten", "viertes", "quatrième", "cuarta", "cuarto", "vierde"], 4),
+    (&["fünfte", "fünften", "fünftes", "cinquième", "quinta", "quinto", "vijfde"], 5),
+    (&["sechste", "sechsten", "sechstes", "sixième", "sexta", "sexto", "zesde"], 6),
 ];
 
 /// What makes an ordinal of a number: `3.`, `3e`, `3.ª`.
@@ -82,7 +84,8 @@ fn pieces(text: &str) -> Vec<Piece> {
         "{s}" => Some(Piece::Stitch),
         _ => tokens(&[Source { text: item, place: None }]).into_iter().next().map(|token| Piece::Token(token.kind)),
     };
-    text.split(' ').filter_map(piece).collect()
+    // `_` stands for nothing: verbs and little words that rounds read without.
+    text.split(' ').filter(|item| *item != "_").filter_map(piece).collect()
 }
 
 impl Tongue {
@@ -91,7 +94,7 @@ impl Tongue {
         let mut sections = 0;
         for line in table.lines() {
             sections += usize::from(line.starts_with('#'));
-            let Some((from, to)) = line.split_once(" = ") else { continue };
+            let Some((from, to)) = line.rsplit_once(" = ") else { continue };
             let (from, to) = (pieces(from), pieces(to));
             let first = match from.first() {
                 Some(Piece::Token(Kind::Word(word))) => plain(word),
@@ -192,12 +195,27 @@ impl Tongue {
     pub(super) fn english(&self, tokens: &[Token]) -> Vec<Token> {
         let mut english = Vec::with_capacity(tokens.len());
         let mut at = 0;
+        // What began a line and was left out leaves that to what follows.
+        let mut begins = false;
         while let Some(rest) = tokens.get(at..).filter(|rest| !rest.is_empty()) {
             let (Some((phrase, taken, holes)), Some(first)) = (self.find(rest, false), rest.first()) else {
-                english.extend(rest.first().cloned());
+                english.extend(rest.first().cloned().map(|mut token: Token| {
+                    token.starts_line |= std::mem::take(&mut begins);
+                    // `une maille serrée` is one.
+                    if let Some(number) = token.word().and_then(|word| in_words(word, NUMBERS)) {
+                        token.kind = Kind::Number(number);
+                    }
+                    token
+                }));
                 at += 1;
                 continue;
             };
+            begins |= first.starts_line;
+            if phrase.to.is_empty() {
+                at += taken;
+                continue;
+            }
+            let starts = std::mem::take(&mut begins);
             let end = rest.get(taken - 1).map_or(first.start, |last| last.start + last.place.length);
             let length = end.saturating_sub(first.start);
             let kinds = phrase.to.iter().flat_map(|piece| filled(piece, &holes));
@@ -205,7 +223,7 @@ impl Tongue {
                 // All but the first take no room.
                 let (start, length) = if index == 0 { (first.start, length) } else { (end, 0) };
                 let place = crate::report::Place { length: length.max(1), ..first.place };
-                Token { kind, place, start, starts_line: first.starts_line && index == 0, source: first.source }
+                Token { kind, place, start, starts_line: starts && index == 0, source: first.source }
             }));
             at += taken;
         }

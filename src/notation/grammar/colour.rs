@@ -69,6 +69,10 @@ pub(super) fn in_colour(input: &mut Input<'_>) -> Res<()> {
 pub(super) fn colour(input: &mut Input<'_>) -> Res<Clause> {
     let change = (word(&["change", "switch"]), word(&["to"])).void();
     alt((word(&["with", "using"]), change)).parse_next(input)?;
+    // `with 1 sl st in first st` names no yarn.
+    if opt(peek((articles, opt(number), stitch))).parse_next(input)?.is_some() {
+        return Err(());
+    }
     let words = yarn_words(input)?;
     // `with a 4 mm hook` and `using a marker` speak of tools.
     if words.iter().any(|word| ["hook", "marker", "markers", "needle"].contains(&word.as_str())) {

@@ -4,7 +4,7 @@ use super::place::{place, times};
 use super::words::*;
 use super::work::together_word;
 use super::{Clause, Counting, Input, Res};
-use crate::craft::{Counted, Loops};
+use crate::craft::{Build, Counted, Loops};
 use crate::notation::lex::{Kind, Token};
 use winnow::combinator::{alt, eof, opt, peek, repeat};
 use winnow::prelude::*;
@@ -76,6 +76,8 @@ pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
     let others = (open, others, close).value(Clause::Aside);
     let made =
         (open, articles, opt(stitch), word(&["made", "complete", "completed", "formed"]), close).value(Clause::Aside);
+    let picot = (open, stitch.verify(|stitch| stitch.row().build == Build::Picot), opt(word(&["made"])), close);
+    let made = alt((made, picot.value(Clause::Aside)));
     let right_or_wrong = alt((word(&["rs", "ws"]), (word(&["right", "wrong"]), word(&["side"])).void()));
     let side = (open, right_or_wrong, close).value(Clause::Aside);
     alt((alt((bracketed, dashed, told, bare)).map(Clause::Count), others, side, made)).parse_next(input)
@@ -108,12 +110,18 @@ fn total_lead(input: &mut Input<'_>) -> Res<()> {
         word(&["you", "there"]),
         opt(word(&["should", "will", "now"])),
         opt(word(&["now"])),
-        word(&["have", "be", "are"]),
+        alt((
+            word(&["have", "be", "are", "get", "see", "count"]),
+            (word(&["end", "finish"]), opt(word(&["up"])), word(&["with"])).void(),
+        )),
         opt(word(&["now"])),
     );
     let words = (opt(word(&["stitch", "st", "sts"])), word(&["total", "count", "tot"]));
     let total = (opt(word(&["for", "making"])), articles, words, opt(word(&["of", "stitches", "sts"])));
-    let total = alt((have.void(), total.void()));
+    // `… around for 24 sts`, `to make 24 sts`.
+    let named = (number, alt((stitches_word, stitch.void())), end_or_pause);
+    let so_many = (alt((word(&["for"]), (word(&["to"]), word(&["make", "total", "have"])).void())), peek(named)).void();
+    let total = alt((have.void(), total.void(), so_many));
     (total, opt(sign(':')), opt(sign('='))).void().parse_next(input)
 }
 
@@ -139,6 +147,10 @@ pub(super) fn counting(input: &mut Input<'_>) -> Res<Clause> {
     let here = (opt(sign(',')), word(&["here", "now"]), word(&["and"])).void();
     let throughout = opt((opt(here), word(&["throughout"])));
     let bracketed = (open, counting_words, throughout, close).map(|(_, counting, ..)| counting);
+    // `ch 3 (first dc)`.
+    let first = (open, articles, ordinal.verify(|nth| *nth == 1), stitch, close);
+    let first = first.map(|(_, _, _, stitch, ())| (None, Counting::Yes(Some(stitch), Loops::Both, 0)));
+    let bracketed = alt((bracketed, first));
     let bare =
         (counting_words, opt((word(&["here"]), word(&["and"]), word(&["throughout"])))).map(|(counting, _)| counting);
     alt((bracketed, bare)).map(|(chains, counting)| Clause::Counts(chains, counting)).parse_next(input)
@@ -150,7 +162,9 @@ pub(super) fn counting_words(input: &mut Input<'_>) -> Res<(Option<u32>, Countin
     let not = alt((
         (word(&["does", "do", "will"]), word(&["not"]), word(&["count"])).void(),
         (word(&["doesn't", "doesn’t", "don't", "don’t", "never"]), word(&["count", "counts"])).void(),
-        (word(&["not"]), word(&["counted"])).void(),
+        (word(&["not"]), word(&["counted", "counting", "included"])).void(),
+        (word(&["not", "isn't", "isn’t"]), articles, stitches_word).void(),
+        (word(&["is"]), word(&["not"]), peek((articles, stitches_word))).void(),
     ));
     let as_stitch = opt((
         word(&["as"]),
@@ -166,8 +180,12 @@ pub(super) fn counting_words(input: &mut Input<'_>) -> Res<(Option<u32>, Countin
 
 fn counts_yes(input: &mut Input<'_>) -> Res<(Option<u32>, Counting)> {
     let lead = opt(word(&["to", "which", "that", "will", "always"]));
-    let says = (lead, word(&["counts", "count", "counted", "counting"])).void();
-    let is = (alt((word(&["as", "for", "is", "equals", "makes"]), sign('='))), peek((first_of, stitch))).void();
+    let says = (lead, word(&["counts", "count", "counted", "counting", "stands", "acts", "serves", "standing"])).void();
+    let is = (
+        alt((word(&["as", "for", "is", "equals", "makes", "replaces", "replacing"]), sign('='))),
+        peek((first_of, stitch)),
+    )
+        .void();
     let told = (opt(chain_words), says).map(|(chains, ())| (chains.flatten(), true));
     let (chain, said) = alt((told, is.value((None, false)))).parse_next(input)?;
     let lead = (opt(word(&["together"])), word(&["as", "for"]), first_of).void();

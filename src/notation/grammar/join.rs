@@ -15,7 +15,13 @@ pub(super) fn joining(input: &mut Input<'_>) -> Res<Clause> {
     let one = number.verify(|number| *number == 1);
     let mut lead = alt((
         word(&["join", "form", "forming"]).value(true),
-        (opt(one), stitch.verify(|stitch| *stitch == Stitch::SL_ST), preposition).value(false),
+        (
+            opt((word(&["with", "by"]), articles)),
+            opt(one),
+            stitch.verify(|stitch| *stitch == Stitch::SL_ST),
+            preposition,
+        )
+            .value(false),
         (word(&["invisible"]), word(&["join"])).value(true),
         (word(&["close", "closing"]), opt(articles), opt(round_word), word(&["with", "by"]), articles, peek(stitch))
             .value(true),

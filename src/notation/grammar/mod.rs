@@ -170,7 +170,9 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
         if !starred {
             opt(alt((begin, repeated))).parse_next(input)?;
         }
-        (opt(sign(',')), opt(word(&["for", "all"]))).parse_next(input)?;
+        // `all the way around` says how far.
+        let all = (word(&["all"]), peek(number)).void();
+        (opt(sign(',')), opt(alt((word(&["for"]), all)))).parse_next(input)?;
         starred
     } else {
         false
@@ -201,8 +203,8 @@ fn again(input: &mut Input<'_>) -> Res<Clause> {
 
 /// What says that something is done again: `repeat`, `keep repeating`, `work this`, `continue in this way`.
 fn repeats(input: &mut Input<'_>) -> Res<()> {
-    let again = word(&["rep", "reps", "repeat", "repeats", "repeating", "all", "again"]);
-    let again = (opt(word(&["keep", "continue", "keep", "go"])), again).void();
+    let again = alt((word(AGAIN), word(&["all"])));
+    let again = (opt(word(&["keep", "continue", "go"])), again).void();
     let this =
         (word(&["work", "working", "do", "doing", "crochet", "make"]), peek(word(&["this", "that", "these"]))).void();
     let way = (
@@ -258,9 +260,10 @@ fn mark(input: &mut Input<'_>) -> Res<()> {
 fn as_round(input: &mut Input<'_>) -> Res<Clause> {
     let lead = alt((word(&["rep", "repeat"]), (opt(word(&["work"])), opt(word(&["same"])), word(&["as"])).void()));
     let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
-    let last = opt((tie, opt(round_word), number).map(|(.., number)| number));
+    let last = opt((tie, opt(alt((round_word, word(&["r"])))), number).map(|(.., number)| number));
     let often = opt(alt((word_more, short_more)).map(|(number, _)| number));
-    let numbered = (round_word, number, last).map(|(_, first, last)| (first, last.unwrap_or(first)));
+    let numbered =
+        (alt((round_word, word(&["r"]))), number, last).map(|(_, first, last)| (first, last.unwrap_or(first)));
     // `same as 5th rnd`, `repeat 2nd and 3rd rnds`.
     let tie = alt((dash, word(&["and", "to", "through"]), sign('&')));
     let ordinals = (ordinal, opt((tie, ordinal).map(|(_, last)| last)), round_word);
@@ -278,8 +281,9 @@ pub(crate) fn separator(input: &mut Input<'_>) -> Res<()> {
     let signs = alt((sign(','), sign(';'), sign('.'), sign(':'), sign('!'), sign('+')));
     // A dash before a number leads to the count.
     let goes_on = take(|token: &Token| (token.word().is_some() || matches!(token.kind, Kind::Open(_))).then_some(()));
-    let dash = take(|token: &Token| (token.kind == Kind::Dash(true) && !token.starts_line).then_some(()));
-    alt((signs, word(&["and", "then"]), (dash, not(number), peek(goes_on)).void())).parse_next(input)
+    let dash = || take(|token: &Token| (token.kind == Kind::Dash(true) && !token.starts_line).then_some(()));
+    let often = (dash(), peek(alt((word_more, short_more)))).void();
+    alt((signs, word(&["and", "then"]), often, (dash(), not(number), peek(goes_on)).void())).parse_next(input)
 }
 
 /// Everything up to the next comma, semicolon, full stop or bracket.
@@ -411,8 +415,14 @@ fn evenly(input: &mut Input<'_>) -> Res<Clause> {
     let main = input.state.main;
     opt(word(&["and"])).parse_next(input)?;
     let up = alt((word(UP).value(true), word(DOWN).value(false))).parse_next(input)?;
-    let named = alt((stitches_word.value(None), stitch.map(Some)));
-    let spread = (opt(word(&["spaced", "spread"])), word(&["evenly"]), opt(word(&["spaced", "spread"])), opt(around));
+    let named = alt((alt((stitches_word, word(&["times"]))).value(None), stitch.map(Some)));
+    let spaced = || opt(word(&["spaced", "spread", "distributed", "placed"]));
+    let in_round = || {
+        let within = word(&["in", "on", "over", "throughout", "during", "within", "across"]);
+        (within, opt(word(&["the", "this", "each", "every", "next"])), round_word).void()
+    };
+    let spread = (spaced(), word(&["evenly", "equally"]), spaced(), opt(alt((in_round(), around.void())))).void();
+    let spread = alt((spread, in_round()));
     let (number, named, _) = (number, opt(named), spread).parse_next(input)?;
     let stitch = named.flatten().unwrap_or(main);
     let shape = if up { Op::increase(stitch, 2) } else { Op::decrease(stitch, 2) };
@@ -456,13 +466,19 @@ fn so_often(input: &mut Input<'_>) -> Res<u32> {
     (number, word(&["times", "x"]), not(counts), peek(open)).map(|(number, ..)| number).parse_next(input)
 }
 
+/// `6 x 1 inc`: so often one thing.
+fn often_one(input: &mut Input<'_>) -> Res<u32> {
+    let shaped = alt((word(UP), word(DOWN), stitch.void()));
+    (number, word(&["times", "x"]), peek((opt(number), shaped))).map(|(number, ..)| number).parse_next(input)
+}
+
 /// What may stand before a bracket.
 const WORK: &[&str] = &["rep", "repeat", "work", "crochet", "make", "do"];
 
 /// One clause, `depth` brackets deep.
 fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     // `*sc, inc* repeat 7 times` is told once the repeat itself is read.
-    let times = (not(word(&["rep", "repeat"])), times).map(|(_, times)| times);
+    let times = (not(word(AGAIN)), times).map(|(_, times)| times);
     let often = alt(((sign('*'), times).map(|(_, times)| times), starred.map(Times::Exactly)));
     let often = often.map(|often| Clause::Again(often, None, false));
     let star = alt((often, sign('*').value(Clause::Star)));
@@ -492,10 +508,14 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
         input.reset(&start);
     }
     if bracketed {
-        bracket(input, depth, before)
-    } else {
-        alt((skip, placed, work, number_before_count)).parse_next(input)
+        return bracket(input, depth, before);
     }
+    let place = input.peek_token().map(|token| token.place).unwrap_or_default();
+    if let Some(often) = opt(often_one).parse_next(input)? {
+        let Clause::Do(items) = work(input)? else { return Err(()) };
+        return Ok(Clause::Do(vec![item(Act::Repeat(items, Times::Exactly(often)), place, input)]));
+    }
+    alt((skip, placed, work, number_before_count)).parse_next(input)
 }
 
 /// The count, where one stands here.
@@ -522,6 +542,9 @@ pub(crate) fn paused(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
 const PAUSES: &[&str] = &[
     "rep",
     "repeat",
+    "repeated",
+    "repeating",
+    "continue",
     "join",
     "and",
     "then",

@@ -23,20 +23,21 @@ pub(super) enum Target {
 
 pub(super) fn around(input: &mut Input<'_>) -> Res<Times> {
     let leave = (word(&["last"]), opt(number), opt(unit));
-    let to_last =
-        (word(&["to", "until", "except", "before"]), articles, leave).map(|(_, _, (_, number, _))| number.unwrap_or(1));
-    let to_end =
-        || (word(&["to", "until"]), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
+    let to_last = (alt((word(UNTIL), word(&["except", "before"]))), articles, leave)
+        .map(|(_, _, (_, number, _))| number.unwrap_or(1));
+    let to_end = || (word(UNTIL), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
     let way = (articles, word(&["way"])).void();
     let evenly = word(&["evenly"]);
     let lead = opt(alt((evenly, (word(&["all"]), opt(way)).void())));
-    let all_round = (lead, word(&["around", "across", "round"]), opt(alt((to_last_after, to_end()))))
+    let circle = word(&["circle", "hat", "piece", "ring", "work", "whole", "entire"]);
+    let circle = opt((word(&["the", "this"]), alt((round_word, circle)), opt(round_word)));
+    let all_round = (lead, (word(&["around", "across", "round"]), circle), opt(alt((to_last_after, to_end()))))
         .map(|(_, _, leave)| leave.unwrap_or(0));
     alt((all_round, to_end(), to_last)).map(|leave| Times::Around { leave }).parse_next(input)
 }
 
 pub(super) fn to_last_after(input: &mut Input<'_>) -> Res<u32> {
-    let leave = (word(&["to", "until", "except"]), articles, word(&["last"]), opt(number), opt(unit));
+    let leave = (alt((word(UNTIL), word(&["except"]))), articles, word(&["last"]), opt(number), opt(unit));
     leave.map(|(_, _, _, number, _)| number.unwrap_or(1)).parse_next(input)
 }
 
@@ -104,7 +105,8 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
         )),
     );
     let base = base.value(Target::Same { space: false });
-    let hook = (ordinal, word(&["ch", "chain"]), word(&["from"]), opt(word(&["the"])), word(&["hook"]));
+    let link = (opt(word(&["ch", "chain"])), opt(alt((stitches_word, word(&["loop", "lp"])))));
+    let hook = (ordinal, link, word(&["from"]), opt(word(&["the"])), word(&["hook"]));
     // `in first ch made`: the chain that was made first, whichever that is from the hook.
     let made = (ordinal.verify(|nth| *nth == 1), word(&["ch", "chain"]), word(&["made"])).value(Target::FromHook(0));
     (
@@ -175,11 +177,11 @@ pub(super) fn times(input: &mut Input<'_>) -> Res<Times> {
     let exact = (of, alt((word_times, counted, short)), total, opt(word(&["around"])));
     // `[sc, inc] repeat 6 times` is 6 in all, `repeat 5 more times` as well.
     let pair = opt((open, close));
-    let again = (word(&["rep", "repeat"]), pair, opt(word(&["for"])), alt((word_more, short_more)));
+    let again = (word(AGAIN), pair, opt(word(&["for"])), alt((word_more, short_more)));
     alt((
         again.map(|(.., (number, more))| Times::Exactly(number.saturating_add(u32::from(more)))),
         exact.map(|(_, number, ..)| Times::Exactly(number)),
-        (opt((word(&["rep", "repeat"]), opt((open, close)))), around).map(|(_, times)| times),
+        (opt((word(AGAIN), opt((open, close)))), around).map(|(_, times)| times),
     ))
     .parse_next(input)
 }

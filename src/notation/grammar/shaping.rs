@@ -13,6 +13,9 @@ use winnow::prelude::*;
 /// all the way round; a decrease takes two of them.
 pub(super) fn every(input: &mut Input<'_>) -> Res<Act> {
     let main = input.state.main;
+    if let Some(op) = opt(every_together).parse_next(input)? {
+        return Ok(Act::Run(op, Times::Around { leave: 0 }));
+    }
     let up = alt((word(UP).value(true), word(DOWN).value(false)));
     let shaped =
         (opt(number), opt(stitch), up, opt((number.verify(|one| *one == 1), opt(alt((stitch.void(), stitches_word))))));
@@ -20,7 +23,9 @@ pub(super) fn every(input: &mut Input<'_>) -> Res<Act> {
     let two = (number.verify(|two| *two == 2), stitch).map(|(_, stitch)| (Some(stitch), true));
     let (stitch, up) = alt((shaped, two)).parse_next(input)?;
     let after = opt(alt((word(&["after"]).value(true), preposition.value(false)))).parse_next(input)?.unwrap_or(false);
-    let nth = alt((ordinal, word(&["other", "second"]).value(2)));
+    // `dec every 5th and 6th st`.
+    let pair = (ordinal, word(&["and"]), ordinal).verify(|(one, _, two)| one.checked_add(1) == Some(*two) && !up);
+    let nth = alt((pair.map(|(.., nth)| nth), ordinal, word(&["other", "second"]).value(2)));
     // `in 2nd st and every following 2nd st` begins with what it goes on with.
     let first = (articles, ordinal, opt(unit), word(&["and"]), opt(preposition)).map(|(_, nth, ..)| nth);
     let first = opt(first).parse_next(input)?;
@@ -47,6 +52,18 @@ pub(super) fn every(input: &mut Input<'_>) -> Res<Act> {
     let plain = Item { act: Act::Run(Op::plain(stitch), Times::Exactly(left)), place };
     let body = if left > 0 { vec![plain, shaped] } else { vec![shaped] };
     Ok(Act::Repeat(body, Times::Around { leave: 0 }))
+}
+
+/// `sc every 2 sts together`.
+fn every_together(input: &mut Input<'_>) -> Res<Op> {
+    let main = input.state.main;
+    let (stitch, _, number) = (opt(stitch), word(&["every", "each"]), number).parse_next(input)?;
+    (alt((stitch_void, stitches_word)), word(&["tog", "together"]), opt(around)).parse_next(input)?;
+    if number > 1 { Ok(Op::decrease(stitch.unwrap_or(main), number)) } else { Err(()) }
+}
+
+fn stitch_void(input: &mut Input<'_>) -> Res<()> {
+    stitch.void().parse_next(input)
 }
 
 /// `alternate 1 sc and 1 inc all the way around`, `sc and inc alternately`.

@@ -4,7 +4,7 @@ use super::{Input, Res};
 use crate::craft::{Loops, Made, Stitch};
 use crate::notation::lex::{Kind, Token};
 use crate::notation::written::Doubt;
-use winnow::combinator::{alt, opt, repeat};
+use winnow::combinator::{alt, opt, peek, repeat};
 use winnow::prelude::*;
 
 /// Takes one token that gives a value.
@@ -73,6 +73,12 @@ pub(super) const VERBS: &[&str] = &[
     "work", "working", "make", "making", "start", "starting", "crochet", "do", "create", "place", "put", "add",
     "begin", "complete",
 ];
+
+/// Words for what is done again.
+pub(super) const AGAIN: &[&str] = &["rep", "reps", "repeat", "repeats", "repeated", "repeating", "again"];
+
+/// Words for how far.
+pub(super) const UNTIL: &[&str] = &["to", "until", "till", "til", "’til", "'til"];
 
 /// Words for every one of those that stand there.
 pub(super) const EACH: &[&str] = &["each", "every", "all", "both", "per"];
@@ -169,6 +175,12 @@ pub(super) enum Unit {
     Space(u32),
 }
 
+/// Who works, and that it is now: `you will now`, `just`.
+pub(super) fn who(input: &mut Input<'_>) -> Res<()> {
+    let one = word(&["you", "we", "i", "will", "now", "just", "simply", "please", "again"]);
+    repeat::<_, (), (), _, _>(1.., one).parse_next(input)
+}
+
 pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
     if let Some((chains, taken)) = numbered_space(input.peek_slice(input.eof_offset())) {
         input.next_slice(taken);
@@ -222,12 +234,15 @@ pub(super) fn magic(input: &mut Input<'_>) -> Res<()> {
 }
 
 pub(super) fn preposition(input: &mut Input<'_>) -> Res<()> {
+    // `sl st across to corner`.
+    opt((word(&["across", "over", "along"]), peek(word(&["to", "into"])))).parse_next(input)?;
     alt((
         word(&[
             "in", "into", "inside", "to", "on", "onto", "over", "across", "through", "thru", "around", "round",
             "under", "at",
         ]),
         (word(&["working"]), word(&["in", "into"])).void(),
+        (word(&["along"]), opt(word(&["to", "into"]))).void(),
     ))
     .parse_next(input)
 }

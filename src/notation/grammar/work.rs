@@ -36,19 +36,33 @@ pub(super) struct What {
 pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
     let main = input.state.main;
     let number = how_many(input)?;
+    if number.is_some() {
+        opt(word(&["more", "additional", "further"])).parse_next(input)?;
+    }
     let before = opt(loops).parse_next(input)?;
     let shell = (number_of_shell(number), word(&["shell", "shells", "sh"]));
     let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count));
-    let increase = (opt(stitch), word(UP)).map(move |(stitch, _)| Op::increase(stitch.unwrap_or(main), 2));
+    let increase = (opt(stitch), word(UP)).map(|(stitch, ())| stitch);
+    // `double each stitch`.
+    let double = (word(&["double"]), peek(word(EACH))).map(|_| None);
+    let increase = alt((increase, double)).map(move |stitch| Op::increase(stitch.unwrap_or(main), 2));
     let unseen = || opt(word(&["inv", "invisible", "simple", "regular"]));
     let decrease = (unseen(), opt(stitch), unseen(), word(DOWN))
         .map(move |(_, stitch, ..)| Op::decrease(stitch.unwrap_or(main), 2));
     // `increase 1 in next st` is one increase.
     let one = || opt((take(|token: &Token| token.number().filter(|number| *number == 1)), peek(preposition)));
+    // `a shell of 5 dc`, `group of 3 dc`.
+    let of = (
+        word(&["shell", "shells", "fan", "fans", "group", "groups", "set"]),
+        word(&["of"]),
+        super::words::number,
+        stitch,
+    );
+    let of = of.map(|(.., count, stitch)| Op::increase(stitch, count));
     let own = own_stitch.map(|made| Op { into: Spot::Stitch, consumed: 1, made, loops: Loops::Both });
     let (mut op, number) = alt((
         own.map(|op| (op, number)),
-        shell.map(|(op, _)| (op, None)),
+        alt((shell.map(|(op, _)| (op, None)), of.map(|op| (op, None)))),
         together.map(|op| (op, number)),
         (increase, one()).map(|(op, _)| (op, number)),
         (decrease, one()).map(|(op, _)| (op, number)),
@@ -71,6 +85,7 @@ pub(super) fn number_of_shell<'i>(number: Option<u32>) -> impl Parser<Input<'i>,
 /// A stitch, where it goes, how often.
 pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     let place_of_work = input.peek_token().map(|token| token.place).unwrap_or_default();
+    opt((who, opt(sign(',')))).parse_next(input)?;
     let verb = opt((word(VERBS), opt(word(&["off"])))).parse_next(input)?.is_some();
     if let Some(act) = opt(alt((every, alternate))).parse_next(input)? {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
@@ -99,7 +114,12 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     let each_round = what.number.is_some() && opt(peek(each_round)).parse_next(input)?.is_some();
     let bare = next.map(|target| (target, None));
     let bare = (peek(word(&["next"])), bare).map(|(_, found)| found);
-    let bare = alt((bare, each_unsaid.map(|target| (target, None))));
+    // `sc 3 sts`.
+    let so_many =
+        (number, stitches_word).map(|(number, ())| Target::Next(Unit::Stitch(None), Times::Exactly(number), false));
+    let unsaid = what.number.is_none() && plain;
+    let so_many = so_many.verify(move |_| unsaid).map(|target| (target, None));
+    let bare = alt((bare, so_many, each_unsaid.map(|target| (target, None))));
     let over = opt(peek(word(&["over", "across"]))).parse_next(input)?.is_some();
     if !each_round && let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
         let hook = match (target, &what.op.made) {
@@ -165,6 +185,7 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
             opt(after).parse_next(input)?.unwrap_or(Times::Exactly(1))
         }
     };
+    opt(in_colour).parse_next(input)?;
     if matches!(often, Times::Exactly(_)) && through.is_none() {
         input.state.doubts.borrow_mut().push(Doubt::Bare(place_of_work));
     }
@@ -297,9 +318,20 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32, before: Option<u32>) ->
     if let Some(often) = before {
         return Ok(Clause::Do(vec![item(Act::Repeat(items, Times::Exactly(often)), start, input)]));
     }
-    opt(word(&["all"])).parse_next(input)?;
-    opt((alt((sign('*'), sign(','), sign(';'))), peek(word(&["rep", "repeat"])))).parse_next(input)?;
+    opt((word(&["all"]), peek(word(&["in", "into", "to"])))).parse_next(input)?;
+    opt((alt((sign('*'), sign(','), sign(';'))), peek(word(AGAIN)))).parse_next(input)?;
+    // `sc, inc, (sc, inc) 5 times more`: what stands before it may be the first.
+    let more =
+        alt(((number, word(&["more"]), word(&["times", "time"])), (number, word(&["times", "time"]), word(&["more"]))));
+    if let Some((number, ..)) = opt(more).parse_next(input)? {
+        input.state.doubts.borrow_mut().push(Doubt::Often(start, number.saturating_add(1)));
+        return Ok(Clause::Do(vec![item(Act::Repeat(items, Times::Exactly(number)), start, input)]));
+    }
     if let Some(often) = opt(times).parse_next(input)? {
+        // `(dc, ch 1) 8 times in ring`; where there is no ring that is told.
+        if input.state.first {
+            opt((preposition, articles, alt((magic, word(&["ring", "circle", "loop"]))))).parse_next(input)?;
+        }
         return Ok(Clause::Do(vec![item(Act::Repeat(items, often), start, input)]));
     }
     if let Some(often) = opt(right_behind).parse_next(input)? {

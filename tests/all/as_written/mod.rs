@@ -1,6 +1,6 @@
 //! Rounds as makers write them: every style counts as it was worked by hand, or is told; none is wrong without a word.
 //!
-//! `rounds.txt` is what the reader was made with, and `seen.txt` and `unseen2.txt` what was once unseen; `unseen3.txt` was
+//! `rounds.txt` is what the reader was made with, and `seen.txt` and `seen2.txt` what was once unseen; `unseen3.txt` was
 //! written before it was read, and never tuned to.
 
 #![allow(clippy::unwrap_used)]
@@ -50,6 +50,7 @@ fn lines(file: &str) -> Vec<Line<'_>> {
 fn tuned() -> Vec<Line<'static>> {
     let mut all = lines(include_str!("rounds.txt"));
     all.extend(lines(include_str!("seen.txt")));
+    all.extend(lines(include_str!("seen2.txt")));
     all
 }
 
