@@ -48,7 +48,7 @@ fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<String>, Outco
             let (source, solved) = if alone {
                 count(name, &bytes)
             } else {
-                let (source, solved) = input::solve(name, &bytes, swatch);
+                let (source, solved) = input::solve(name, &bytes, swatch, None);
                 let told = solved.map(|solved| summary(&source.name, &solved));
                 (source, told)
             };

@@ -60,6 +60,9 @@ pub(super) struct Draw {
     /// Written rounds in the shortest words, not in their author's
     #[arg(long)]
     rewrite: bool,
+    /// Of written rounds with several pieces this one, by its name or its number [default: the first]
+    #[arg(long, value_name = "NAME")]
+    piece: Option<String>,
     /// Chart of one part only, by its name
     #[arg(long, conflicts_with_all = ["view", "up_to"])]
     part: Option<String>,
@@ -187,7 +190,7 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
         Err(error) => return unreadable(&wish.file, &error),
     };
     let progress = Progress::new(1);
-    let (mut source, pattern) = input::worded(name, &bytes, swatch, wish.rewrite);
+    let (mut source, pattern) = input::worded(name, &bytes, swatch, (wish.rewrite, wish.piece.as_deref()));
     let Some(pattern) = pattern else {
         drop(progress);
         show::complaints(&source);

@@ -57,12 +57,17 @@ pub(super) fn holds_rounds(name: &str) -> bool {
     name.to_lowercase().ends_with(".txt")
 }
 
-/// Reads, solves and predicts a design, or written rounds with the design of the swatch beside them. What was found wrong
+/// Reads, solves and predicts a design, or written rounds, or one piece of them, with the design of the swatch beside them. What was found wrong
 /// is in the source.
-pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Swatch>) -> (Source, Option<Pattern>) {
+pub(super) fn solve(
+    name: String,
+    bytes: &[u8],
+    swatch: Option<&Swatch>,
+    piece: Option<&str>,
+) -> (Source, Option<Pattern>) {
     let read = if holds_rounds(&name) {
         let beside = swatch.map(|swatch| (swatch.path.display().to_string(), &swatch.bytes));
-        Pattern::read_rounds(bytes, beside.as_ref().map(|(name, bytes)| Beside { name, bytes }))
+        Pattern::read_piece(bytes, beside.as_ref().map(|(name, bytes)| Beside { name, bytes }), piece)
     } else {
         Pattern::read(bytes)
     };
@@ -76,8 +81,13 @@ pub(super) fn solve(name: String, bytes: &[u8], swatch: Option<&Swatch>) -> (Sou
 }
 
 /// The same, with written rounds in their author's words or, where asked, told anew.
-pub(super) fn worded(name: String, bytes: &[u8], swatch: Option<&Swatch>, anew: bool) -> (Source, Option<Pattern>) {
-    let (source, pattern) = solve(name, bytes, swatch);
+pub(super) fn worded(
+    name: String,
+    bytes: &[u8],
+    swatch: Option<&Swatch>,
+    (anew, piece): (bool, Option<&str>),
+) -> (Source, Option<Pattern>) {
+    let (source, pattern) = solve(name, bytes, swatch, piece);
     (source, if anew { pattern.map(Pattern::told_anew) } else { pattern })
 }
 

@@ -22,6 +22,9 @@ pub(super) struct Plan {
     /// Written rounds in the shortest words, not in their author's
     #[arg(long)]
     rewrite: bool,
+    /// Of written rounds with several pieces this one, by its name or its number [default: the first]
+    #[arg(long, value_name = "NAME")]
+    piece: Option<String>,
     /// How to print
     #[arg(long, default_value = LISTINGS[0].name(), value_parser = one_of(&LISTINGS))]
     format: &'static Listing,
@@ -34,7 +37,7 @@ pub(super) fn run(wish: &Plan, swatch: Option<&Swatch>) -> Outcome {
         Err(error) => return unreadable(&wish.file, &error),
     };
     let progress = Progress::new(1);
-    let (source, pattern) = input::worded(name, &bytes, swatch, wish.rewrite);
+    let (source, pattern) = input::worded(name, &bytes, swatch, (wish.rewrite, wish.piece.as_deref()));
     drop(progress);
     show::complaints(&source);
     let Some(pattern) = pattern else { return Outcome::DesignErrors };

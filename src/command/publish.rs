@@ -5,10 +5,13 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 use rayon::ThreadPoolBuilder;
 use rayon::prelude::*;
+use roundelay::design::text_of;
 use roundelay::file::save::{Order, Saved, Source as MadeFrom, unchanged};
 use roundelay::file::seal::checksum;
 use roundelay::page::{Options, Paper, Print};
+use roundelay::pattern::piece::pieces;
 use roundelay::publish::{Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, publish, stem_of};
+use roundelay::report::Report;
 use roundelay::story::RoundsForm;
 use serde::Serialize;
 
@@ -97,10 +100,11 @@ struct Published {
 
 /// Makes the files of every design and writes them, for each all or none. A design that fails keeps no other from being made.
 pub(super) fn run(wish: &Publish, swatch: Option<&Swatch>) -> Outcome {
-    let places: Vec<(String, PathBuf)> = wish.files.iter().map(|file| place(wish, file)).collect();
+    let jobs = jobs(wish);
+    let places: Vec<(String, PathBuf)> = jobs.iter().map(|job| place(wish, job, jobs.len())).collect();
     for (index, (_, folder)) in places.iter().enumerate() {
         if let Some(other) = places[..index].iter().position(|(_, other)| alike(other, folder)) {
-            let names = [other, index].map(|at| wish.files[at].display().to_string());
+            let names = [other, index].map(|at| jobs[at].file.display().to_string());
             let message = format!("{} and {} would both go to {}", names[0], names[1], folder.display());
             return failure(&message, "give the designs names of their own, or publish them one by one");
         }
@@ -111,9 +115,9 @@ pub(super) fn run(wish: &Publish, swatch: Option<&Swatch>) -> Outcome {
     };
     let progress = Progress::new(places.len());
     let published: Vec<Published> = pool.install(|| {
-        let jobs = wish.files.par_iter().zip(&places);
-        jobs.map(|(file, (stem, folder))| {
-            let published = one(wish, file, stem, folder, swatch);
+        let jobs = jobs.par_iter().zip(&places);
+        jobs.map(|(job, (stem, folder))| {
+            let published = one(wish, job, stem, folder, swatch);
             progress.done(&published.source.name);
             published
         })
@@ -130,12 +134,35 @@ pub(super) fn run(wish: &Publish, swatch: Option<&Swatch>) -> Outcome {
     })
 }
 
-/// How the files of a design are called, and the folder they go to.
-fn place(wish: &Publish, file: &Path) -> (String, PathBuf) {
-    let stem = stem_of(file.file_stem().map(|stem| stem.to_string_lossy()).unwrap_or_default().as_ref());
+/// A file, or one piece of written rounds in it.
+struct Job<'w> {
+    file: &'w Path,
+    piece: Option<String>,
+}
+
+/// The files, and each piece of those that hold several.
+fn jobs(wish: &Publish) -> Vec<Job<'_>> {
+    let of = |file: &'_ PathBuf| {
+        let text = input::holds_rounds(&file.to_string_lossy()).then(|| input::bytes(file).ok()).flatten();
+        let text = text.and_then(|(_, bytes)| text_of(&bytes, &mut Report::new()).map(str::to_owned));
+        let names: Vec<Option<String>> =
+            text.map(|text| pieces(&text)).unwrap_or_default().into_iter().map(|piece| Some(piece.name)).collect();
+        if names.is_empty() { vec![None] } else { names }
+    };
+    wish.files.iter().flat_map(|file| of(file).into_iter().map(|piece| Job { file, piece })).collect()
+}
+
+/// How the files of a design are called, and the folder they go to; each piece of a text has a folder of its own.
+fn place(wish: &Publish, job: &Job<'_>, all: usize) -> (String, PathBuf) {
+    let own = stem_of(job.file.file_stem().map(|stem| stem.to_string_lossy()).unwrap_or_default().as_ref());
+    let stem = match &job.piece {
+        Some(piece) => stem_of(&format!("{own}-{}", piece.to_lowercase().replace(' ', "-"))),
+        None => own.clone(),
+    };
     let folder = match &wish.output {
+        None if job.piece.is_some() => PathBuf::from(&own).join(&stem),
         None => PathBuf::from(&stem),
-        Some(folder) if wish.files.len() == 1 => folder.clone(),
+        Some(folder) if all == 1 => folder.clone(),
         Some(folder) => folder.join(&stem),
     };
     (stem, folder)
@@ -146,18 +173,19 @@ fn alike(one: &Path, other: &Path) -> bool {
     one.to_string_lossy().to_lowercase() == other.to_string_lossy().to_lowercase()
 }
 
-fn one(wish: &Publish, file: &Path, stem: &str, folder: &Path, swatch: Option<&Swatch>) -> Published {
+fn one(wish: &Publish, job: &Job<'_>, stem: &str, folder: &Path, swatch: Option<&Swatch>) -> Published {
+    let (file, piece) = (job.file, job.piece.as_deref());
     let ended = |source, end| Published { source, folder: folder.to_owned(), end };
     let (name, bytes) = match input::bytes(file) {
         Ok(read) => read,
         Err(error) => return ended(input::unreadable(file, &error), End::Failed(Outcome::CouldNotRun, None)),
     };
-    let inputs = inputs(wish, &name, &bytes, swatch);
+    let inputs = inputs(wish, &name, (&bytes, piece), swatch);
     if let Some(paths) = unchanged(folder, stem, &inputs).filter(|_| !wish.fresh) {
         let source = Source { name, text: String::new(), report: Default::default() };
         return ended(source, End::Unchanged(paths));
     }
-    let (mut source, pattern) = input::worded(name, &bytes, swatch, wish.rewrite);
+    let (mut source, pattern) = input::worded(name, &bytes, swatch, (wish.rewrite, piece));
     let Some(pattern) = pattern else { return ended(source, End::Failed(Outcome::DesignErrors, None)) };
     let Some(outputs) = publish(&pattern, stem, products(wish), &options(wish), &mut source.report) else {
         return ended(source, End::Failed(Outcome::CouldNotRun, None));
@@ -186,13 +214,14 @@ fn options(wish: &Publish) -> Options {
 }
 
 /// The checksum of all that decides what is made: this version, the wishes, the design and its swatch.
-fn inputs(wish: &Publish, name: &str, bytes: &[u8], swatch: Option<&Swatch>) -> String {
+fn inputs(wish: &Publish, name: &str, (bytes, piece): (&[u8], Option<&str>), swatch: Option<&Swatch>) -> String {
     let products: Vec<&str> = products(wish).iter().map(|product| product.name()).collect();
     let rounds = input::holds_rounds(name);
     let beside = swatch.filter(|_| rounds).map_or_else(String::new, |swatch| checksum(&swatch.bytes));
     let version = env!("CARGO_PKG_VERSION");
     let (options, anew, design) = (options(wish), wish.rewrite, checksum(bytes));
     let wishes = format!("{version}\n{products:?}\n{options:?}\n{anew}\n{rounds}\n{beside}\n{design}");
+    let wishes = piece.map_or(wishes.clone(), |piece| format!("{wishes}\n{piece}"));
     checksum(wishes.as_bytes())
 }
 

@@ -26,6 +26,8 @@ mod lines;
 
 mod names;
 
+mod numbered;
+
 mod own;
 
 mod phrase;
@@ -52,6 +54,7 @@ pub use across::{Gap, Gaps, Numbers, across};
 pub(crate) use complain::is_word;
 pub use lex::Source;
 pub use lines::{Label, SizedLine, WrittenLine, lines, sized_lines};
+pub(crate) use numbered::{Numbered, numbered};
 pub use phrase::{Instruction, Join, Phrase, Reach, Stands};
 pub use read::read;
 pub use wording::Wording;

@@ -9,6 +9,7 @@ use super::grammar::{self, Clause, Input, Notes};
 use super::header::{Header, Numbers, header};
 use super::layout;
 use super::lex::{Kind, Source, Token, tokens};
+use super::numbered;
 use super::own::{self, OwnStitch};
 use super::remark;
 use super::tongue::{self, Guess};
@@ -59,6 +60,13 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
     }
     let chunks = chunks(&tokens, vocabulary);
     let numbered = chunks.iter().any(|chunk| chunk.header.is_some());
+    let headers = chunks.iter().filter(|chunk| chunk.header.is_some()).count();
+    if numbered::runs_on(&tokens, headers) {
+        let message = "this text tells its rounds in running prose, as old books do: it isn't read";
+        let help = "write each round on a line of its own with its number: `Rnd 3: [sc, inc] 6 times (18)`";
+        report.add(Diagnostic::error("running-prose", message).at(tokens.first().map(|token| token.place)).help(help));
+        return Vec::new();
+    }
     let first = chunks.iter().position(|chunk| chunk.header.is_some()).unwrap_or(0);
     let from = chunks.get(first).map_or(0, |chunk| chunk.start);
     mixed_terms(tokens.get(from..).unwrap_or_default(), vocabulary, report);

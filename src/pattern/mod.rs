@@ -8,6 +8,7 @@
 mod colours;
 mod counted;
 mod findings;
+pub mod piece;
 pub mod text;
 
 pub use counted::{Counted, count_rounds};
@@ -52,8 +53,17 @@ impl Pattern {
     /// Reads and recounts a text file of written rounds (see [`text`]) and predicts its shape. An error says so where
     /// there is no design beside them: rounds alone don't say how large they come out.
     pub fn read_rounds(bytes: &[u8], beside: Option<Beside<'_>>) -> Result<Self, Report> {
+        Self::read_piece(bytes, beside, None)
+    }
+
+    /// The same of one piece of the text, by its name or its number among the pieces; without one the first is taken, the
+    /// counts of the others are checked as well, and that there are others is told.
+    pub fn read_piece(bytes: &[u8], beside: Option<Beside<'_>>, piece: Option<&str>) -> Result<Self, Report> {
         let mut report = Report::new();
         let rounds = design::text_of(bytes, &mut report);
+        let pieces = rounds.map(piece::pieces).unwrap_or_default();
+        let chosen = counted::chosen(&pieces, piece, &mut report);
+        let rounds = rounds.map(|text| piece::alone(text, &pieces, chosen));
         let beside = match beside {
             Some(beside) => beside.design(&mut report),
             None => {
@@ -63,7 +73,11 @@ impl Pattern {
                 None
             }
         };
-        match beside.and_then(|beside| text::into_design(rounds.unwrap_or_default(), &beside, &mut report)) {
+        if let (Some(_), None) = (&beside, piece) {
+            counted::count_others(bytes, &pieces, &mut report);
+        }
+        let rounds = rounds.unwrap_or_default();
+        match beside.and_then(|beside| text::into_design(&rounds, &beside, &mut report)) {
             Some(design) => Self::solve(&design, report),
             None => Err(report),
         }

@@ -239,7 +239,6 @@ fn repeated(input: &mut Input<'_>) -> Res<()> {
         "combo",
         "bracket",
         "brackets",
-        "all",
         "everything",
         "it",
     ]);
@@ -486,7 +485,7 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let simple =
         alt((about, aside, no_shaping, alt((ending, ahead, for_rounds, until, evenly)), as_round, again, star, colour));
     // `6 x (sc, inc)` is no repeat of what stands before.
-    let ahead = (opt(word(WORK)), so_often);
+    let ahead = (opt(word(WORK)), alt((so_often, often_one)));
     if opt(peek(ahead)).parse_next(input)?.is_none()
         && let Some(found) = opt(simple).parse_next(input)?
     {

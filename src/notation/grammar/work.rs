@@ -375,6 +375,9 @@ pub(super) fn placed(input: &mut Input<'_>) -> Res<Clause> {
             items.push(loose(input)?);
         }
         items
+    } else if !verb && opt(peek((how_many, stitch))).parse_next(input)?.is_some() {
+        // `in ring 6 sc`, `in next st 2 sc`.
+        vec![loose(input)?]
     } else if verb {
         let mut items = vec![loose(input)?];
         while let Some(next) =

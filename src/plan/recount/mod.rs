@@ -14,7 +14,7 @@ mod tally;
 
 mod telling;
 
-use crate::craft::{Foundation, Round, Stitch, Terms};
+use crate::craft::{Begin, Close, Foundation, Round, Stitch, Terms, abbreviation};
 use crate::design::{Design, Said, Work};
 use crate::limits;
 use crate::notation::{Covers, Source, Stated, WrittenRound, read};
@@ -108,6 +108,7 @@ pub fn rounds(
         counter.add(round);
     }
     counter.tell_uncounted();
+    counter.tell_tall();
     (counter.complete && !counter.report.has_errors()).then(|| counter.kept.unwrap_or(counter.done))
 }
 
@@ -129,6 +130,11 @@ pub(super) type Counting = BTreeMap<(u32, bool), bool>;
 fn begins(written: &WrittenRound) -> bool {
     let own = written.foundation.is_some() || written.from_hook.is_some() || one::into_ring(&written.items);
     written.numbered && written.first == 1 && own
+}
+
+/// True where a round is of one stitch alone.
+fn all_of(round: &Round) -> bool {
+    round.ops.iter().flat_map(|op| op.made.runs()).all(|(stitch, _)| stitch == round.stitch)
 }
 
 struct Counter<'a> {
@@ -281,9 +287,11 @@ impl<'a> Counter<'a> {
                 own.rounds = together;
             }
             self.done.flat |= counted.flat;
-            if let Some((key, counts)) = counted.taught {
+            // A join says it outright.
+            for (taught, weight) in [(counted.taught, 1), (counted.joined, 2)] {
+                let Some((key, counts)) = taught else { continue };
                 let (yes, no) = self.taught.entry(key).or_default();
-                (*yes, *no) = (*yes + u32::from(counts), *no + u32::from(!counts));
+                (*yes, *no) = (*yes + u32::from(counts) * weight, *no + u32::from(!counts) * weight);
             }
             if start {
                 self.done.foundation = counted.foundation;
@@ -375,6 +383,28 @@ impl<'a> Counter<'a> {
                     self.report.add(complaint);
                 }
             }
+        }
+    }
+
+    /// A single round of tall stitches between rounds of single crochet, to which nothing climbs, is probably a slip: `dc`
+    /// for `sc`, or a UK name.
+    fn tell_tall(&mut self) {
+        /// A stitch so many steps high needs chains to climb to it.
+        const TALL: u8 = 2;
+        let low = |round: &Round| round.stitch == Stitch::SC && all_of(round);
+        let tall = |round: &Round| {
+            let open = matches!(round.begin, Begin::Plain | Begin::Spiral) && round.close == Close::Spiral;
+            let level = round.before == round.after && round.said.as_ref().is_none_or(|said| said.asides.is_empty());
+            round.stitch.row().turning > TALL && open && level && all_of(round)
+        };
+        let slips = self.done.rounds.windows(3).filter(|three| low(&three[0]) && tall(&three[1]) && low(&three[2]));
+        for three in slips {
+            let (number, stitch) = (three[1].number, abbreviation(three[1].stitch, self.rules.terms));
+            let sc = abbreviation(Stitch::SC, self.rules.terms);
+            let message =
+                format!("round {number} is all {stitch} between rounds of {sc}, and nothing is chained to climb to it");
+            let help = format!("is {sc} meant? Where {stitch} is, nothing needs to be changed");
+            self.report.add(Diagnostic::warning("tall-in-spiral", message).at(three[1].place).help(help));
         }
     }
 

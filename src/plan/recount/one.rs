@@ -7,7 +7,7 @@ use super::{Counting, Rules, Standing, doubts, nearest};
 use crate::craft::{Begin, Close, Counted as What, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
 use crate::design::Work;
 use crate::notation::tree::{Act, Item};
-use crate::notation::{Covers, Doubt, WrittenRound};
+use crate::notation::{Covers, Doubt, JoinedTo, WrittenRound};
 use crate::report::{Diagnostic, Report};
 use std::collections::BTreeMap;
 
@@ -22,6 +22,8 @@ pub(super) struct Counted {
     pub(super) flat: bool,
     /// Whether the chain at its start counts, where the stated count alone decides that: by chains and stitch.
     pub(super) taught: Option<((u32, bool), bool)>,
+    /// The same, where what it is joined to tells it.
+    pub(super) joined: Option<((u32, bool), bool)>,
 }
 
 pub(super) struct Outcome {
@@ -99,9 +101,12 @@ pub(super) fn round(
     let foundation = if one.passes_chains(&reading) { Foundation::Ring } else { foundation };
     let taught = one.written.begin.filter(|begin| begin.counts.is_none() && one.written.stated.is_some());
     let taught = taught.filter(|_| counting != idle).map(|begin| (one.key(&begin), counting));
+    // What it is joined to teaches more than a count that fits.
+    let joined = one.written.begin.filter(|begin| begin.counts.is_none()).map(|begin| one.key(&begin));
+    let joined = joined.zip(one.joined_to()).filter(|((_, tall), _)| *tall);
     // Found once, here: the round above may be worked into them.
     let spaces = Spaces::of(&outcome.ops);
-    Some(Counted { round: one.finish(reading, outcome, flat), spaces, foundation, flat, taught })
+    Some(Counted { round: one.finish(reading, outcome, flat), spaces, foundation, flat, taught, joined })
 }
 
 pub(super) struct One<'a> {
@@ -190,6 +195,15 @@ impl One<'_> {
             }
         }
         meant
+    }
+
+    /// Whether the chain at the start counts, where what the round is joined to tells that.
+    fn joined_to(&self) -> Option<bool> {
+        match self.written.joined_to {
+            JoinedTo::Chain(_) => Some(true),
+            JoinedTo::Stitch => Some(false),
+            JoinedTo::Unsaid => None,
+        }
     }
 
     pub(super) fn joins(&self) -> bool {

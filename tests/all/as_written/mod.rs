@@ -205,7 +205,11 @@ fn a_number_changed_is_told_or_truly_closes() {
     for line in sound() {
         lines += 1;
         // The last number of a line that ends in its count.
-        let ends = |last: &std::ops::Range<usize>| line.text[last.clone()].parse() == Ok(*line.counts.last().unwrap());
+        let ends = |last: &std::ops::Range<usize>| {
+            // A number amid a remark behind the count states nothing.
+            let few = line.text[last.end..].split_whitespace().count() <= 3;
+            few && line.text[last.clone()].parse() == Ok(*line.counts.last().unwrap())
+        };
         let stated = numbers(&line.text).pop().filter(ends);
         for place in numbers(&line.text) {
             let number: u32 = line.text[place.clone()].parse().unwrap();
