@@ -411,6 +411,40 @@ fn a_text_file_is_checked_planned_drawn_and_published() {
     assert!(err(&alone).contains("--swatch FILE.yaml"), "{}", err(&alone));
 }
 
+/// A text with several pieces: each is checked and published, and each can be drawn by its name.
+#[test]
+fn every_piece_of_a_text_is_published_and_can_be_drawn() {
+    let folder = tempfile::tempdir().unwrap();
+    let swatch = path("swatches/cove-cotton.yaml");
+    let doll = folder.path().join("owlet.txt");
+    let text = "Body\nRnd 1: 6 sc in magic ring (6)\nRnd 2: inc around (12)\nRnds 3-5: sc around (12)\n\n\
+        Wing (make 2)\nRnd 1: 4 sc in magic ring (4)\nRnd 2: inc around (8)\nRnd 3: sc around (8)\n";
+    fs::write(&doll, text).unwrap();
+    let doll = doll.to_str().unwrap();
+    let run = |args: &[&str]| roundelay(&[args, &["--swatch", &swatch]].concat());
+    let to = folder.path().join("made");
+    let published = run(&["publish", doll, "-o", to.to_str().unwrap(), "--only", "text"]);
+    assert_eq!(status(&published), 0, "{}", err(&published));
+    let of = |piece: &str| fs::read_to_string(to.join(piece).join(format!("{piece}.txt"))).unwrap();
+    assert!(of("owlet-body").contains("Rnd 1: 6 sc") && !of("owlet-body").contains("4 sc"), "{}", of("owlet-body"));
+    assert!(of("owlet-wing").contains("Rnd 1: 4 sc") && !of("owlet-wing").contains("6 sc"), "{}", of("owlet-wing"));
+    let checked = run(&["check", doll]);
+    assert_eq!(status(&checked), 0);
+    assert!(err(&checked).contains("2 pieces: Body, Wing; Body is taken"), "{}", err(&checked));
+    let planned = out(&run(&["plan", doll, "--piece", "wing"]));
+    assert!(planned.contains("4 sc in") && !planned.contains("6 sc in"), "{planned}");
+    let chart = folder.path().join("wing.svg");
+    assert_eq!(status(&run(&["draw", doll, "chart", "--piece", "2", "-o", chart.to_str().unwrap()])), 0);
+    assert!(fs::read_to_string(chart).unwrap().contains("Wing"));
+    let none = run(&["plan", doll, "--piece", "tail"]);
+    assert_eq!(status(&none), 1);
+    assert!(err(&none).contains("the pieces are Body, Wing"), "{}", err(&none));
+    // A slip in a later piece is found, whichever is taken.
+    fs::write(folder.path().join("slip.txt"), text.replace("(8)\nRnd 3", "(9)\nRnd 3")).unwrap();
+    let slip = run(&["check", folder.path().join("slip.txt").to_str().unwrap()]);
+    assert_eq!(status(&slip), 1);
+}
+
 /// Rounds that begin in a space, after slip stitches, go through every command as any others do.
 #[test]
 fn a_text_file_with_slip_stitches_is_checked_planned_and_drawn() {

@@ -76,7 +76,8 @@ pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
     let others = (open, others, close).value(Clause::Aside);
     let made =
         (open, articles, opt(stitch), word(&["made", "complete", "completed", "formed"]), close).value(Clause::Aside);
-    let picot = (open, stitch.verify(|stitch| stitch.row().build == Build::Picot), opt(word(&["made"])), close);
+    let picot =
+        (open, stitch.verify(|stitch| stitch.row().build == Build::Picot), opt(word(&["made"])), close, count_follows);
     let made = alt((made, picot.value(Clause::Aside)));
     let right_or_wrong = alt((word(&["rs", "ws"]), (word(&["right", "wrong"]), word(&["side"])).void()));
     let side = (open, right_or_wrong, close).value(Clause::Aside);

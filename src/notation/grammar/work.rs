@@ -12,6 +12,7 @@ use crate::notation::written::Doubt;
 use crate::report::Place;
 use winnow::combinator::{alt, not, opt, peek};
 use winnow::prelude::*;
+use winnow::token::any;
 
 /// `sc2tog` as one word, `sc 2 tog`.
 pub(super) fn together_word(input: &mut Input<'_>) -> Res<(Stitch, u32)> {
@@ -51,18 +52,19 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
         .map(move |(_, stitch, ..)| Op::decrease(stitch.unwrap_or(main), 2));
     // `increase 1 in next st` is one increase.
     let one = || opt((take(|token: &Token| token.number().filter(|number| *number == 1)), peek(preposition)));
-    // `a shell of 5 dc`, `group of 3 dc`.
-    let of = (
-        word(&["shell", "shells", "fan", "fans", "group", "groups", "set"]),
-        word(&["of"]),
-        super::words::number,
-        stitch,
-    );
-    let of = of.map(|(.., count, stitch)| Op::increase(stitch, count));
+    // `a shell of 5 dc`, `group of 3 dc`; looked for first, so that a bare shell is told as one.
+    let groups = ["shell", "shells", "fan", "fans", "group", "groups", "set"];
+    let rest = input.peek_slice(input.eof_offset());
+    let of = rest.first().and_then(Token::word).is_some_and(|word| groups.contains(&word))
+        && rest.get(1).and_then(Token::word) == Some("of");
+    if of && number.is_none() {
+        let (_, _, count, stitch) = (any, any, super::words::number, stitch).parse_next(input)?;
+        return Ok(What { op: Op::increase(stitch, count), number: None });
+    }
     let own = own_stitch.map(|made| Op { into: Spot::Stitch, consumed: 1, made, loops: Loops::Both });
     let (mut op, number) = alt((
         own.map(|op| (op, number)),
-        alt((shell.map(|(op, _)| (op, None)), of.map(|op| (op, None)))),
+        shell.map(|(op, _)| (op, None)),
         together.map(|op| (op, number)),
         (increase, one()).map(|(op, _)| (op, number)),
         (decrease, one()).map(|(op, _)| (op, number)),
