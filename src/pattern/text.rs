@@ -79,10 +79,20 @@ fn heading(line: &str) -> Option<Heading<'_>> {
         }
     }
     let words = line.trim_end_matches(':');
-    let bare = words.chars().all(|c| c.is_alphabetic() || matches!(c, ' ' | '-' | '\'' | '’' | '&'));
-    let few = (1..=5).contains(&words.split_whitespace().count());
+    // `Ear (make 2)` names a part as well.
+    let core = words.split_once('(').filter(|(_, rest)| makes(rest)).map_or(words, |(core, _)| core.trim_end());
+    let bare = core.chars().all(|c| c.is_alphabetic() || matches!(c, ' ' | '-' | '\'' | '’' | '&'));
+    let few = (1..=5).contains(&core.split_whitespace().count());
     let first = words.split_whitespace().next()?.to_lowercase();
     (bare && few && !is_word(&first)).then_some(Heading::Bare(words))
+}
+
+/// True for `make 2)`, `x2)`: how many of a piece are made.
+fn makes(rest: &str) -> bool {
+    let Some(inside) = rest.trim_end().trim_end_matches(':').strip_suffix(')') else { return false };
+    let lower = inside.to_lowercase();
+    let lead = ["make", "work", "x", "×"].iter().find_map(|lead| lower.strip_prefix(lead));
+    lead.is_some_and(|number| !number.is_empty() && number.chars().all(|c| c.is_alphanumeric() || c == ' '))
 }
 
 impl File {
@@ -188,6 +198,9 @@ mod tests {
             ("Terms: UK", "terms"),
             ("Crown", "bare"),
             ("EAR FLAPS:", "bare"),
+            ("Ear (make 2)", "bare"),
+            ("Wings (x2):", "bare"),
+            ("Rnd 7 (make 2)", "round"),
             ("Rnd 1: 6 sc in ring (6)", "round"),
             ("sc in each st around", "round"),
             ("inc around", "round"),
