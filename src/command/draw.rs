@@ -84,7 +84,7 @@ pub(super) struct Draw {
     /// Key of the whole symbol set, whatever the chart uses
     #[arg(long)]
     all_symbols: bool,
-    /// Schematic with all sizes nested
+    /// Schematic of the largest size with all sizes in a row and a table
     #[arg(long)]
     all_sizes: bool,
     /// Schematic of a hat as worn, its head in grey

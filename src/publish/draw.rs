@@ -21,7 +21,7 @@ use crate::page::{Document, Options, Paper, wall};
 use crate::pattern::Pattern;
 use crate::plan::Plan;
 use crate::report::{Diagnostic, Report};
-use crate::units::{Angle, Mm};
+use crate::units::{Angle, Mm, tidy};
 
 /// A picture that can be drawn of a pattern by itself.
 #[derive(Clone, Copy, Debug)]
@@ -102,7 +102,7 @@ pub struct DrawOptions {
     pub tiles: Option<Paper>,
     /// True for the key of the whole symbol set.
     pub all_symbols: bool,
-    /// True for a schematic with all sizes nested.
+    /// True for a schematic of the largest size with all sizes in a row and a table.
     pub all_sizes: bool,
     /// True for a schematic of a hat on its head.
     pub worn: bool,
@@ -253,9 +253,8 @@ fn wall_chart(job: &Job<'_>, report: &mut Report) -> Option<Document> {
 
 fn the_schematic(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     let options = &job.asked.options;
-    let (width, height) = options.paper.printable();
+    let room = room_for(options);
     if job.asked.worn {
-        let room = SchematicOptions { width, height, ..schematic_options(options) };
         let drawing = job.shapes.get(job.size).and_then(|shape| worn(job.plan, job.size, shape, &room));
         if drawing.is_none() {
             report.add(no_head());
@@ -264,7 +263,6 @@ fn the_schematic(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     }
     let sizes: Vec<usize> = if job.asked.all_sizes { (0..job.plan.sizes.len()).collect() } else { vec![job.size] };
     let shapes: Vec<SideShape> = sizes.iter().filter_map(|size| job.shapes.get(*size).cloned()).collect();
-    let room = SchematicOptions { width, height, ..schematic_options(options) };
     fitting(schematic(job.plan, &sizes, &shapes, &room), sizes.len(), options, report)
 }
 
@@ -274,19 +272,33 @@ fn no_head() -> Diagnostic {
     Diagnostic::error("no-head", "there is no head to draw this piece on").help(help)
 }
 
-/// The drawing where it fits the paper; a complaint where it doesn't.
+/// Clear room about a schematic that stands by itself.
+const MARGIN: Mm = Mm::new(5.0);
+
+/// The drawing with clear room about it where it fits the paper; a complaint where it doesn't.
 fn fitting(drawing: Drawing, sizes: usize, options: &Options, report: &mut Report) -> Option<Drawing> {
-    let (width, height) = options.paper.printable();
-    if drawing.bounds.width() > width.mm() || drawing.bounds.height() > height.mm() {
+    let room = room_for(options);
+    if drawing.bounds.width() > room.width.mm() || drawing.bounds.height() > room.height.mm() {
         report.add(no_room(sizes, &options.paper));
         return None;
     }
-    Some(drawing)
+    Some(framed(drawing))
+}
+
+/// The room that a schematic has which stands by itself.
+pub(super) fn room_for(options: &Options) -> SchematicOptions {
+    let (width, height) = options.paper.printable();
+    SchematicOptions { width: width - MARGIN * 2.0, height: height - MARGIN * 2.0, ..schematic_options(options) }
+}
+
+/// A schematic that stands by itself, with clear room about it.
+pub(super) fn framed(drawing: Drawing) -> Drawing {
+    Drawing { bounds: drawing.bounds.inflate(MARGIN.mm(), MARGIN.mm()), ..drawing }
 }
 
 /// The complaint about a schematic that fits at no scale.
 fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
-    let what = if sizes > 1 { format!("{sizes} nested sizes") } else { "its words".to_owned() };
+    let what = if sizes > 1 { format!("{sizes} sizes") } else { "its words".to_owned() };
     let message = format!("the schematic finds no room for {what} on {} paper", paper.name);
     Diagnostic::error("schematic-too-large", message)
         .help("draw one size at a time with --size, or choose larger paper with --paper")
@@ -362,6 +374,12 @@ fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
             None
         })?,
     };
+    if let Some(waves) = &space.waves {
+        let high = tidy(waves.height.cm(), 1);
+        let message = format!("round {} ruffles in {} waves, {high} cm from trough to crest", waves.round, waves.count);
+        let help = "that is how the stitches lie in space; `check` says what to change, where it isn't meant";
+        report.add(Diagnostic::note("waves", message).help(help));
+    }
     let usual = Eye::of(&space, shape);
     let (width, height) = asked.options.paper.printable();
     let eye = Eye {

@@ -75,7 +75,7 @@ const EXTRAS: [Extra; 17] = [
         format: Some(Format::Pdf),
         ..extra("tiles", |asked| asked.tiles.is_some(), "chart", "it cuts a chart as .pdf")
     },
-    extra("all-sizes", |asked| asked.all_sizes, "schematic", "it nests the sizes of a schematic"),
+    extra("all-sizes", |asked| asked.all_sizes, "schematic", "it adds the other sizes to a schematic"),
     extra("worn", |asked| asked.worn, "schematic", "it draws a schematic of a hat on its head"),
     extra("all-symbols", |asked| asked.all_symbols, "key", "it adds to a key"),
     extra("from", |asked| asked.from.is_some(), "piece", "it says where a piece is seen from"),

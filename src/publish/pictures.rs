@@ -27,8 +27,8 @@ const CAPTION_LINES: [usize; 2] = [1, 3];
 const SCHEMATIC_SHARE: f64 = 0.76;
 /// Height that it has even where that is more of a small page.
 const LEAST_TALL: Mm = Mm::new(160.0);
-/// Sizes that can be told apart when they are nested in one schematic.
-const MOST_NESTED: usize = 6;
+/// Sizes of which one schematic gives a table.
+const MOST_SIZES: usize = 6;
 /// Least share of the full size of a wall chart that the symbols below it may leave.
 const LEAST_BESIDE_KEY: f64 = 0.6;
 /// Most of a sheet that the symbols take where they have it for themselves, below a heading.
@@ -259,14 +259,14 @@ impl KeyedChart {
     }
 }
 
-/// The sizes nested in one schematic where they can be told apart and the list of their measures fits; else one each.
+/// The sizes in one schematic where the table of their measures fits; else one each.
 fn schematics(plan: &Plan, shapes: &[SideShape], room: &SchematicOptions) -> Vec<Drawing> {
     let all: Vec<usize> = (0..plan.sizes.len()).collect();
-    if all.len() <= MOST_NESTED {
-        let nested = schematic(plan, &all, shapes, room);
-        let fits = nested.bounds.width() <= room.width.mm() && nested.bounds.height() <= room.height.mm();
+    if all.len() <= MOST_SIZES {
+        let all_in_one = schematic(plan, &all, shapes, room);
+        let fits = all_in_one.bounds.width() <= room.width.mm() && all_in_one.bounds.height() <= room.height.mm();
         if fits || all.len() < 2 {
-            return vec![nested];
+            return vec![all_in_one];
         }
     }
     all.iter().zip(shapes).map(|(&size, shape)| schematic(plan, &[size], std::slice::from_ref(shape), room)).collect()
@@ -280,8 +280,8 @@ pub fn chart_options(view: ChartView, width: Mm, height: Mm, options: &Options) 
 /// How a schematic is drawn for a print.
 pub fn schematic_options(options: &Options) -> SchematicOptions {
     let letters = if options.large { Mm::new(5.0) } else { Mm::new(2.5) };
-    let plain_black = options.print == Print::Black;
-    SchematicOptions { letters, heavy: options.large, plain_black, ..SchematicOptions::default() }
+    let (plain_black, dressed) = (options.print == Print::Black, options.print == Print::Colour);
+    SchematicOptions { letters, heavy: options.large, plain_black, dressed, ..SchematicOptions::default() }
 }
 
 /// The key to the chart of a size in one of its views.

@@ -4,12 +4,11 @@ use std::sync::{Arc, OnceLock};
 
 use rayon::prelude::*;
 
+use super::draw::{framed, room_for};
 use super::names::size_names;
-use super::pictures::{
-    self, Spaces, large, middle, narrow_key, schematic_options, table_picture, untold, wall_picture, wall_sheet,
-};
+use super::pictures::{self, Spaces, large, middle, narrow_key, table_picture, untold, wall_picture, wall_sheet};
 use super::rows::Row;
-use crate::drawing::{ChartOptions, Drawing, PieceOptions, SchematicOptions, schematic};
+use crate::drawing::{ChartOptions, Drawing, PieceOptions, schematic};
 use crate::file::png::{self, PngOptions};
 use crate::file::{Output, csv, html, pdf, svg, text};
 use crate::page::{Document, Options, Pictures, booklet, wall};
@@ -244,12 +243,11 @@ fn written(document: &Document, report: &mut Report) -> Option<Vec<u8>> {
 /// The pictures that are published by themselves, with their names.
 fn named(job: &Job<'_>) -> Vec<(String, Arc<Drawing>)> {
     let (Pattern { plan, shapes, .. }, options, pictures) = (job.pattern, job.options, job.pictures());
-    let (width, height) = options.paper.printable();
-    let room = SchematicOptions { width, height, ..schematic_options(options) };
+    let room = room_for(options);
     let mut named = Vec::new();
     for (index, name) in job.sizes.iter().enumerate() {
         let chart = pictures.charts.get(index).map(|(drawing, _)| drawing.clone());
-        let side = shapes.get(index..=index).map(|shape| Arc::new(schematic(plan, &[index], shape, &room)));
+        let side = shapes.get(index..=index).map(|shape| Arc::new(framed(schematic(plan, &[index], shape, &room))));
         let table = table_picture(plan, index, shapes, options).map(Arc::new);
         let of_size = [("chart", chart), ("schematic", side), ("table", table)];
         named.extend(of_size.into_iter().filter_map(|(kind, drawing)| Some((format!("{name}-{kind}"), drawing?))));

@@ -369,6 +369,7 @@ piece-title = Das fertige Stück: { $title }, Größe { $size }
 piece-from-front = Nach der Anleitung gezeichnet, von vorn und etwas von oben gesehen.
 piece-from-above = Nach der Anleitung gezeichnet, von oben gesehen.
 piece-on-head = Es steht auf einer schlichten Kopfform, { $length } im Umfang.
+piece-ruffles = Runde { $round } kräuselt sich in { $count } Wellen, { $length } von Tal zu Kamm.
 piece-worked = Gehäkelt in: { $stitches }.
 piece-texture-close = Die Oberfläche ist dicht, aus kleinen V in Runden.
 piece-texture-middling = Die Oberfläche ist dicht, aus V mit einem Querfaden darunter.

@@ -426,6 +426,7 @@ piece-title = The finished piece: { $title }, size { $size }
 piece-from-front = Drawn from the pattern, seen from in front and a little above.
 piece-from-above = Drawn from the pattern, seen from above.
 piece-on-head = It stands on a plain head form, { $length } around.
+piece-ruffles = Round { $round } ruffles in { $count } waves, { $length } from trough to crest.
 piece-worked = Worked in { $stitches }.
 piece-texture-close = The surface is close, of small Vs in rounds.
 piece-texture-middling = The surface is close, of Vs with a bar below them.

@@ -311,6 +311,7 @@ piece-title = La pieza terminada: { $title }, talla { $size }
 piece-from-front = Dibujada según el patrón, vista de frente y un poco desde arriba.
 piece-from-above = Dibujada según el patrón, vista desde arriba.
 piece-on-head = Está puesta sobre una cabeza lisa de { $length } de contorno.
+piece-ruffles = La vuelta { $round } se ondula en { $count } ondas de { $length } de valle a cresta.
 piece-worked = Tejida en: { $stitches }.
 piece-texture-close = La superficie es tupida, de pequeñas V en vueltas.
 piece-texture-middling = La superficie es tupida, de V con una hebra debajo.

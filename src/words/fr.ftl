@@ -314,6 +314,7 @@ piece-title = L’ouvrage terminé : { $title }, taille { $size }
 piece-from-front = Dessiné d’après le modèle, vu de face et légèrement de dessus.
 piece-from-above = Dessiné d’après le modèle, vu de dessus.
 piece-on-head = Il est posé sur une tête unie de { $length } de tour.
+piece-ruffles = Le tour { $round } fronce en { $count } vagues, { $length } du creux à la crête.
 piece-worked = Crocheté en : { $stitches }.
 piece-texture-close = La surface est serrée, de petits V en tours.
 piece-texture-middling = La surface est serrée, de V soulignés d’un brin.

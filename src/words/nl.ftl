@@ -369,6 +369,7 @@ piece-title = Het voltooide werkstuk: { $title }, maat { $size }
 piece-from-front = Getekend naar het patroon, van voren en iets van boven gezien.
 piece-from-above = Getekend naar het patroon, van boven gezien.
 piece-on-head = Het staat op een effen hoofdvorm, { $length } in omtrek.
+piece-ruffles = Toer { $round } golft in { $count } golven, { $length } van dal tot top.
 piece-worked = Gehaakt in: { $stitches }.
 piece-texture-close = Het oppervlak is dicht, van kleine V’s in toeren.
 piece-texture-middling = Het oppervlak is dicht, van V’s met een streepje eronder.

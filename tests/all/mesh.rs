@@ -3,7 +3,8 @@
 
 use roundelay::craft::{Foundation, Op, Stitch};
 use roundelay::design::Kind;
-use roundelay::geometry::mesh::{Fabric, Mesh, mesh};
+use roundelay::geometry::mesh::{Fabric, Mesh, Vec3, mesh};
+use roundelay::geometry::piece::piece as in_space;
 use roundelay::geometry::predict;
 use roundelay::plan::{Plan, spread};
 use roundelay::units::{Angle, hypot, power};
@@ -137,7 +138,16 @@ fn growth_by_a_constant_ratio_makes_the_hyperbolic_plane() {
         let wanted = around((round as f64 + 1.0) * H);
         assert!((long / wanted - 1.0).abs() < 0.01, "round {}: {long:.1} for {wanted:.1} mm", round + 1);
     }
+    // The disc has the area 2πR² (cosh(r/R) − 1), which the stitches share out.
+    let area = |corners: &[Vec3; 4]| (corners[2] - corners[0]).cross(&(corners[3] - corners[1])).norm() / 2.0;
+    let covered: f64 = in_space(&wavy, &wavy.sizes[0], &mesh).patches.iter().map(|patch| area(&patch.corners)).sum();
+    let share = 16.0 * H / radius;
+    let disc = TURN * radius * radius * ((e(share) + e(-share)) / 2.0 - 1.0);
+    assert!((covered / disc - 1.0).abs() < 0.02, "{covered:.0} of {disc:.0} mm²");
+    let found = mesh.waves.expect("waves");
+    assert!(found.round == 16 && (2..=16).contains(&found.count), "{found:?}");
     let depth = mesh.points.iter().map(|p| p.z);
     let waves = depth.clone().fold(0.0, f64::max) - depth.fold(0.0, f64::min);
     assert!(waves > 2.0 * H, "it ruffles, by {waves:.1} mm");
+    assert!(found.height.mm() > H && found.height.mm() < 1.01 * waves, "{found:?} of {waves:.1} mm");
 }

@@ -32,6 +32,12 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, (body, space): (&SideSha
         let around = numbers::length(form.around(), plan.design.units, plan.design.language);
         sentences.push(words.with("piece-on-head", &[("length", Arg::Text(&around))]));
     }
+    if let Some(waves) = &space.waves {
+        let high = numbers::length(waves.height, plan.design.units, plan.design.language);
+        let args =
+            [("round", Arg::Count(waves.round)), ("count", Arg::Count(waves.count)), ("length", Arg::Text(&high))];
+        sentences.push(words.with("piece-ruffles", &args));
+    }
     let writer = Writer { words: &words, terms: plan.design.terms };
     let worked = stitches(size).into_iter().map(|stitch| writer.name(stitch)).collect::<Vec<_>>().join(", ");
     sentences.push(words.with("piece-worked", &[("stitches", Arg::Text(&worked))]));

@@ -5,6 +5,7 @@
 //! baskets standing on their base.
 
 mod dimension;
+mod dress;
 mod head;
 mod place;
 mod sheet;
@@ -47,6 +48,8 @@ pub struct SchematicOptions {
     pub top_view: Option<bool>,
     /// Whether a hat shows a head in thin dashes.
     pub head: bool,
+    /// Whether the rounds show the colours of their yarn.
+    pub dressed: bool,
 }
 
 impl Default for SchematicOptions {
@@ -60,6 +63,7 @@ impl Default for SchematicOptions {
             plain_black: false,
             top_view: None,
             head: true,
+            dressed: true,
         }
     }
 }
@@ -77,8 +81,15 @@ const OUTLINE_SHARE: f64 = 0.6;
 /// One size in the schematic.
 struct Sized<'a> {
     name: &'a str,
+    own: &'a SizePlan,
     head: Option<Mm>,
     view: SideView,
+}
+
+impl<'a> Sized<'a> {
+    fn of(plan: &Plan, own: &'a SizePlan, shape: &SideShape) -> Self {
+        Self { name: &own.name, own, head: own.head, view: side_view(plan, own, shape) }
+    }
 }
 
 /// Everything a schematic is drawn from.
@@ -94,14 +105,14 @@ struct Scene<'a> {
     lettered: bool,
 }
 
-/// Draws the schematic of one size, or of several nested in one drawing: `sizes` are indices into the plan's sizes and
+/// Draws the schematic of one size, or of several: the largest with its dimensions, all of them as silhouettes in a row
+/// and in a table. `sizes` are indices into the plan's sizes and
 /// `shapes[i]` is the predicted shape of `sizes[i]`. Sizes that aren't there are left out; none at all gives an empty
 /// drawing. Where nothing fits the width and height, the outline alone is made to fit and the bounds say how large it is.
 pub fn schematic(plan: &Plan, sizes: &[usize], shapes: &[SideShape], options: &SchematicOptions) -> Drawing {
     let words = Words::of(plan.design.language);
     let known = sizes.iter().zip(shapes).filter_map(|(&index, shape)| Some((plan.sizes.get(index)?, shape)));
-    let sized =
-        known.map(|(size, shape)| Sized { name: &size.name, head: size.head, view: side_view(plan, size, shape) });
+    let sized = known.map(|(size, shape)| Sized::of(plan, size, shape));
     let sizes: Vec<Sized<'_>> = sized.filter(|size| size.view.reach > 0.0).collect();
     let mut drawing = Drawing {
         bounds: Rect::ZERO,
@@ -126,7 +137,7 @@ pub fn schematic(plan: &Plan, sizes: &[usize], shapes: &[SideShape], options: &S
 
 /// The shape and the dimensions of one size in words.
 pub(super) fn told(plan: &Plan, size: &SizePlan, shape: &SideShape) -> String {
-    let sized = Sized { name: &size.name, head: size.head, view: side_view(plan, size, shape) };
+    let sized = Sized::of(plan, size, shape);
     telling::shape(plan, &[sized], &Words::of(plan.design.language)).join(" ")
 }
 
@@ -192,8 +203,13 @@ impl Scene<'_> {
         self.set(scale, true);
     }
 
+    /// The size that is drawn with its dimensions: the largest, whose lines have most room.
+    fn master(&self) -> Option<&Sized<'_>> {
+        self.sizes.iter().max_by(|a, b| a.view.reach.total_cmp(&b.view.reach))
+    }
+
     fn widest(&self) -> f64 {
-        2.0 * self.sizes.iter().map(|size| size.view.reach).fold(0.0, f64::max)
+        2.0 * self.master().map_or(0.0, |size| size.view.reach)
     }
 
     fn mostly_flat(&self) -> bool {
@@ -207,6 +223,9 @@ impl Scene<'_> {
         let all = side::draw(self, &mut measures, &mut sheet);
         if top {
             top::draw(self, &mut sheet);
+        }
+        if self.sizes.len() > 1 {
+            dress::silhouettes(self, self.mostly_flat(), &mut sheet);
         }
         table::draw(self, &measures, &mut sheet);
         (sheet, all)

@@ -1,4 +1,4 @@
-//! Names of parts and of nested sizes, each in the first place that is free.
+//! Names of parts, each in the first place that is free.
 
 use kurbo::{Point, Vec2};
 
@@ -11,7 +11,7 @@ use crate::font::Face;
 /// Writes the name of every part inside its outline, or beside it with a leader.
 pub(super) fn part_names(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     for part in &size.view.parts {
-        let way: Vec<Point> = size.view.part_outline(part).iter().map(|&p| scene.on_paper(size, p)).collect();
+        let way: Vec<Point> = size.view.part_outline(part).iter().map(|&p| scene.on_paper(p)).collect();
         let Some(&middle) = way.get(way.len() / 2) else { continue };
         let places = inside(sheet, &part.name, &way);
         if !sheet.write_free(places) && !beside(sheet, &part.name, mirror(middle)) {
@@ -82,27 +82,5 @@ fn below(sheet: &mut Sheet, name: &str, at: Point) {
             sheet.write(TextItem { halo: 0.25 * sheet.style.letters, ..text });
             return;
         }
-    }
-}
-
-/// Names of nested sizes in a column, each with a leader to where its outline ends.
-pub(super) fn size_names(scene: &Scene<'_>, sheet: &mut Sheet) {
-    let step = 1.9 * sheet.style.letters;
-    let mut ends: Vec<(Point, &str)> = Vec::new();
-    for size in &scene.sizes {
-        // Nested outlines lie furthest apart where they end.
-        let at = scene.right(size).last().copied().map(mirror);
-        ends.extend(at.map(|at| (at, size.name)));
-    }
-    ends.sort_by(|a, b| a.0.y.total_cmp(&b.0.y).then(a.0.x.total_cmp(&b.0.x)));
-    let bounds = sheet.bounds();
-    let left = bounds.x0 - 4.0;
-    let middle = ends.iter().map(|(at, _)| at.y).sum::<f64>() / ends.len().max(1) as f64;
-    let first = middle - step * (ends.len() as f64 - 1.0) / 2.0;
-    for (index, (at, name)) in ends.into_iter().enumerate() {
-        let knee = Point::new(left, first + step * index as f64);
-        sheet.thin(at, knee);
-        let text = sheet.text(name, knee + Vec2::new(-1.0, sheet.style.letters / 2.0), Anchor::End);
-        sheet.write(text);
     }
 }

@@ -49,15 +49,6 @@ impl Style {
     }
 }
 
-/// Patterns of lines, by the order of the size: continuous, dashed, dash-dot, dotted … in line widths.
-const PATTERNS: [&[f64]; 6] =
-    [&[], &[9.0, 3.0], &[14.0, 3.0, 1.0, 3.0], &[2.0, 2.5], &[20.0, 4.0], &[14.0, 3.0, 1.0, 3.0, 1.0, 3.0]];
-
-/// Dashes of the outline of the size of this index.
-pub(super) fn pattern(index: usize, width: f64) -> Vec<f64> {
-    PATTERNS[index % PATTERNS.len()].iter().map(|part| part * width).collect()
-}
-
 /// Four corners of a line of letters, in order.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Quad([Point; 4]);

@@ -3,29 +3,26 @@
 use kurbo::{CubicBez, ParamCurve, Point, Vec2};
 
 use super::dimension::Dimension;
-use super::sheet::{Sheet, pattern};
+use super::sheet::Sheet;
 use super::table::Shown;
-use super::{Scene, Sized, head, place};
+use super::{Scene, Sized, dress, head, place};
 use crate::drawing::Ink;
 use crate::geometry::sideview::{Measure, MeasureKind};
 use crate::units::{EPSILON, TOLERANCE};
 
 /// Draws the side view with its axis at x = 0. Gives whether most dimensions found their line.
 pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet) -> bool {
-    for index in 0..scene.sizes.len() {
-        outline(scene, index, sheet);
-    }
-    let Some(largest) = scene.sizes.iter().max_by(|a, b| a.view.reach.total_cmp(&b.view.reach)) else { return true };
-    folds(scene, sheet);
+    let Some(largest) = scene.master() else { return true };
+    dress::bands(scene, largest, sheet);
+    outline(scene, largest, sheet);
+    dress::opening(scene, largest, sheet);
+    folds(scene, largest, sheet);
+    dress::rim(scene, largest, sheet);
     let headed = scene.plan.design.kind.row().worn && scene.options.head && scene.sizes.len() == 1;
     if headed {
         head::draw(scene, largest, sheet);
     }
-    centre_line(scene, sheet);
-    // Dimension lines stand clear of the leaders of nested sizes, not across them.
-    if scene.sizes.len() > 1 {
-        place::size_names(scene, sheet);
-    }
+    centre_line(scene, largest, sheet);
     let complete = dimensions(scene, largest, measures, sheet);
     place::part_names(scene, largest, sheet);
     if headed {
@@ -35,20 +32,14 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet)
 }
 
 impl Scene<'_> {
-    /// Height by which a size is moved so that nested sizes share their start: tops of hats, bases of baskets.
-    pub(super) fn drop(&self, size: &Sized<'_>) -> f64 {
-        let tallest = self.sizes.iter().map(|size| size.view.tall).fold(0.0, f64::max);
-        if size.view.turned { tallest - size.view.tall } else { 0.0 }
-    }
-
     /// A point of a size on paper.
-    pub(super) fn on_paper(&self, size: &Sized<'_>, point: Point) -> Point {
-        Point::new(point.x * self.scale, (point.y + self.drop(size)) * self.scale)
+    pub(super) fn on_paper(&self, point: Point) -> Point {
+        Point::new(point.x * self.scale, point.y * self.scale)
     }
 
     /// Right half of the outline of a size on paper.
     pub(super) fn right(&self, size: &Sized<'_>) -> Vec<Point> {
-        size.view.outline.iter().map(|&p| self.on_paper(size, p)).collect()
+        size.view.outline.iter().map(|&p| self.on_paper(p)).collect()
     }
 }
 
@@ -58,25 +49,23 @@ pub(super) fn mirror(point: Point) -> Point {
 }
 
 /// The whole outline, closed by the line on which the piece ends.
-pub(super) fn outline(scene: &Scene<'_>, index: usize, sheet: &mut Sheet) {
-    let size = &scene.sizes[index];
+pub(super) fn outline(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     let right = smooth(&scene.right(size), &sharp(size));
     let mut around: Vec<Point> = right.iter().rev().copied().map(mirror).collect();
     around.extend(right.iter().skip(usize::from(right.first().is_some_and(|p| p.x < EPSILON))));
     around.extend(around.first().copied());
-    let (wide, ink) = (sheet.style.wide, Ink::BLACK);
-    sheet.line(&around, wide, ink, pattern(index, wide));
+    sheet.line(&around, sheet.style.wide, Ink::BLACK, Vec::new());
 }
 
 /// Which points of the outline are sharp folds.
-fn sharp(size: &Sized<'_>) -> Vec<bool> {
+pub(super) fn sharp(size: &Sized<'_>) -> Vec<bool> {
     let folds_sharply = size.view.folds.iter().filter(|fold| fold.sharp);
     size.view.outline.iter().map(|at| folds_sharply.clone().any(|fold| fold.at == *at)).collect()
 }
 
 /// A smooth way through points, four steps from each to the next, with corners where it is sharp: cubic arcs whose
 /// tangents are those of the parabola through three neighbours, so that uneven heights of rounds don't make it swing.
-fn smooth(points: &[Point], sharp: &[bool]) -> Vec<Point> {
+pub(super) fn smooth(points: &[Point], sharp: &[bool]) -> Vec<Point> {
     let last = points.len().saturating_sub(1);
     let mut way: Vec<Point> = points.first().copied().into_iter().collect();
     for i in 0..last {
@@ -106,11 +95,10 @@ fn slope(from: Point, to: Point) -> Vec2 {
     (to - from) / (to - from).hypot().max(TOLERANCE)
 }
 
-/// Folds of a single size; nested sizes would only tangle.
-fn folds(scene: &Scene<'_>, sheet: &mut Sheet) {
-    let [size] = scene.sizes.as_slice() else { return };
+/// Where parts end and the fabric folds.
+fn folds(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     for fold in &size.view.folds {
-        let right = scene.on_paper(size, fold.at);
+        let right = scene.on_paper(fold.at);
         // A part that merely ends is an imaginary edge: its line stops short of the outline.
         let inset = if fold.sharp { 0.0 } else { 1.5_f64.min(right.x / 4.0) };
         let end = Point::new(right.x - inset, right.y);
@@ -121,8 +109,8 @@ fn folds(scene: &Scene<'_>, sheet: &mut Sheet) {
 }
 
 /// A long-dash-dot line on the axis, a little longer than the piece.
-fn centre_line(scene: &Scene<'_>, sheet: &mut Sheet) {
-    let tall = scene.sizes.iter().map(|size| size.view.tall).fold(0.0, f64::max) * scene.scale;
+fn centre_line(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
+    let tall = size.view.tall * scene.scale;
     sheet.centre_line([Point::new(0.0, -4.0), Point::new(0.0, tall + 4.0)]);
 }
 
@@ -136,7 +124,7 @@ fn dimensions(scene: &Scene<'_>, size: &Sized<'_>, measures: &mut [Shown], sheet
     });
     for shown in drawn {
         shown.drawn = places(scene, size, &shown.measure).into_iter().any(|(from, to, off)| {
-            let beyond = if off.x.abs() < EPSILON { lowest(scene, off) } else { f64::NEG_INFINITY };
+            let beyond = if off.x.abs() < EPSILON { lowest(scene, size, off) } else { f64::NEG_INFINITY };
             Dimension { from, to, off, beyond, value: &shown.label }.draw(sheet, 6)
         });
         listed += usize::from(!shown.drawn);
@@ -155,16 +143,16 @@ fn rank(kind: MeasureKind) -> u8 {
     }
 }
 
-/// How far the outlines of all sizes reach up or down, along `off`.
-fn lowest(scene: &Scene<'_>, off: Vec2) -> f64 {
-    let points = scene.sizes.iter().flat_map(|size| scene.right(size));
+/// How far the outline reaches up or down, along `off`.
+fn lowest(scene: &Scene<'_>, size: &Sized<'_>, off: Vec2) -> f64 {
+    let points = scene.right(size).into_iter();
     points.map(|p| p.to_vec2().dot(off)).fold(f64::NEG_INFINITY, f64::max)
 }
 
 /// Where a dimension may stand, best first: its two ends and the way it stands off.
 fn places(scene: &Scene<'_>, size: &Sized<'_>, measure: &Measure) -> Vec<(Point, Point, Vec2)> {
-    let (from, to) = (scene.on_paper(size, measure.from), scene.on_paper(size, measure.to));
-    let tall = (size.view.tall + scene.drop(size)) * scene.scale;
+    let (from, to) = (scene.on_paper(measure.from), scene.on_paper(measure.to));
+    let tall = size.view.tall * scene.scale;
     match measure.kind {
         MeasureKind::Along => {
             let way = to - from;
@@ -187,9 +175,8 @@ fn places(scene: &Scene<'_>, size: &Sized<'_>, measure: &Measure) -> Vec<(Point,
         }
         MeasureKind::Height => {
             let x = size.view.reach * scene.scale;
-            let top = scene.drop(size) * scene.scale;
             let right = scene.right(size);
-            let [top, foot] = [top, tall].map(|y| {
+            let [top, foot] = [0.0, tall].map(|y| {
                 let near = right.iter().filter(|p| (p.y - y).abs() < 1.0).map(|p| p.x);
                 Point::new(near.fold(0.0, f64::max).min(x), y)
             });

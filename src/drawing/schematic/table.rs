@@ -3,8 +3,8 @@
 use kurbo::Point;
 
 use super::Scene;
-use super::sheet::{Sheet, pattern};
-use crate::drawing::{Anchor, Ink, TextItem};
+use super::sheet::Sheet;
+use crate::drawing::{Anchor, TextItem};
 use crate::font::Face;
 use crate::geometry::sideview::{Measure, MeasureKind};
 use crate::words::Arg;
@@ -16,7 +16,7 @@ const GUTTER: f64 = 6.0;
 pub(super) struct Shown {
     /// The measure of the largest size.
     pub(super) measure: Measure,
-    /// What stands on its dimension line: the value, or a letter where several sizes are nested.
+    /// What stands on its dimension line: the value, or a letter where there are several sizes.
     pub(super) label: String,
     /// Its name.
     pub(super) name: String,
@@ -28,8 +28,7 @@ pub(super) struct Shown {
 
 /// The measures of the sizes. Sizes of one design have the same parts; one that lacks a measure shows a dash.
 pub(super) fn measures(scene: &Scene<'_>) -> Vec<Shown> {
-    let largest = scene.sizes.iter().max_by(|a, b| a.view.reach.total_cmp(&b.view.reach));
-    let Some(largest) = largest else { return Vec::new() };
+    let Some(largest) = scene.master() else { return Vec::new() };
     let mut shown = Vec::new();
     for measure in &largest.view.measures {
         let values = scene.sizes.iter().map(|size| {
@@ -83,7 +82,7 @@ pub(super) fn name(scene: &Scene<'_>, size: &super::Sized<'_>, measure: &Measure
 /// Draws the list under everything else, centred on the axis: for one size what has no dimension line, for several
 /// sizes everything. The scale and what the figures mean stand below it.
 pub(super) fn draw(scene: &Scene<'_>, measures: &[Shown], sheet: &mut Sheet) {
-    let (nested, lettered) = (scene.sizes.len() > 1, scene.lettered);
+    let (several, lettered) = (scene.sizes.len() > 1, scene.lettered);
     let rows: Vec<&Shown> = measures.iter().filter(|shown| lettered || !shown.drawn).collect();
     let em = sheet.style.em();
     let names = rows.iter().map(|row| Face::Regular.width(&row.name, em)).fold(0.0, f64::max);
@@ -99,7 +98,7 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &[Shown], sheet: &mut Sheet) {
     let total = letters + names + column * scene.sizes.len() as f64;
     let left = -total / 2.0;
     let mut y = sheet.bounds().y1 + 6.0 + sheet.style.letters;
-    if nested {
+    if several {
         header(scene, sheet, left + letters + names, column, y);
         y += line;
     }
@@ -150,18 +149,11 @@ pub(super) fn wrapped(words: &str, fits: impl Fn(&str) -> bool) -> Vec<String> {
     lines
 }
 
-/// Names of the sizes with a piece of the line each is drawn in.
+/// Names of the sizes over their columns.
 fn header(scene: &Scene<'_>, sheet: &mut Sheet, left: f64, column: f64, y: f64) {
     for (index, size) in scene.sizes.iter().enumerate() {
         let end = left + column * (index as f64 + 1.0);
         let head = sheet.text(size.name, Point::new(end, y), Anchor::End);
-        let width = Face::Bold.width(size.name, head.size);
         sheet.write(TextItem { face: Face::Bold, ..head });
-        let level = y - sheet.style.letters / 2.0;
-        let from = (end - width - 18.0).max(end - column + GUTTER);
-        let (wide, to) = (sheet.style.wide, end - width - 1.5);
-        if to > from + 2.0 {
-            sheet.line(&[Point::new(from, level), Point::new(to, level)], wide, Ink::BLACK, pattern(index, wide));
-        }
     }
 }

@@ -3,7 +3,7 @@
 
 use kurbo::{BezPath, Circle, Point, Shape, Vec2};
 
-use super::sheet::{Sheet, pattern};
+use super::sheet::Sheet;
 use super::{Scene, Sized};
 use crate::drawing::{CURVE, Ends, Ink, PathItem, Stroke};
 use crate::geometry::sideview::PartExtent;
@@ -11,31 +11,29 @@ use crate::units::{Angle, TURN};
 
 /// Draws the circles below everything drawn so far.
 pub(super) fn draw(scene: &Scene<'_>, sheet: &mut Sheet) {
-    let wide = |size: &Sized<'_>| edges(scene, size).iter().map(|edge| edge.radius).fold(0.0, f64::max);
-    let reach = scene.sizes.iter().map(wide).fold(0.0, f64::max);
+    let Some(size) = scene.master() else { return };
+    let reach = edges(scene, size).iter().map(|edge| edge.radius).fold(0.0, f64::max);
     let centre = Point::new(0.0, sheet.bounds().y1 + 8.0 + reach);
-    for (index, size) in scene.sizes.iter().enumerate() {
-        for Edge { radius, sharp, corners } in edges(scene, size) {
-            let wide = sharp || (radius - wide(size)).abs() < 0.5;
-            let width = if wide { sheet.style.wide } else { sheet.style.narrow };
-            let stroke = Stroke { width, ink: Ink::BLACK, ends: Ends::Butt, dashes: pattern(index, width) };
-            let places = corners.unwrap_or(48);
-            // A corner on the right, where the side view has its own.
-            let turns = (0..=places).map(|i| Angle::from_radians(f64::from(i) * TURN / f64::from(places)));
-            let points: Vec<Point> = turns.map(|turn| centre + turn.direction() * radius).collect();
-            let path = match corners {
-                None => Circle::new(centre, radius).to_path(CURVE),
-                Some(_) => {
-                    let mut path = BezPath::from_vec(Vec::new());
-                    for (i, point) in points.iter().take(places as usize).enumerate() {
-                        if i == 0 { path.move_to(*point) } else { path.line_to(*point) }
-                    }
-                    path.close_path();
-                    path
+    for Edge { radius, sharp, corners } in edges(scene, size) {
+        let wide = sharp || (radius - reach).abs() < 0.5;
+        let width = if wide { sheet.style.wide } else { sheet.style.narrow };
+        let stroke = Stroke { width, ink: Ink::BLACK, ends: Ends::Butt, dashes: Vec::new() };
+        let places = corners.unwrap_or(48);
+        // A corner on the right, where the side view has its own.
+        let turns = (0..=places).map(|i| Angle::from_radians(f64::from(i) * TURN / f64::from(places)));
+        let points: Vec<Point> = turns.map(|turn| centre + turn.direction() * radius).collect();
+        let path = match corners {
+            None => Circle::new(centre, radius).to_path(CURVE),
+            Some(_) => {
+                let mut path = BezPath::from_vec(Vec::new());
+                for (i, point) in points.iter().take(places as usize).enumerate() {
+                    if i == 0 { path.move_to(*point) } else { path.line_to(*point) }
                 }
-            };
-            sheet.path(PathItem { path, fill: None, stroke: Some(stroke) }, &points);
-        }
+                path.close_path();
+                path
+            }
+        };
+        sheet.path(PathItem { path, fill: None, stroke: Some(stroke) }, &points);
     }
     let arm = reach + 3.0;
     for way in [Vec2::new(arm, 0.0), Vec2::new(0.0, arm)] {

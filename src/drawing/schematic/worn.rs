@@ -37,7 +37,7 @@ pub fn worn(plan: &Plan, size: usize, shape: &SideShape, options: &SchematicOpti
     let raw: Vec<Point> = std::iter::once(Point::new(shape.start.mm(), 0.0)).chain(edges).collect();
     let top = raw.iter().fold(0.0_f64, |top, at| top.min(at.y));
     view.outline = raw.into_iter().map(|at| Point::new(at.x, at.y - top)).collect();
-    let sized = Sized { name: &own.name, head: own.head, view };
+    let sized = Sized { name: &own.name, own, head: own.head, view };
     let mut scene = Scene { plan, options, words: &words, sizes: vec![sized], scale: 1.0, lettered: false };
     let room = Size::new(options.width.mm(), options.height.mm());
     let asked = options.scale.filter(|scale| scale.is_finite() && *scale > 0.0);
@@ -87,7 +87,7 @@ fn draw(scene: &Scene<'_>, on: &Worn, down: f64) -> Sheet {
     let mut sheet = Sheet::new(scene.options);
     let Some(size) = scene.sizes.first() else { return sheet };
     head(scene, on, down, &mut sheet);
-    outline(scene, 0, &mut sheet);
+    outline(scene, size, &mut sheet);
     let reach = size.view.reach.max(on.head.widest() * 1.2) * scene.scale;
     let narrow = sheet.style.narrow;
     let mut lowest = f64::NEG_INFINITY;

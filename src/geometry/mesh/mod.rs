@@ -9,10 +9,12 @@ mod net;
 mod order;
 mod relax;
 mod start;
+mod waves;
 mod worn;
 
 pub use energy::Vec3;
 pub use net::{Crest, Foot, Head, Net};
+pub use waves::Waves;
 
 use super::shape::Rest;
 use super::{FindingKind, SideShape};
@@ -68,6 +70,8 @@ pub struct Mesh {
     pub pinned: bool,
     /// True where the piece was too large to be relaxed.
     pub too_large: bool,
+    /// The waves in which the last of the rounds hangs that ruffle, as it is relaxed.
+    pub waves: Option<Waves>,
 }
 
 /// Relaxes one size in space from its predicted body of revolution.
@@ -76,7 +80,8 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
     let mut net = Net::of(plan, size, &rest);
     let pinned = lies_flat(body) && net.hangs() > LACE;
     let start = start::lay(size, &net, &rest, body, pinned);
-    let ruffles = body.findings.iter().any(|finding| finding.kind == FindingKind::Ruffles);
+    let ruffling = body.findings.iter().rfind(|finding| finding.kind == FindingKind::Ruffles).map(|it| it.last);
+    let ruffles = ruffling.is_some();
     if !ruffles {
         settle(&mut net, body);
     }
@@ -93,7 +98,11 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
     centre(&mut points);
     upright(&net, &rest, &mut points);
     let strain = strain(&net, &points);
-    Mesh { net, points, strain, flat: lies_flat(body), pinned, too_large }
+    let waves = ruffling.filter(|_| !too_large && !pinned).and_then(|round| {
+        let own = net.rounds.get((round as usize).checked_sub(1)?)?;
+        waves::waves(&points, own, round, net.heads.get(own.start)?.width)
+    });
+    Mesh { net, points, strain, flat: lies_flat(body), pinned, too_large, waves }
 }
 
 /// True for a body so low that it is flat work.

@@ -14,7 +14,7 @@ pub use form::{Form, facing};
 pub use seen::{Seen, seen};
 pub use view::{Eye, View};
 
-use super::mesh::{Mesh, Net, Vec3};
+use super::mesh::{Mesh, Net, Vec3, Waves};
 use crate::craft::{Loops, Stitch};
 use crate::design::{Hand, Kind};
 use crate::geometry::SideShape;
@@ -76,6 +76,8 @@ pub struct Piece {
     pub lace: bool,
     /// True where the outside of the fabric is on the left of the work, as it is of all but mirrored pieces.
     pub mirrored: bool,
+    /// The waves in which it ruffles, where it does.
+    pub waves: Option<Waves>,
     /// The head form that it is put on, where it is.
     pub form: Option<Form>,
 }
@@ -108,7 +110,19 @@ pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let count = patches.len().max(1) as f64;
     let stitch = net.heads.iter().skip(net.ring.end).map(|head| head.width).sum::<f64>() / count;
     let (ground, tall, reach) = room(&points);
-    Piece { patches, points, ground, tall, reach, stitch, flat: mesh.flat, lace: mesh.pinned, mirrored, form: None }
+    Piece {
+        patches,
+        points,
+        ground,
+        tall,
+        reach,
+        stitch,
+        flat: mesh.flat,
+        lace: mesh.pinned,
+        mirrored,
+        waves: mesh.waves,
+        form: None,
+    }
 }
 
 /// Makes patches of a hat's mesh on the form of its head; nothing for what isn't worn, or has no crown. `body` is its
