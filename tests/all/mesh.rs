@@ -3,8 +3,7 @@
 
 use roundelay::craft::{Foundation, Op, Stitch};
 use roundelay::design::Kind;
-use roundelay::geometry::mesh::{Fabric, Mesh, Vec3, mesh};
-use roundelay::geometry::piece::piece as in_space;
+use roundelay::geometry::mesh::{Fabric, Mesh, mesh};
 use roundelay::geometry::predict;
 use roundelay::plan::{Plan, spread};
 use roundelay::units::{Angle, hypot, power};
@@ -138,9 +137,21 @@ fn growth_by_a_constant_ratio_makes_the_hyperbolic_plane() {
         let wanted = around((round as f64 + 1.0) * H);
         assert!((long / wanted - 1.0).abs() < 0.01, "round {}: {long:.1} for {wanted:.1} mm", round + 1);
     }
-    // The disc has the area 2πR² (cosh(r/R) − 1), which the stitches share out.
-    let area = |corners: &[Vec3; 4]| (corners[2] - corners[0]).cross(&(corners[3] - corners[1])).norm() / 2.0;
-    let covered: f64 = in_space(&wavy, &wavy.sizes[0], &mesh).patches.iter().map(|patch| area(&patch.corners)).sum();
+    // The disc has the area 2πR² (cosh(r/R) − 1), strip by strip as long as its edges and as high as its stitches.
+    let (mut covered, mut inner) = (0.0, 0.0);
+    for own in &mesh.net.rounds {
+        let neighbour = |at: Option<usize>, other: usize| mesh.points[at.unwrap_or(other)];
+        let (mut outer, mut high) = (0.0, 0.0);
+        for at in own.clone() {
+            let head = &mesh.net.heads[at];
+            outer += (neighbour(head.after, own.start) - mesh.points[at]).norm();
+            let way = (neighbour(head.after, at) - neighbour(head.before, at)).normalize();
+            let post = mesh.points[at] - mesh.points[head.feet[0].on.start];
+            high += (post - way * post.dot(&way)).norm() / own.len() as f64;
+        }
+        covered += (inner + outer) / 2.0 * high;
+        inner = outer;
+    }
     let share = 16.0 * H / radius;
     let disc = TURN * radius * radius * ((e(share) + e(-share)) / 2.0 - 1.0);
     assert!((covered / disc - 1.0).abs() < 0.02, "{covered:.0} of {disc:.0} mm²");

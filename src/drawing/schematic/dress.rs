@@ -10,8 +10,8 @@ use crate::drawing::palette::tint;
 use crate::drawing::{Anchor, CURVE, Ends, Ink, PathItem, Stroke, TextItem};
 use crate::font::Face;
 
-/// Least relative luminance of a band: black letters stand out from it at 12 : 1.
-const LIGHT: f64 = 0.55;
+/// Least relative luminance of a band: black letters stand out from it at 8 : 1.
+const LIGHT: f64 = 0.36;
 /// What is seen of the inside is so much darker.
 const INSIDE: f64 = 0.86;
 /// Half the height of the ellipse of an opening as a share of its width, and most and least of it, mm.
@@ -110,7 +110,7 @@ pub(super) fn opening(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     }
     let half = (SQUASH * 2.0 * edge.x).clamp(HALF_HIGH.0, HALF_HIGH.1);
     let ellipse = Ellipse::new(Point::new(0.0, edge.y), Vec2::new(edge.x, half), 0.0);
-    let stroke = Stroke { width: sheet.style.narrow, ink: Ink::BLACK, ends: Ends::Round, dashes: Vec::new() };
+    let stroke = Stroke { width: sheet.style.wide, ink: Ink::BLACK, ends: Ends::Round, dashes: Vec::new() };
     let mut corners = Vec::new();
     kurbo::flatten(ellipse.path_elements(CURVE), 0.1, |element| corners.extend(element.end_point()));
     let path = ellipse.to_path(CURVE);
