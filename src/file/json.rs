@@ -240,7 +240,7 @@ fn part<'a>(size: &SizePlan, part: &'a PartPlan) -> PartJson<'a> {
         growth_used: tidy(part.growth_used, 3),
         worst_mm: mm(part.worst),
         stacked: stacking.most.map(|(round, share)| StackedJson { round, share: tidy(share, 3) }),
-        corners: stacking.polygon.map(|polygon| CornersJson {
+        corners: stacking.polygon.filter(|polygon| polygon.last == part.last).map(|polygon| CornersJson {
             corners: polygon.corners,
             across_flats_mm: mm(polygon.across_flats),
             across_corners_mm: mm(polygon.across_corners),

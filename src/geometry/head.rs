@@ -85,6 +85,16 @@ impl HeadForm {
         (r - widest * share.max(NECK), [1.0, steep])
     }
 
+    /// The point itself where it lies outside the form, else the one next to it on its surface; (r, z) in mm.
+    pub fn clear(self, [r, z]: [f64; 2]) -> [f64; 2] {
+        let (outside, [out, down]) = self.outside([r, z]);
+        if outside >= 0.0 {
+            return [r, z];
+        }
+        // Below the widest level the way out is level, as far as it is wide there.
+        if z > self.widest() { [r - outside, z] } else { [r - outside * out, z - outside * down] }
+    }
+
     /// What a tape over the head reads from its top down to a level.
     pub fn tape_to(self, level: f64) -> Mm {
         let widest = self.widest();
@@ -182,6 +192,16 @@ mod tests {
         let (third, four) = (head.level_at(Mm::new(560.0 / 3.0)), head.level_at(Mm::new(224.0)));
         assert!(top < third && third < lobe, "{top} {third} {lobe}");
         assert!(four > lobe, "{four} {lobe}");
+    }
+
+    #[test]
+    fn what_lies_inside_is_moved_to_the_surface() {
+        let head = HeadForm::of(Mm::new(560.0));
+        for (r, z) in [(10.0, 3.0), (80.0, 60.0), (85.0, 100.0), (60.0, 190.0)] {
+            let [out, at] = head.clear([r, z]);
+            assert!((out - head.radius_at(at)).abs() < 1e-9 && out > r, "{r} {z}: {out} {at}");
+        }
+        assert_eq!(head.clear([100.0, 100.0]), [100.0, 100.0]);
     }
 
     #[test]

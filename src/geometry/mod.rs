@@ -7,6 +7,7 @@ pub mod mesh;
 pub mod piece;
 pub mod rings;
 
+mod corners;
 mod head;
 mod shape;
 pub mod sideview;

@@ -3,6 +3,7 @@
 use kurbo::Point;
 
 use super::SideShape;
+use super::corners::{Cornered, cornered};
 use crate::craft::{Build, Loops};
 use crate::plan::{Plan, Polygon, SizePlan};
 use crate::units::{Mm, TOLERANCE, TURN};
@@ -136,10 +137,11 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
     let (top, foot) = if top.is_finite() { (top, foot) } else { (0.0, 0.0) };
     let upright = raw.iter().map(|p| Point::new(p.x, if turned { foot - p.y } else { p.y - top }));
     let mut outline: Vec<Point> = upright.collect();
-    from_corner_to_corner(plan, size, shape, &mut outline);
+    let cornered = cornered(plan, size);
+    from_corner_to_corner(&cornered, &mut outline);
     let reach = outline.iter().map(|p| p.x).fold(0.0, f64::max);
     let closed = closes(shape, reach);
-    let extents = parts(plan, size, &outline);
+    let extents = parts(plan, size, &outline, &cornered);
     let mut view = SideView {
         folds: folds(size, &outline, &extents),
         measures: Vec::new(),
@@ -168,22 +170,14 @@ fn closes(shape: &SideShape, reach: f64) -> bool {
     }
 }
 
-/// Draws out what is a polygon, whose predicted radius is that to its sides, as it is seen from corner to corner: half the
-/// way between the corners that its counts make, stretched as it is.
-fn from_corner_to_corner(plan: &Plan, size: &SizePlan, shape: &SideShape, outline: &mut [Point]) {
-    for (part, polygon) in size.parts.iter().zip(size.polygons().into_iter().flatten()) {
-        for edge in polygon.first.max(part.first) as usize..=part.last as usize {
-            let around = circumference(plan, size, edge).mm();
-            let corner = around / (2.0 * f64::from(polygon.corners) * polygon.half().sin());
-            let strain = edge.checked_sub(1).and_then(|round| shape.rounds.get(round)).map_or(0.0, |at| at.hoop_strain);
-            if let Some(point) = outline.get_mut(edge) {
-                point.x = corner * (1.0 + strain);
-            }
-        }
+/// Draws out what is a polygon, whose predicted radius is that to its sides, as it is seen from corner to corner.
+fn from_corner_to_corner(cornered: &[Cornered], outline: &mut [Point]) {
+    for (round, edge) in cornered.iter().zip(outline.iter_mut().skip(1)) {
+        edge.x *= round.points() / round.sides();
     }
 }
 
-fn parts(plan: &Plan, size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
+fn parts(plan: &Plan, size: &SizePlan, outline: &[Point], cornered: &[Cornered]) -> Vec<PartExtent> {
     let last = outline.len().saturating_sub(1);
     let extents = size.parts.iter().map(|part| {
         let from = (part.first.saturating_sub(1) as usize).min(last);
@@ -193,7 +187,9 @@ fn parts(plan: &Plan, size: &SizePlan, outline: &[Point]) -> Vec<PartExtent> {
         let rise = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.y - a.y).abs());
         let out = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.x - a.x).abs());
         let around = circumference(plan, size, to);
-        let polygon = size.stacking(part).polygon;
+        // Where even rounds go on after the corners, its end may be round again.
+        let ends = to.checked_sub(1).and_then(|round| cornered.get(round)).is_some_and(|round| round.shows());
+        let polygon = size.stacking(part).polygon.filter(|_| ends);
         PartExtent {
             name: part.name.clone(),
             from,
@@ -326,7 +322,9 @@ impl SideView {
         let ends = |part: Option<&PartExtent>| part.map(|part| self.edge(part).unwrap_or_default());
         // Of two edges with the same stitches one may be drawn in by what it meets: to the tape they are one.
         let counted = own.zip(next).is_some_and(|(own, next)| own.around == next.around);
-        let again = counted || ends(own).zip(ends(next)).is_some_and(|(own, next)| self.alike(own, next));
+        // A polygon that goes over into a round is neither.
+        let fades = own.zip(next).is_some_and(|(own, next)| own.polygon.is_some() && next.polygon.is_none());
+        let again = !fades && (counted || ends(own).zip(ends(next)).is_some_and(|(own, next)| self.alike(own, next)));
         self.is_open(index) && !again
     }
 }

@@ -9,6 +9,11 @@ const STACKED: f64 = 0.75;
 /// Fewest and most corners that show.
 const CORNERS: std::ops::RangeInclusive<u32> = 3..=12;
 
+/// Share of a polygon from which a round is one.
+const HALF: f64 = 0.5;
+/// Most even rounds at the end of a part that still are the edge of its polygon.
+const EDGE: u32 = 3;
+
 /// How the shaping of a part is stacked.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Stacking {
@@ -26,6 +31,10 @@ pub struct Polygon {
     pub corners: u32,
     /// Number of the first round that shapes in all of them: before it the piece is still round.
     pub first: u32,
+    /// Number of the last one: even rounds after it only keep its corners for a while.
+    pub last: u32,
+    /// Count of the round that its part stands on; 0 for a ring. What is round there keeps its curve beside the corners.
+    pub base: u32,
     /// Twice the radius to the sides, C / (n tan(π / n)) for a circumference C.
     pub across_flats: Mm,
     /// Twice the radius to the corners, C / (n sin(π / n)).
@@ -33,21 +42,19 @@ pub struct Polygon {
 }
 
 impl Polygon {
-    /// Radius to the sides over that of a circle of the same circumference: π / (n tan(π / n)).
-    pub fn flatness(&self) -> f64 {
-        TURN / 2.0 / (f64::from(self.corners) * self.half().tan())
+    /// How far a round of so many stitches is a polygon and no longer as round as what the part stands on: the share of
+    /// its stitches that came in at the corners.
+    pub fn share_of(&self, count: u32) -> f64 {
+        (1.0 - f64::from(self.base) / f64::from(count.max(1))).max(0.0)
     }
 
-    /// Half the angle that a side is seen under from the middle.
-    pub fn half(&self) -> Angle {
-        Angle::from_radians(TURN / 2.0 / f64::from(self.corners))
-    }
-
-    fn of(corners: u32, first: u32, around: Mm) -> Self {
+    fn of(corners: u32, (first, last): (u32, u32), base: u32, around: Mm) -> Self {
         let (n, half) = (f64::from(corners), Angle::from_radians(TURN / 2.0 / f64::from(corners)));
         Self {
             corners,
             first,
+            last,
+            base,
             across_flats: around * (1.0 / (n * half.tan())),
             across_corners: around * (1.0 / (n * half.sin())),
         }
@@ -78,14 +85,15 @@ pub fn share_stacked(below: &Round, above: &Round) -> Option<f64> {
 }
 
 impl SizePlan {
-    /// The polygons that all parts end as; nothing where any is round, which draws the others round.
-    pub fn polygons(&self) -> Option<Vec<Polygon>> {
-        self.parts.iter().map(|part| self.stacking(part).polygon).collect()
-    }
-
     /// The polygon that the size ends as, where it does.
     pub fn polygon(&self) -> Option<Polygon> {
-        self.parts.last().and_then(|part| self.stacking(part).polygon)
+        self.polygon_at(self.rounds.last()?)
+    }
+
+    /// The polygon that the part of a round ends as, where that round is one.
+    pub fn polygon_at(&self, round: &Round) -> Option<Polygon> {
+        let polygon = self.stacking(self.parts.get(round.part)?).polygon;
+        polygon.filter(|polygon| (polygon.first..=polygon.last).contains(&round.number))
     }
 
     /// How the shaping of a part is stacked.
@@ -102,9 +110,16 @@ impl SizePlan {
         let corners = shares.last().map(|(round, _)| places(round)).filter(|n| CORNERS.contains(n));
         let polygon = corners.and_then(|n| {
             let stacked = shares.iter().filter(|(round, share)| places(round) == n && *share >= STACKED).count();
-            let first = self.rounds.iter().find(|round| own(round) && round.before > 0 && places(round) == n);
-            let first = first.map_or(part.first, |round| round.number);
-            (stacked >= 2 && 2 * stacked > shares.len()).then(|| Polygon::of(n, first, part.reached))
+            let mut cornered = self.rounds.iter().filter(|round| own(round) && round.before > 0 && places(round) == n);
+            let first = cornered.next().map_or(part.first, |round| round.number);
+            let last = cornered.next_back().map_or(first, |round| round.number);
+            // Corners outlast a few even rounds at an edge; more of them are a side.
+            let last = if part.last - last <= EDGE { part.last } else { last };
+            let base = self.rounds.iter().find(|round| own(round)).map_or(0, |round| round.before);
+            let polygon = Polygon::of(n, (first, last), base, part.reached);
+            let count = self.rounds.iter().rfind(|round| own(round)).map_or(0, |round| round.after);
+            let shows = polygon.share_of(count) >= HALF;
+            (shows && stacked >= 2 && 2 * stacked > shares.len()).then_some(polygon)
         });
         Stacking { most, polygon }
     }

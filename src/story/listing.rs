@@ -224,7 +224,7 @@ fn stacking(plan: &Plan, part: &PartPlan, size: &SizePlan, text: &mut String) {
         let none = "  no shaping stands on the shaping of the round before".to_owned();
         push(text, if share > 0.0 { &line } else { &none });
     }
-    if let Some(polygon) = stacking.polygon {
+    if let Some(polygon) = stacking.polygon.filter(|polygon| polygon.last == part.last) {
         push(
             text,
             &format!(

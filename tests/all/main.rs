@@ -2,6 +2,8 @@
 
 mod common;
 
+mod corners;
+
 mod fabric;
 
 mod scenes;

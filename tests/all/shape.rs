@@ -85,6 +85,37 @@ fn the_bend_at_the_edge_of_a_tube_dies_out_as_thin_shells_do() {
     assert!((by(1.02)..by(0.98)).contains(&fall), "falls to {fall}");
 }
 
+/// Even rounds at the edge of a brim go on outward for a while: fabric turns a corner δ in a curve. Where a cone meets a
+/// tube, the corner is squeezed by δ/(4βR), and beyond it the tube is stretched by e^(−π/2) of that at most, π/(2β) further
+/// on; which follows from w″″ + 4β⁴ w = 0 on both sides with a step of the slope by δ between them (the equation of the
+/// circular tube, Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 1959, chapter 15).
+#[test]
+fn a_brim_turns_into_its_even_rounds_in_a_curve() {
+    const FINE: f64 = 0.25;
+    // One stitch in six rounds of a quarter of a millimetre: a slope of 0.49 rounds in the radius.
+    let brim = (0..400).map(|k| 480 + k / 6);
+    let mut hat = plan(
+        Kind::Basket,
+        Foundation::ChainRing(480),
+        &[piece("brim", straight(), brim), piece("even", straight(), [546; 800])],
+    );
+    for (_, gauge) in &mut hat.gauges {
+        *gauge = roundelay::units::Gauge { height: Mm::new(FINE), thick: Mm::new(4.0), ..*gauge };
+    }
+    let radius = 546.0 * W / TURN;
+    let body = shape(&hat);
+    let strain = |k: usize| TURN * body.rounds[k].radius.mm() / (546.0 * W) - 1.0;
+    let slope = Angle::of_sine(W / TURN / (6.0 * FINE)).radians();
+    let beta = 3.0_f64.sqrt().sqrt() / (radius * 4.0).sqrt();
+    let squeezed = slope / (4.0 * beta * radius);
+    let least = (400..450).map(strain).fold(0.0, f64::min);
+    let most = (400..700).map(strain).fold(0.0, f64::max);
+    assert!((-strain(400) / squeezed - 1.0).abs() < 0.1, "squeezed by {} for {squeezed}", -strain(400));
+    assert!(-least < 1.2 * squeezed, "{least}");
+    let stretched = squeezed * power(core::f64::consts::E, -TURN / 4.0);
+    assert!((most / stretched - 1.0).abs() < 0.15, "stretched by {most} for {stretched}");
+}
+
 #[test]
 fn a_cone_stands_at_its_angle() {
     // 3 stitches a round: the cosine of the angle from the horizontal is 3w/(2πh).

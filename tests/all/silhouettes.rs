@@ -4,7 +4,7 @@ use crate::common::{Adjust, design, part, size, swatch};
 use roundelay::craft::Stitch;
 use roundelay::design::{Body, Design, Part, Shape, Start, Work};
 use roundelay::geometry::{FindingKind, SideShape, predict};
-use roundelay::plan::{Plan, solve};
+use roundelay::plan::{PartPlan, Plan, solve};
 use roundelay::report::Report;
 use roundelay::units::{Angle, Mm, TURN, hypot};
 
@@ -12,6 +12,11 @@ use roundelay::units::{Angle, Mm, TURN, hypot};
 const KNEE: f64 = 35.0;
 /// Deepest dent or bump in a part that is all one shape, as a share of its radius.
 const DENT: f64 = 0.02;
+/// Most by which an edge misses its circumference more than the nearest count does, as a share of it: a hundredth is what a
+/// design that says nothing allows, and twice that at the free edge of a brim. Whole repeats are worth that to a maker;
+/// `tolerance: 0 %` asks for the nearest count.
+const EDGE: f64 = 0.01;
+const FREE_EDGE: f64 = 0.02;
 
 /// One piece and what it is called.
 struct Piece {
@@ -107,46 +112,115 @@ fn dent(points: &[(f64, f64)]) -> f64 {
     depth(1.0).min(depth(-1.0))
 }
 
+/// How a part came out.
+struct Seen {
+    piece: String,
+    part: String,
+    /// Largest angle between neighbouring rounds, in degrees; of a flat part without the last, where it is meant to fold.
+    knee: f64,
+    /// Deepest dent as a share of the radius.
+    dent: f64,
+    /// True where shaping that has fallen rises again.
+    rises: bool,
+    /// Stitches by which the last round misses its circumference more than the nearest count does.
+    edge: f64,
+    /// Most stitches that the design allows there.
+    allowed: f64,
+    /// True where a ridge is told.
+    told: bool,
+    changes: Vec<i64>,
+}
+
+/// Rounds at the end of a part that what it meets there bends: twice the length 1/β over which a bend dies out, with β =
+/// 3^¼ / √(R t) (Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 1959, chapter 15; no sideways contraction).
+fn bent(around: f64, thick: f64, height: f64) -> usize {
+    let decay = (around / TURN * thick).sqrt() / 3.0_f64.sqrt().sqrt();
+    (2.0 * decay / height).ceil() as usize
+}
+
+fn seen(piece: &Piece) -> Vec<Seen> {
+    let plan = solved(piece);
+    let size = &plan.sizes[0];
+    let shape = predict(&plan, size);
+    let told = shape.findings.iter().any(|finding| finding.kind == FindingKind::Ridges);
+    let radius = piece.around / TURN;
+    let one = |(index, part): (usize, &PartPlan)| {
+        let Body::Profile(profile) = &plan.design.parts[index].body else { panic!("{}", part.name) };
+        let (form, gauge) = (profile.shape.form(), plan.gauge(plan.design.parts[index].stitch));
+        let points = points(&shape, part.first as usize, part.last as usize);
+        // Of one shape are curves all along, and what is straight as far as it isn't bent by what it meets.
+        let ends = if form.curved { 0 } else { bent(piece.around, gauge.thick.mm(), gauge.height.mm()) };
+        let inner = points.get(ends..points.len().saturating_sub(ends)).filter(|_| !form.flat).unwrap_or_default();
+        let changes: Vec<i64> = size.rounds[part.first as usize - 1..part.last as usize]
+            .iter()
+            .map(|round| round.change())
+            .filter(|change| *change != 0)
+            .collect();
+        let late = |pair: &[i64]| if pair[0] < 0 { pair[1].abs() > pair[0].abs() } else { pair[1] > pair[0] };
+        // A ball takes away ever more towards its point.
+        let rises = changes.windows(2).any(late) && !form.closes;
+        let wished = part.target.mm() / gauge.width.mm();
+        let best = (wished - wished.round()).abs();
+        let reached = part.reached.mm() / gauge.width.mm();
+        Seen {
+            piece: piece.name.clone(),
+            part: part.name.clone(),
+            knee: if form.flat { knee(&points[..points.len() - 1]) } else { knee(&points) },
+            dent: dent(inner) / radius,
+            rises: rises || form.closes && changes.windows(2).any(|pair| pair[1] > pair[0]),
+            edge: if form.even { 0.0 } else { (reached - wished).abs() - best },
+            allowed: wished * if form.brim { FREE_EDGE } else { EDGE },
+            told,
+            changes,
+        }
+    };
+    size.parts.iter().enumerate().map(one).collect()
+}
+
+/// What the pieces are: 120 of them, four stitches in three gauges, the middle one joined and the others in a spiral. A
+/// shape with a rounded edge doesn't exist: a flat crown that goes over into a side stands for it.
 #[test]
 fn nothing_solved_has_a_knee_a_dent_or_late_growth() {
-    let (mut odd, mut knees, mut dents, mut late, mut edges) = (Vec::new(), 0.0_f64, 0.0_f64, 0, 0.0_f64);
-    let (pieces, mut ridges) = (pieces(), 0);
-    for piece in &pieces {
-        let plan = solved(piece);
-        let size = &plan.sizes[0];
-        let shape = predict(&plan, size);
-        for (index, part) in size.parts.iter().enumerate() {
-            let Body::Profile(profile) = &plan.design.parts[index].body else { continue };
-            let form = profile.shape.form();
-            let points = points(&shape, part.first as usize, part.last as usize);
-            // Where a flat top meets what comes after it, it is meant to fold.
-            let knee = if form.flat { knee(&points[..points.len() - 1]) } else { knee(&points) };
-            let told = shape.findings.iter().any(|finding| finding.kind == FindingKind::Ridges);
-            ridges += usize::from(told);
-            // Sides and brims are bent at their ends by what they meet there; of one shape are curves.
-            let dent = if form.curved { dent(&points) / (piece.around / TURN) } else { 0.0 };
-            let changes: Vec<i64> = size.rounds[part.first as usize - 1..part.last as usize]
-                .iter()
-                .map(|round| round.change())
-                .filter(|change| *change != 0)
-                .collect();
-            let rises = form.curved && changes.windows(2).any(|pair| pair[1] > pair[0]);
-            let width = plan.gauge(plan.design.parts[index].stitch).width.mm();
-            let edge = (part.reached.mm() - part.target.mm()).abs() / width;
-            (knees, dents, edges) = (knees.max(knee), dents.max(dent), edges.max(edge));
-            late += u32::from(rises);
-            if knee > KNEE && !told || dent > DENT || rises {
-                odd.push(format!(
-                    "{}, {}: knee {knee:.1}°, dent {:.1} %, edge {edge:.1} st, {changes:?}",
-                    piece.name,
-                    part.name,
-                    100.0 * dent
-                ));
-            }
+    let all: Vec<Seen> = pieces().iter().flat_map(seen).collect();
+    let mut odd = Vec::new();
+    for one in &all {
+        if one.knee > KNEE || one.told || one.dent > DENT || one.rises || one.edge > one.allowed.max(0.5) {
+            odd.push(format!(
+                "{}, {}: knee {:.1}°, dent {:.2} %, edge {:.2} st, {:?}",
+                one.piece,
+                one.part,
+                one.knee,
+                100.0 * one.dent,
+                one.edge,
+                one.changes
+            ));
         }
     }
-    println!("{} pieces: knee {knees:.1}°, dent {:.2} %, late {late}, edge {edges:.1} st", pieces.len(), 100.0 * dents);
-    // In the tallest and widest stitches a small curve has no room to turn, and says so.
-    assert!(ridges <= 4, "{ridges} ridges");
-    assert!(odd.is_empty(), "{} of {}:\n{}", odd.len(), pieces.len(), odd.join("\n"));
+    assert!(odd.is_empty(), "{} of {}:\n{}", odd.len(), all.len(), odd.join("\n"));
+}
+
+/// Prints the table of the guide: `cargo test --test all silhouettes -- --ignored --nocapture`.
+#[test]
+#[ignore = "prints a table"]
+fn the_table_of_pieces() {
+    let all: Vec<Seen> = pieces().iter().flat_map(seen).collect();
+    println!("| piece | part | knee | dent | rises | edge | rounds |\n| --- | --- | --- | --- | --- | --- | --- |");
+    for one in &all {
+        let rises = if one.rises { "yes" } else { "" };
+        let dent = 100.0 * one.dent;
+        println!(
+            "| {} | {} | {:.1}° | {dent:.2} % | {rises} | {:.2} st | {:?} |",
+            one.piece, one.part, one.knee, one.edge, one.changes
+        );
+    }
+    let within = |stitches: f64| all.iter().filter(|one| one.edge <= stitches).count();
+    let most = |of: fn(&Seen) -> f64| all.iter().map(of).fold(0.0, f64::max);
+    println!(
+        "all: knee {:.1}°, dent {:.2} %, rises {}, edge {:.2} st",
+        most(|one| one.knee),
+        100.0 * most(|one| one.dent),
+        all.iter().filter(|one| one.rises).count(),
+        most(|one| one.edge)
+    );
+    println!("edges within half a stitch of the best: {}, within one: {}, of {}", within(0.5), within(1.0), all.len());
 }

@@ -1,5 +1,7 @@
 //! Hats on heads: where they sit, how much their rounds are stretched, and what a maker is told of it.
 
+use kurbo::{BezPath, PathEl, Shape};
+use roundelay::drawing::{Item, SchematicOptions, worn};
 use roundelay::geometry::{Holds, Sits};
 use roundelay::pattern::Pattern;
 
@@ -82,4 +84,49 @@ fn a_ring_round_the_ears_has_no_crown_to_sit_on() {
                 sizes: {one: {head: 56}}\nwork: spiral\nparts:\n  - band: {start: chain ring of 106, shape: straight, depth: 9}\n";
     let pattern = Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:#?}"));
     assert_eq!(pattern.shapes[0].worn, None);
+}
+
+/// Filled and open paths of a drawing, back to front.
+fn paths(items: &[Item]) -> Vec<(bool, &BezPath)> {
+    items.iter().flat_map(of).collect()
+}
+
+fn of(item: &Item) -> Vec<(bool, &BezPath)> {
+    match item {
+        Item::Path(path) => vec![(path.fill.is_some(), &path.path)],
+        Item::Group(group) => paths(&group.items),
+        Item::Text(_) | Item::Symbol(_) => Vec::new(),
+    }
+}
+
+/// A cap of eight tall rounds: the line through them is a curve with a level top, and no part of it runs through the head.
+#[test]
+fn a_cap_of_few_rounds_is_drawn_round_the_head() {
+    let text = "title: Cap\nkind: hat\nswatch: {stitch: dc, stitches: 12, rounds: 7, width: 10, height: 9.8}\nease: -7 %\n\
+                sizes: {one: {head: 36}}\nwork: joined\nparts:\n  - crown: {start: ring, shape: flat}\n  - side: {depth: 5.6}\n";
+    let pattern = Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:#?}"));
+    let drawn = worn(&pattern.plan, 0, &pattern.shapes[0], &SchematicOptions::default()).expect("a hat");
+    let all = paths(&drawn.items);
+    let head = all.iter().rfind(|(filled, _)| *filled).expect("a head").1;
+    let hat = all.iter().filter(|(filled, _)| !filled).max_by_key(|(_, path)| path.elements().len()).expect("a hat").1;
+    let points: Vec<kurbo::Point> = hat
+        .elements()
+        .iter()
+        .filter_map(|element| match element {
+            PathEl::MoveTo(p) | PathEl::LineTo(p) => Some(*p),
+            _ => None,
+        })
+        .collect();
+    assert!(points.len() > 8 * 2 * 10, "{}", points.len());
+    for p in &points {
+        // Two hundredths of a millimetre further out it is outside.
+        let out = kurbo::Point::new(p.x + 0.02 * p.x.signum(), p.y - 0.02);
+        assert!(!head.contains(out), "{p} runs through the head");
+    }
+    // The steps beside the top are all but level, as in a circle.
+    let top = points.iter().copied().fold(points[0], |top, p| if p.y < top.y { p } else { top });
+    let near = points.iter().filter(|p| (p.x - top.x).abs() < 1.0 && p.y < top.y + 5.0);
+    for p in near {
+        assert!(p.y - top.y < 0.1, "{p} beside {top}");
+    }
 }

@@ -1,4 +1,5 @@
-//! Time to solve a design: a dome and a brim of 30, 100 and 500 rounds, the widest with some 2,000 stitches.
+//! Time to solve a design: a dome and a brim of 30, 100 and 500 rounds, the widest with some 2,000 stitches, in one size
+//! and in five together.
 
 #[path = "../all/common.rs"]
 mod common;
@@ -11,18 +12,20 @@ use roundelay::plan::solve;
 use roundelay::report::Report;
 use roundelay::units::{Angle, Mm};
 
-/// A disc, a side and a brim that share out some rounds of 3.6 mm.
-fn piece(rounds: f64) -> Design {
+/// A dome, a side and a brim that share out some rounds of 3.6 mm, in sizes a thirtieth apart.
+fn piece(rounds: f64, sizes: u32) -> Design {
     let height = 3.6;
+    let shares: Vec<f64> = (0..sizes).map(|at| 1.0 + f64::from(at) / 30.0).collect();
+    let each = |of: f64| -> Vec<Mm> { shares.iter().map(|share| Mm::new(share * of)).collect() };
     let radius = rounds * 0.5 * height;
     let around = radius * std::f64::consts::TAU;
-    let sizes = vec![size("one", around)];
-    let rise = Mm::new(radius * 0.7);
+    let names = ["XS", "S", "M", "L", "XL"];
+    let sizes = names.iter().zip(&shares).map(|(name, share)| size(name, share * around)).collect();
+    let flares = vec![Angle::from_degrees(60.0); shares.len()];
     let parts = vec![
-        part("crown", Stitch::SC, Shape::dome(vec![Mm::new(around)], vec![rise])).ringed(),
-        part("side", Stitch::SC, Shape::straight(vec![Mm::new(rounds * 0.1 * height)])),
-        part("brim", Stitch::SC, Shape::flare(vec![Mm::new(rounds * 0.45 * height)], vec![Angle::from_degrees(60.0)]))
-            .settling(2),
+        part("crown", Stitch::SC, Shape::dome(each(around), each(radius * 0.7))).ringed(),
+        part("side", Stitch::SC, Shape::straight(each(rounds * 0.1 * height))),
+        part("brim", Stitch::SC, Shape::flare(each(rounds * 0.45 * height), flares)).settling(2),
     ];
     design(swatch(Stitch::SC, 100.0 / 3.9, 100.0 / height), sizes, parts)
 }
@@ -32,12 +35,14 @@ fn bench(criterion: &mut Criterion) {
     group.sample_size(10);
     for prefer in [Preference::Easy, Preference::Balanced, Preference::Close] {
         for rounds in [30_u32, 100, 500] {
-            let mut piece = piece(f64::from(rounds));
-            piece.prefer = prefer;
-            let name = BenchmarkId::new(format!("{prefer:?}"), rounds);
-            group.bench_with_input(name, &piece, |bencher, piece| {
-                bencher.iter(|| solve(piece, &mut Report::new()));
-            });
+            for (sizes, of) in [(1, ""), (5, " in five sizes")] {
+                let mut piece = piece(f64::from(rounds), sizes);
+                piece.prefer = prefer;
+                let name = BenchmarkId::new(format!("{prefer:?}{of}"), rounds);
+                group.bench_with_input(name, &piece, |bencher, piece| {
+                    bencher.iter(|| solve(piece, &mut Report::new()));
+                });
+            }
         }
     }
     group.finish();

@@ -13,8 +13,9 @@ const HALF: f64 = 0.55;
 
 /// The marks: one each where the last round that shapes in all corners does so. None for a single repeat, which has one.
 pub(super) fn draw(scene: &Scene<'_>) -> Option<Item> {
-    let corners = scene.size.polygon().filter(|_| scene.share.is_none())?.corners;
     let outer = scene.rings.rings.last()?;
+    let ends = scene.round_of(outer.row).filter(|_| scene.share.is_none())?;
+    let corners = scene.size.polygon_at(ends)?.corners;
     let places = scene.rings.rings.iter().rev().find_map(|ring| {
         let round = scene.round_of(ring.row)?;
         let (mut made, mut places) = (0_usize, Vec::new());

@@ -63,7 +63,7 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, options: &ChartOptions, 
             ],
         ));
     }
-    if let Some(polygon) = size.polygon() {
+    if let Some(polygon) = rounds.last().and_then(|last| size.polygon_at(last)) {
         said.push(words.with("chart-corners", &[("count", Arg::Count(polygon.corners))]) + ".");
     }
     if options.view == ChartView::Sector && repeats(size) > 1 {

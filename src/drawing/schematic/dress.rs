@@ -3,7 +3,8 @@
 use kurbo::{BezPath, Circle, Ellipse, Point, Shape, Vec2};
 
 use super::sheet::Sheet;
-use super::side::{mirror, sharp, smooth};
+use super::side::{STEPS, mirror, sharp};
+use super::smooth::smooth;
 use super::{Scene, Sized};
 use crate::craft::Round;
 use crate::drawing::palette::tint;
@@ -86,7 +87,7 @@ pub(super) fn bands(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     if size.view.lies_flat() {
         return;
     }
-    let right = smooth(&scene.right(size), &sharp(size));
+    let right = smooth(&scene.right(size), &sharp(size), STEPS);
     let bands = bands_of(scene, size);
     let last = bands.len().saturating_sub(1);
     for (index, band) in bands.iter().enumerate() {
@@ -96,9 +97,6 @@ pub(super) fn bands(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
         sheet.path(fill(around(own, 0.0), band.ink), &edge);
     }
 }
-
-/// Steps of a smooth way from one round to the next.
-const STEPS: usize = 4;
 
 /// The opening at the top or the foot, a little from above or from below.
 pub(super) fn opening(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
@@ -189,7 +187,7 @@ fn silhouette(scene: &Scene<'_>, size: &Sized<'_>, (foot, scale, flat): (Point, 
         return;
     }
     let place = |at: &Point| Point::new(foot.x + at.x * scale, foot.y + (at.y - size.view.tall) * scale);
-    let right: Vec<Point> = smooth(&size.view.outline.iter().map(place).collect::<Vec<_>>(), &sharp(size));
+    let right: Vec<Point> = smooth(&size.view.outline.iter().map(place).collect::<Vec<_>>(), &sharp(size), STEPS);
     for band in &bands {
         let own = right.get(STEPS * band.from..=STEPS * band.to).unwrap_or_default();
         sheet.path(fill(around(own, foot.x), band.ink), &[]);

@@ -10,6 +10,7 @@ mod head;
 mod place;
 mod sheet;
 mod side;
+mod smooth;
 mod table;
 mod telling;
 mod top;

@@ -1,14 +1,18 @@
 //! The side view: outlines, folds, centre line, part names and dimensions.
 
-use kurbo::{CubicBez, ParamCurve, Point, Vec2};
+use kurbo::{Point, Vec2};
 
 use super::dimension::Dimension;
 use super::sheet::Sheet;
+use super::smooth::smooth;
 use super::table::Shown;
 use super::{Scene, Sized, dress, head, place};
 use crate::drawing::Ink;
 use crate::geometry::sideview::{Measure, MeasureKind};
 use crate::units::{EPSILON, TOLERANCE};
+
+/// Steps from one round to the next in which outlines are drawn.
+pub(super) const STEPS: usize = 4;
 
 /// Draws the side view with its axis at x = 0. Gives whether most dimensions found their line.
 pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet) -> bool {
@@ -50,7 +54,11 @@ pub(super) fn mirror(point: Point) -> Point {
 
 /// The whole outline, closed by the line on which the piece ends.
 pub(super) fn outline(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
-    let right = smooth(&scene.right(size), &sharp(size));
+    closed(&smooth(&scene.right(size), &sharp(size), STEPS), sheet);
+}
+
+/// The outline whose right half, on paper, is this.
+pub(super) fn closed(right: &[Point], sheet: &mut Sheet) {
     let mut around: Vec<Point> = right.iter().rev().copied().map(mirror).collect();
     around.extend(right.iter().skip(usize::from(right.first().is_some_and(|p| p.x < EPSILON))));
     around.extend(around.first().copied());
@@ -61,38 +69,6 @@ pub(super) fn outline(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
 pub(super) fn sharp(size: &Sized<'_>) -> Vec<bool> {
     let folds_sharply = size.view.folds.iter().filter(|fold| fold.sharp);
     size.view.outline.iter().map(|at| folds_sharply.clone().any(|fold| fold.at == *at)).collect()
-}
-
-/// A smooth way through points, four steps from each to the next, with corners where it is sharp: cubic arcs whose
-/// tangents are those of the parabola through three neighbours, so that uneven heights of rounds don't make it swing.
-pub(super) fn smooth(points: &[Point], sharp: &[bool]) -> Vec<Point> {
-    let last = points.len().saturating_sub(1);
-    let mut way: Vec<Point> = points.first().copied().into_iter().collect();
-    for i in 0..last {
-        let length = (points[i + 1] - points[i]).hypot() / 3.0;
-        let arc = CubicBez::new(
-            points[i],
-            points[i] + tangent(points, sharp, i, i + 1) * length,
-            points[i + 1] - tangent(points, sharp, i + 1, i) * length,
-            points[i + 1],
-        );
-        way.extend((1..=4).map(|step| arc.eval(f64::from(step) / 4.0)));
-    }
-    way
-}
-
-/// Direction of the way at point `i`: that of the piece to its neighbour `other` at an end or a corner.
-fn tangent(points: &[Point], sharp: &[bool], i: usize, other: usize) -> Vec2 {
-    if i == 0 || i + 1 == points.len() || sharp.get(i) == Some(&true) {
-        return slope(points[i.min(other)], points[i.max(other)]);
-    }
-    let (before, after) = ((points[i] - points[i - 1]).hypot(), (points[i + 1] - points[i]).hypot());
-    let mixed = slope(points[i - 1], points[i]) * after + slope(points[i], points[i + 1]) * before;
-    mixed / (before + after).max(TOLERANCE)
-}
-
-fn slope(from: Point, to: Point) -> Vec2 {
-    (to - from) / (to - from).hypot().max(TOLERANCE)
 }
 
 /// Where parts end and the fabric folds.

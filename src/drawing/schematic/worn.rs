@@ -6,7 +6,8 @@ use std::collections::BTreeMap;
 use kurbo::{BezPath, Ellipse, Point, Rect, Shape, Size, Vec2};
 
 use super::sheet::Sheet;
-use super::side::{mirror, outline};
+use super::side::{closed, mirror, sharp};
+use super::smooth::smooth;
 use super::table::wrapped;
 use super::{SCALES, Scene, SchematicOptions, Sized, fits};
 use crate::drawing::{Anchor, CURVE, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
@@ -25,6 +26,8 @@ const NECK_END: f64 = 0.42;
 const EAR_OUT: f64 = 0.03;
 /// Steps in which the head's outline is drawn.
 const STEPS: u32 = 96;
+/// Steps from one round to the next in which the hat's outline is drawn: fine enough to lie on the head between them.
+const HAT_STEPS: usize = 12;
 
 /// Draws one size of a hat as worn, at the largest scale that fits; nothing for what isn't worn.
 pub fn worn(plan: &Plan, size: usize, shape: &SideShape, options: &SchematicOptions) -> Option<Drawing> {
@@ -87,7 +90,7 @@ fn draw(scene: &Scene<'_>, on: &Worn, down: f64) -> Sheet {
     let mut sheet = Sheet::new(scene.options);
     let Some(size) = scene.sizes.first() else { return sheet };
     head(scene, on, down, &mut sheet);
-    outline(scene, size, &mut sheet);
+    closed(&hat(scene, size, on, down), &mut sheet);
     let reach = size.view.reach.max(on.head.widest() * 1.2) * scene.scale;
     let narrow = sheet.style.narrow;
     let mut lowest = f64::NEG_INFINITY;
@@ -120,6 +123,15 @@ fn draw(scene: &Scene<'_>, on: &Worn, down: f64) -> Sheet {
         y += line;
     }
     sheet
+}
+
+/// Right half of the hat on paper. Its rounds lie on the head or outside it; so does the curve through them.
+fn hat(scene: &Scene<'_>, size: &Sized<'_>, on: &Worn, down: f64) -> Vec<Point> {
+    let clear = |p: Point| {
+        let [r, z] = on.head.clear([p.x / scene.scale, p.y / scene.scale - down]);
+        Point::new(r * scene.scale, (z + down) * scene.scale)
+    };
+    smooth(&scene.right(size), &sharp(size), HAT_STEPS).into_iter().map(clear).collect()
 }
 
 /// The head form with its ears, down to the neck.

@@ -29,7 +29,7 @@ pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
     let x = newton::shape(&rest);
     let rounds = rounds_at(&rest, &x);
     let findings = findings::findings(size, &rest, &rounds);
-    let worn = worn::wear(plan, size, &rest, &x);
+    let worn = worn::wear(plan, size, &x);
     let mut shape = SideShape { start: Mm::new(rest.start), rounds, findings, worn };
     let ridges = ridges::ridges(plan, size, &shape);
     shape.findings.extend(ridges);

@@ -1,9 +1,10 @@
 //! The fabric at rest: what every round would measure if nothing pulled at it.
 
+use super::super::corners::{Cornered, cornered};
 use super::findings::{FEW, SHOWS};
 use crate::craft::{Build, Foundation, Loops, Round, Stitch};
 use crate::design::Body;
-use crate::plan::{Plan, Polygon, SizePlan};
+use crate::plan::{Plan, SizePlan};
 use crate::units::{Mm, TURN};
 
 /// A piece of fabric at rest. Lengths in mm.
@@ -51,22 +52,28 @@ impl RestRound {
 }
 
 impl Rest {
-    /// Reads a size of a plan.
+    /// Reads a size of a plan. Of a polygon the radius meant is that to its sides, which goes with its rounds as that of a
+    /// circle does.
     pub(in crate::geometry) fn of(plan: &Plan, size: &SizePlan) -> Self {
+        Self::read(plan, size, &cornered(plan, size))
+    }
+
+    /// The same on a head, which rounds whatever is shaped in corners.
+    pub(super) fn on_a_head(plan: &Plan, size: &SizePlan) -> Self {
+        Self::read(plan, size, &[])
+    }
+
+    fn read(plan: &Plan, size: &SizePlan, cornered: &[Cornered]) -> Self {
         let start = match size.foundation {
             Foundation::ChainRing(chains) => sane(plan.gauge(Stitch::CH).width) * f64::from(chains) / TURN,
             Foundation::Ring | Foundation::Chain(_) => 0.0,
         };
-        // Of a polygon the radius meant is that to its sides, which goes with its rounds as that of a circle does.
-        let polygons = size.polygons().unwrap_or_default();
         let mut rises = false;
         let mut rounds = Vec::with_capacity(size.rounds.len());
-        for round in &size.rounds {
+        for (index, round) in size.rounds.iter().enumerate() {
             rises = rising(plan, size, round).unwrap_or(rises);
             let mut measured = at_rest(plan, round);
-            let cornered = polygons.get(round.part).filter(|polygon| round.number >= polygon.first);
-            let flatness = cornered.map_or(1.0, Polygon::flatness);
-            let sides = measured.around * flatness;
+            let sides = measured.around * cornered.get(index).map_or(1.0, |round| round.sides());
             // What should lie flat does as far as its sides give way: they bow out between corners that are short of
             // stitches.
             let flat = rounds.last().map_or(start, RestRound::radius) + measured.height;

@@ -21,11 +21,12 @@ const PINCHES: f64 = 0.14;
 
 /// How a hat whose own shape is `own` sits on its head, drawn on until its crown touches; nothing for what isn't worn, has no
 /// crown or no head.
-pub(super) fn wear(plan: &Plan, size: &SizePlan, rest: &Rest, own: &[f64]) -> Option<Worn> {
+pub(super) fn wear(plan: &Plan, size: &SizePlan, own: &[f64]) -> Option<Worn> {
     let (edge, head) = plan.edge(size).zip(size.head)?;
     let (edge, head) = (edge.checked_sub(1)? as usize, HeadForm::of(head));
-    let rounds = rounds_at(rest, &newton::worn(rest, own, head, edge));
-    let (tightest, grip) = tightest(rest, &rounds, head, edge);
+    let rest = Rest::on_a_head(plan, size);
+    let rounds = rounds_at(&rest, &newton::worn(&rest, own, head, edge));
+    let (tightest, grip) = tightest(&rest, &rounds, head, edge);
     let tape = head.tape_to(rounds.get(edge)?.height.mm());
     Some(Worn { head, rounds, edge, tape, grip, tightest })
 }
