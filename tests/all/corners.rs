@@ -56,7 +56,7 @@ fn corners_fade_down_a_side_as_they_do_in_the_mesh() {
         // Thick fabric rounds the corners of the crown itself off a little: what counts is how they go from there.
         for (k, (drawn, mesh)) in view.iter().zip(&mesh).enumerate().skip(crown) {
             let mesh = mesh / in_the_crown;
-            assert!((drawn - mesh).abs() < 0.2, "{corners} corners, round {}: {drawn:.2}, mesh {mesh:.2}", k + 1);
+            assert!((drawn - mesh).abs() < 0.25, "{corners} corners, round {}: {drawn:.2}, mesh {mesh:.2}", k + 1);
         }
         assert!(view[crown - 1] > 0.99, "{view:?}");
         let falls = view.windows(2).skip(crown - 1).all(|pair| pair[1] < pair[0] + 1e-9);
