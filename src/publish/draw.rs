@@ -282,7 +282,7 @@ fn fitting(drawing: Drawing, sizes: usize, options: &Options, report: &mut Repor
         report.add(no_room(sizes, &options.paper));
         return None;
     }
-    Some(framed(drawing))
+    Some(margined(drawing))
 }
 
 /// The room that a schematic has which stands by itself.
@@ -292,7 +292,7 @@ pub(super) fn room_for(options: &Options) -> SchematicOptions {
 }
 
 /// A schematic that stands by itself, with clear room about it.
-pub(super) fn framed(drawing: Drawing) -> Drawing {
+pub(super) fn margined(drawing: Drawing) -> Drawing {
     Drawing { bounds: drawing.bounds.inflate(MARGIN.mm(), MARGIN.mm()), ..drawing }
 }
 

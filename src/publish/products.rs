@@ -4,7 +4,7 @@ use std::sync::{Arc, OnceLock};
 
 use rayon::prelude::*;
 
-use super::draw::{framed, room_for};
+use super::draw::{margined, room_for};
 use super::names::size_names;
 use super::pictures::{self, Spaces, large, middle, narrow_key, table_picture, untold, wall_picture, wall_sheet};
 use super::rows::Row;
@@ -247,7 +247,7 @@ fn named(job: &Job<'_>) -> Vec<(String, Arc<Drawing>)> {
     let mut named = Vec::new();
     for (index, name) in job.sizes.iter().enumerate() {
         let chart = pictures.charts.get(index).map(|(drawing, _)| drawing.clone());
-        let side = shapes.get(index..=index).map(|shape| Arc::new(framed(schematic(plan, &[index], shape, &room))));
+        let side = shapes.get(index..=index).map(|shape| Arc::new(margined(schematic(plan, &[index], shape, &room))));
         let table = table_picture(plan, index, shapes, options).map(Arc::new);
         let of_size = [("chart", chart), ("schematic", side), ("table", table)];
         named.extend(of_size.into_iter().filter_map(|(kind, drawing)| Some((format!("{name}-{kind}"), drawing?))));
