@@ -7,11 +7,12 @@ use crate::page::{Options, Paper};
 use crate::pattern::{Beside, Pattern};
 use crate::report::{Report, Severity};
 
-/// A small disc of written rounds in two parts.
+/// A small disc of written rounds in two parts and two colours.
 fn disc() -> Pattern {
-    let rounds = "Pebble mat\nMiddle\nRnd 1: 6 sc in ring (6)\nRnd 2: 2 sc in each st around (12)\n\
-        Edge\nRnd 3: [sc, inc] 6 times (18)\nRnd 4: [2 sc, inc] 6 times (24)\n";
-    let swatch = b"swatch: {stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}\n";
+    let rounds = "Pebble mat\nMiddle\nRnd 1: with sand, 6 sc in ring (6)\nRnd 2: 2 sc in each st around (12)\n\
+        Edge\nRnd 3: with tide, [sc, inc] 6 times (18)\nRnd 4: [2 sc, inc] 6 times (24)\n";
+    let swatch = b"swatch: {stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}\n\
+        yarn: {colours: {sand: '#d3bd8f', tide: '#2f6f8f'}}\n";
     Pattern::read_rounds(rounds.as_bytes(), Some(Beside { name: "swatch", bytes: swatch })).unwrap()
 }
 
