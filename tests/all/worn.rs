@@ -114,7 +114,7 @@ fn a_cap_of_few_rounds_is_drawn_round_the_head() {
         .iter()
         .filter_map(|element| match element {
             PathEl::MoveTo(p) | PathEl::LineTo(p) => Some(*p),
-            _ => None,
+            PathEl::QuadTo(..) | PathEl::CurveTo(..) | PathEl::ClosePath => None,
         })
         .collect();
     assert!(points.len() > 8 * 2 * 10, "{}", points.len());
