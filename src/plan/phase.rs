@@ -5,7 +5,7 @@
 //!
 //! demerit = 4 · (share of its shaping that stands on the last shaped round's shaping, where that is the round below)
 //! \+ Σⱼ 2⁻ʲ · (nearness to the shaping of the j-th shaped round before, 0 halfway between, 1 on top of it)
-//! \+ 2 · Σⱼ (the same, but 0 from a quarter between), in a round so large that corners would show
+//! \+ 2 · Σⱼ (the same, but 0 from a quarter between), in a flat round so large that corners would show
 //! \+ what the longer instruction costs
 //!
 //! Turning every second round by half a repeat is the trade's way, and makes a polygon of twice as many corners as there
@@ -44,6 +44,8 @@ pub(super) struct Manner {
     pub(super) shaping: Shaping,
     /// Weighs the length of the instruction.
     pub(super) prefer: Preference,
+    /// True where the piece lies flat, so that corners would show.
+    pub(super) flat: bool,
     /// True where a turning chain stands for the first stitch.
     pub(super) chain_counts: bool,
 }
@@ -119,7 +121,7 @@ impl Memory {
         // Runs differ by at most one, so that turning by more than the longest comes to a turn that was tried.
         let repeat = length.div_ceil(change.max(1));
         for offset in 0..repeat {
-            let demerit = self.demerit(&even, offset) + manner.price(offset, repeat);
+            let demerit = self.demerit(&even, offset, manner.flat) + manner.price(offset, repeat);
             // The first of equals, which begins soonest: rounding must not choose between them.
             if demerit + EPSILON < best.0 {
                 best = (demerit, offset);
@@ -128,13 +130,13 @@ impl Memory {
         even.turned(best.1)
     }
 
-    fn demerit(&self, pattern: &Pattern, offset: u32) -> f64 {
+    fn demerit(&self, pattern: &Pattern, offset: u32, flat: bool) -> f64 {
         let turned = pattern.turned(offset);
         let taken = turned.taken();
         let on = taken.iter().filter(|stitch| self.made.get(**stitch as usize).is_some_and(|made| *made)).count();
         let mut demerit = STACKED * on as f64 / taken.len().max(1) as f64;
         let (turns, mut weight) = (turned.turns(), 1.0);
-        let in_line = if bulge(turned.length, turns.len()) > SHOWS { IN_LINE } else { 0.0 };
+        let in_line = if flat && bulge(turned.length, turns.len()) > SHOWS { IN_LINE } else { 0.0 };
         for before in &self.turns {
             weight /= 2.0;
             demerit += weight * nearness(&turns, before, 0.5) + in_line * nearness(&turns, before, 0.25);
