@@ -97,6 +97,7 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
     for clause in clauses {
         match clause {
             Clause::Do(items) => collector.items.extend(items),
+            Clause::SkipFirst(item) => collector.items.push(item),
             Clause::Star => collector.star(),
             Clause::Again(times, other, star) => {
                 if !collector.again(times, (other, star), Place::default()) {
@@ -290,8 +291,8 @@ impl<'r> Builder<'r> {
 
     /// A chain after the join begins the next round.
     fn lead(&mut self, chains: u32, place: Place) {
-        let (counts, stitch, loops, included) = (None, None, Loops::Both, false);
-        self.round.leads = Some(Turning { chains, counts, stitch, loops, included, place });
+        let (counts, stitch, loops, included, skips) = (None, None, Loops::Both, false, false);
+        self.round.leads = Some(Turning { chains, counts, stitch, loops, included, skips, place });
     }
 
     /// True once there is something to do.
@@ -311,6 +312,10 @@ impl<'r> Builder<'r> {
     pub(crate) fn add(&mut self, clause: Clause, place: Place) {
         match clause {
             Clause::Do(items) => self.work(items, place),
+            Clause::SkipFirst(item) => match &mut self.round.begin {
+                Some(begin) if self.collector.items.is_empty() => begin.skips = true,
+                _ => self.work(vec![item], place),
+            },
             Clause::Ending => self.ending = Some(self.collector.items.len()),
             Clause::Ahead(times) => self.ahead = Some((self.collector.items.len(), times)),
             Clause::FromHook(nth, items) if self.has_work() && self.collector.picot(nth, &items) => {}
@@ -419,6 +424,22 @@ impl<'r> Builder<'r> {
     }
 
     fn work(&mut self, items: Vec<Item>, place: Place) {
+        // `(ch 3, 2 dc, ch 2, 3 dc) in same sp`: the round begins with the chain.
+        if let [Item { act: Act::Same { made: Made::Mixed(runs), space }, .. }] = &items[..]
+            && let [(Stitch::CH, chains), rest @ ..] = &runs[..]
+            && *chains > 1
+            && self.round.begin.is_none()
+            && self.only_slips()
+        {
+            let made = match rest {
+                [(stitch, count)] => Made::Same(*stitch, *count),
+                _ => Made::Mixed(rest.into()),
+            };
+            let chain = Item { act: Act::Run(Op::chains(*chains), Times::Exactly(1)), place };
+            let rest = Item { act: Act::Same { made, space: *space }, place };
+            self.work(vec![chain], place);
+            return self.work(vec![rest], place);
+        }
         // `sc around, inc in every 4th st` is one round, not two.
         if let [Item { act: Act::Repeat(_, Times::Around { .. }), .. }] = items[..] {
             self.plain_around();
@@ -430,8 +451,8 @@ impl<'r> Builder<'r> {
                 items[..]
         {
             self.round.slipped = std::mem::take(&mut self.collector.items);
-            let (counts, stitch, loops, included) = (None, None, self.loops, false);
-            self.round.begin = Some(Turning { chains, counts, stitch, loops, included, place });
+            let (counts, stitch, loops, included, skips) = (None, None, self.loops, false, false);
+            self.round.begin = Some(Turning { chains, counts, stitch, loops, included, skips, place });
             return;
         }
         if self.round.joined == Some(true)

@@ -272,10 +272,13 @@ pub(super) fn guess(tokens: &[Token]) -> Guess {
     /// Fewer words than this tell nothing.
     const FEW: usize = 12;
     let words = tokens.iter().filter_map(Token::word);
+    let mut known: BTreeMap<&str, bool> = BTreeMap::new();
     let (mut all, mut english) = (0_usize, 0_usize);
     for word in words {
         all += 1;
-        english += usize::from(is_word(word) || word.ends_with("tog"));
+        // Looked up once for each word, however often it comes.
+        let own = *known.entry(word).or_insert_with(|| is_word(word) || word.ends_with("tog"));
+        english += usize::from(own);
     }
     if english * 10 >= all * 6 {
         return Guess::English;

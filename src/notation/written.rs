@@ -76,6 +76,8 @@ pub struct Turning {
     pub loops: Loops,
     /// True where the first item is the whole operation that the chain begins.
     pub included: bool,
+    /// True where the first stitch is passed over after it: it stands on that one where it counts.
+    pub skips: bool,
     /// Where it stands.
     pub place: Place,
 }

@@ -27,10 +27,15 @@ pub(super) fn joining(input: &mut Input<'_>) -> Res<Clause> {
             .value(true),
     ));
     let closes = closes_chain(input);
+    let amid = input.previous_tokens().any(|token| matches!(token.kind, Kind::Sign('*') | Kind::Open(_)));
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
     let sure = lead.parse_next(input)?;
     // `ch 3, sl st in top of last sc made`: a picot.
-    if !sure && closes && opt(last_made).parse_next(input)?.is_some() {
+    let closed = |input: &mut Input<'_>| match amid {
+        true => alt((last_made, first_chain)).parse_next(input),
+        false => last_made(input),
+    };
+    if !sure && closes && opt(closed).parse_next(input)?.is_some() {
         let slip = Act::Run(Op::plain(Stitch::SL_ST), Times::Exactly(1));
         return Ok(Clause::FromHook(0, vec![item(slip, start, input)]));
     }
@@ -77,6 +82,12 @@ fn last_made(input: &mut Input<'_>) -> Res<()> {
     let last = (word(&["last", "previous"]), named, opt(word(&["made", "worked"]))).void();
     let just = (alt((stitches_word, stitch.void())), word(&["just"]), word(&["made", "worked"])).void();
     (articles, top, alt((last, just))).void().parse_next(input)
+}
+
+/// `first ch`, amid a repeat the first of the chains that stand before.
+fn first_chain(input: &mut Input<'_>) -> Res<()> {
+    let first = (articles, ordinal.verify(|nth| *nth == 1), word(&["ch", "chain"]), opt(word(&["made"])));
+    (first, peek(super::stops)).void().parse_next(input)
 }
 
 /// `first ch-2 sp` and nothing more: its chains, 0 where they aren't told.

@@ -93,6 +93,8 @@ type Res<T> = Result<T, ()>;
 pub(crate) enum Clause {
     /// Things to do.
     Do(Vec<Item>),
+    /// Passes over the first stitch, on which the chain before it stands where that counts.
+    SkipFirst(Item),
     /// Stitches in the k-th chain from the hook: k, and them with what follows.
     FromHook(u32, Vec<Item>),
     /// One or two asterisks.
@@ -529,7 +531,7 @@ pub(crate) fn paused(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     if depth > 0 && found == Clause::Aside {
         input.state.asides.borrow_mut().push((start, input.eof_offset()));
     }
-    if matches!(found, Clause::Do(_) | Clause::FromHook(..)) {
+    if matches!(found, Clause::Do(_) | Clause::FromHook(..) | Clause::SkipFirst(_)) {
         // `24 sc total` is 24 in all.
         opt((opt(word(&["in"])), word(&["total", "altogether"]))).parse_next(input)?;
         pause(input)?;

@@ -287,14 +287,19 @@ pub(super) fn item(act: Act, start: Place, input: &Input<'_>) -> Item {
 
 pub(super) fn skip(input: &mut Input<'_>) -> Res<Clause> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
-    let which = opt(word(&["next", "first", "last", "following", "foll"]));
-    let lead = (word(&["sk", "skip", "miss", "skipping", "missing"]), articles, which);
-    let (_, number, unit) = (lead, how_many, opt(unit)).parse_next(input)?;
+    let which =
+        alt((ordinal.verify(|nth| *nth == 1).value(true), word(&["next", "last", "following", "foll"]).value(false)));
+    let lead = (word(&["sk", "skip", "miss", "skipping", "missing"]), articles, opt(which));
+    let ((.., first), number, unit) = (lead, how_many, opt(unit)).parse_next(input)?;
+    let first = first == Some(true);
     let each = match unit {
         Some(Unit::Space(chains)) => chains.max(1),
         Some(Unit::Stitch(_)) | None => 1,
     };
     let op = Op::skip(number.unwrap_or(1).saturating_mul(each));
+    if first && op.consumed == 1 {
+        return Ok(Clause::SkipFirst(item(Act::Run(op, Times::Exactly(1)), start, input)));
+    }
     Ok(Clause::Do(vec![item(Act::Run(op, Times::Exactly(1)), start, input)]))
 }
 

@@ -94,6 +94,10 @@ impl One<'_> {
                 (Base::Stitches(_), None) => Op::plain(stitch),
             };
             let mut first = if counts && !turning.included { vec![op.under(turning.loops)] } else { Vec::new() };
+            // `ch 3, skip first st`: what doesn't count stands on nothing.
+            if turning.skips && !counts {
+                first.push(Op::skip(1));
+            }
             // Chains beyond those of the stitch are a space behind it.
             let space = turning.chains.saturating_sub(u32::from(chains));
             first.extend((space > 0).then(|| Op::chains(space).under(turning.loops)));
@@ -102,7 +106,8 @@ impl One<'_> {
         if let Some(counts) = turning.counts {
             return Some(vec![counting(counts, chains)]);
         }
-        let likely = self.likely(&turning, stitch);
+        // A tall chain beside a first stitch that is passed over stands for it.
+        let likely = self.likely(&turning, stitch) || (turning.skips && stitch.row().steps > 0);
         // One chain before single crochet never counts, unless that is said.
         let low = turning.chains == 1 && stitch.row().steps == 0;
         let mut readings = if low {
