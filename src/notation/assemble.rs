@@ -217,7 +217,7 @@ impl<'r> Builder<'r> {
         if self.trailing == Some(self.collector.items.len()) {
             let loops = self.loops;
             let items = std::mem::take(&mut self.collector.items);
-            self.collector.items = items.into_iter().map(|item| under(item, loops)).collect();
+            self.collector.items = items.into_iter().map(|item| item.under(loops)).collect();
         }
         self.round.items = self.collector.items;
         self.round.doubts = self.collector.doubts;
@@ -226,7 +226,7 @@ impl<'r> Builder<'r> {
 
     /// `sl st in next 2 ch, sc in same sp`: the slip stitches lead to where the round begins.
     fn slip_to_same(&mut self) {
-        let slips = self.collector.items.iter().take_while(|item| slips(item)).count();
+        let slips = self.collector.items.iter().take_while(|item| item.slips()).count();
         let next = self.collector.items.get(slips).map(|item| &item.act);
         if slips > 0 && self.round.begin.is_none() && matches!(next, Some(Act::Same { .. })) {
             let rest = self.collector.items.split_off(slips);
@@ -464,12 +464,12 @@ impl<'r> Builder<'r> {
             return;
         }
         let loops = self.loops;
-        self.collector.items.extend(items.into_iter().map(|item| under(item, loops)));
+        self.collector.items.extend(items.into_iter().map(|item| item.under(loops)));
     }
 
     /// True where nothing was worked yet but slip stitches into one stitch or space after another.
     fn only_slips(&self) -> bool {
-        self.collector.star.is_none() && self.collector.items.iter().all(slips)
+        self.collector.star.is_none() && self.collector.items.iter().all(Item::slips)
     }
 
     fn start_in_chain(&mut self, nth: u32, items: Vec<Item>) {
@@ -579,27 +579,4 @@ impl<'r> Builder<'r> {
         let list = list.iter().map(|(count, what)| (*what, *count)).collect();
         self.round.stated = Some(Stated { count, covers, spaces, list, place });
     }
-}
-
-/// True for slip stitches into one stitch or space after another.
-fn slips(item: &Item) -> bool {
-    match &item.act {
-        Act::Run(op, Times::Exactly(_)) if op.made == Made::Same(Stitch::SL_ST, 1) => {
-            op.into == Spot::Space || (op.into == Spot::Stitch && op.consumed == 1)
-        }
-        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
-    }
-}
-
-/// The item under other loops, all through, where it says none itself.
-fn under(item: Item, loops: Loops) -> Item {
-    if loops == Loops::Both {
-        return item;
-    }
-    let act = match item.act {
-        Act::Run(op, times) if op.loops == Loops::Both => Act::Run(op.under(loops), times),
-        Act::Repeat(body, times) => Act::Repeat(body.into_iter().map(|item| under(item, loops)).collect(), times),
-        act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act,
-    };
-    Item { act, ..item }
 }

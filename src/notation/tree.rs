@@ -1,6 +1,6 @@
 //! The small syntax tree of written rounds, as they are read.
 
-use crate::craft::{Made, Op};
+use crate::craft::{Loops, Made, Op, Spot, Stitch};
 use crate::report::Place;
 
 /// How often something is done.
@@ -47,4 +47,29 @@ pub struct Item {
     pub act: Act,
     /// Where it stands.
     pub place: Place,
+}
+
+impl Item {
+    /// True for slip stitches into one stitch or space after another.
+    pub(super) fn slips(&self) -> bool {
+        match &self.act {
+            Act::Run(op, Times::Exactly(_)) if op.made == Made::Same(Stitch::SL_ST, 1) => {
+                op.into == Spot::Space || (op.into == Spot::Stitch && op.consumed == 1)
+            }
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
+        }
+    }
+
+    /// The item under other loops, all through, where it says none itself.
+    pub(super) fn under(self, loops: Loops) -> Self {
+        if loops == Loops::Both {
+            return self;
+        }
+        let act = match self.act {
+            Act::Run(op, times) if op.loops == Loops::Both => Act::Run(op.under(loops), times),
+            Act::Repeat(body, times) => Act::Repeat(body.into_iter().map(|item| item.under(loops)).collect(), times),
+            act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act,
+        };
+        Self { act, ..self }
+    }
 }

@@ -116,11 +116,11 @@ fn every_line_that_the_reader_was_made_with_is_right() {
 
 /// Lines of each style that are right at least, in per cent. What is not right is refused: none is wrong without a word.
 const LEAST: [(&str, usize); 6] = [
-    ("hats and spirals", 80),
-    ("motifs", 72),
-    ("leaflets", 52),
-    ("UK", 83),
-    ("other languages", 40),
+    ("hats and spirals", 90),
+    ("motifs", 89),
+    ("leaflets", 72),
+    ("UK", 91),
+    ("other languages", 90),
     ("what has to be told", 100),
 ];
 
@@ -138,7 +138,8 @@ fn most_lines_that_were_never_tuned_to_are_right() {
     }
     assert_eq!(styles.len(), LEAST.len());
     for (style, least) in LEAST {
-        let (right, _, all) = styles[style];
+        let (right, wrong, all) = styles[style];
+        assert_eq!(wrong, 0, "right, wrong and all of each style: {styles:?}");
         assert!(right * 100 >= least * all, "right, wrong and all of each style: {styles:?}");
     }
 }
@@ -282,12 +283,4 @@ fn a_cure_is_held_against_the_stated_count() {
     assert!(cure("Rnd 2: (sc, inc) x 5 (16)").contains("from 12 to 16"));
     assert!(!cure("Rnd 2: (FPdc around next st, 2 sc in next st) x 5 (16)").contains("from 12"));
     assert!(!cure("Rnd 2: (sc BLO in next st, 2 sc in next st) x 5 (16)").contains("from 12"));
-}
-
-#[test]
-#[ignore]
-fn zz_what_fails() {
-    let file = std::env::var("LINES").unwrap();
-    let text = std::fs::read_to_string(file).unwrap();
-    println!("{}", failed(&lines(&text), &[Verdict::Refused, Verdict::Wrong]));
 }
