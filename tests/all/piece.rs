@@ -177,9 +177,9 @@ fn a_piece_on_its_way_is_part_of_the_finished_one_and_as_wide_as_is_told() {
             // As wide as the body is predicted; a brim holds the end of its side out by 3 % of what the counts give.
             let title = &plan.design.title.value;
             // Of what is cornered, that is the way to its sides; it lies between them and its corners.
-            let turn = |polygon: roundelay::plan::Polygon| std::f64::consts::PI / f64::from(polygon.corners);
+            let half = |polygon: roundelay::plan::Polygon| Angle::from_degrees(180.0 / f64::from(polygon.corners));
             let polygons = size.rounds.iter().filter_map(|round| size.polygon_at(round));
-            let corners = polygons.map(|polygon| 1.0 / turn(polygon).cos()).fold(1.0, f64::max);
+            let corners = polygons.map(|polygon| 1.0 / half(polygon).cos()).fold(1.0, f64::max);
             let fits = (0.98..1.02 * corners).contains(&(round / predicted));
             assert!(fits, "{title}: after {stop} {round:.1} for {predicted:.1}");
             assert!((round / told - 1.0).abs() < 0.035, "{title}: after {stop} {round:.1} for {told:.1}");
