@@ -132,7 +132,7 @@ fn check_shows_file_line_column_snippet_and_help() {
     let checked = roundelay(&["check", &file]);
     assert_eq!((status(&checked), out(&checked).as_str()), (1, ""));
     let told = err(&checked);
-    for words in ["error[unknown-field]", "design.yaml:18:1", "hok: 4.5 mm", "did you mean `hook`", "1 error"] {
+    for words in ["error[unknown-field]", "design.yaml:14:1", "hok: 4.5 mm", "did you mean `hook`", "1 error"] {
         assert!(told.contains(words), "{words}: {told}");
     }
     assert!(!told.contains('\u{1b}'), "no colours where nobody looks: {told}");

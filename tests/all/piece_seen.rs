@@ -185,7 +185,8 @@ fn widths_in_pixels_are_the_predicted_diameters() {
             let size = &plan.sizes[0];
             let polygons = size.rounds.iter().filter_map(|round| size.polygon_at(round));
             let half = polygons.map(|polygon| 180.0 / f64::from(polygon.corners)).fold(0.0, f64::max);
-            let fits = (0.99..1.01 / Angle::from_degrees(half).cos()).contains(&(got / predicted));
+            // A base whose increases are turned by quarters holds the side of the basket out by 2 %.
+            let fits = (0.99..1.025 / Angle::from_degrees(half).cos()).contains(&(got / predicted));
             assert!(!round || fits, "{:?}: {got:.2} mm of {predicted:.2} mm", design.kind);
         }
     }
