@@ -29,7 +29,7 @@ impl Solver<'_> {
         let manner = Manner {
             shaping: self.design.shaping,
             prefer: self.design.prefer,
-            flat: profile.shape.form().flat,
+            flat: self.design.kind.row().flat,
             chain_counts: matches!(begin, Begin::Chain { counts: true, .. }),
         };
         for (index, (count, colour)) in choice.counts.iter().copied().zip(colours).enumerate() {

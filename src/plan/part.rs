@@ -18,7 +18,7 @@ use crate::units::{Angle, EPSILON, Gauge, Mm, TOLERANCE, TURN};
 const FITTED_EDGE: f64 = 20.0;
 const FREE_EDGE: f64 = 2.0;
 /// Angle between neighbouring rounds from which a knee is seen in the finished piece, in degrees.
-const SHARP: f64 = 30.0;
+const SHARP: f64 = 31.0;
 /// Tolerance within a flat part, beyond what the fabric gives, as a share of the circumference.
 const FLAT: f64 = 0.0075;
 /// Smallest tolerance anywhere else, in stitches: a round can't be made to fit better than a stitch or two.

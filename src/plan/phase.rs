@@ -5,7 +5,7 @@
 //!
 //! demerit = 4 · (share of its shaping that stands on the last shaped round's shaping, where that is the round below)
 //! \+ Σⱼ 2⁻ʲ · (nearness to the shaping of the j-th shaped round before, 0 halfway between, 1 on top of it)
-//! \+ 2 · Σⱼ (the same, but 0 from a quarter between), in a flat round so large that corners would show
+//! \+ 2 · Σⱼ (the same, but 0 from a quarter between), in a flat piece, in a round so large that corners would show
 //! \+ what the longer instruction costs
 //!
 //! Turning every second round by half a repeat is the trade's way, and makes a polygon of twice as many corners as there

@@ -268,20 +268,20 @@ fn constant_ratio_growth_has_a_constant_radius() {
 #[test]
 fn balls_and_domes_have_their_area() {
     let (around, width, height) = (600.0, 4.0, 3.6);
-    // Near the middle the first rounds grow as flat fabric does and are fuller than the ball, so some per cent are allowed.
+    // Near the middle the first rounds grow as flat fabric does and are fuller than the ball, so two per cent are allowed.
     let area = |size: &SizePlan| size.rounds.iter().map(|round| f64::from(round.after)).sum::<f64>() * width * height;
     let solve = |shape: Shape| {
         let parts = vec![part("piece", Stitch::SC, shape).ringed()];
         one(&design(sized(Stitch::SC, width, height), vec![size("one", around)], parts))
     };
     let ball = solve(Shape::sphere(vec![Mm::new(around)]));
-    near(area(&ball) / (around * around / PI), 1.0, 0.025);
+    near(area(&ball) / (around * around / PI), 1.0, 0.02);
     near(ball.parts[0].length.mm() + height, around / 2.0, height / 2.0);
     let rise = vec![Mm::new(around / (2.0 * PI))];
     let dome = solve(Shape::dome(vec![Mm::new(around)], rise));
     // The counts are those of the upper edges of rounds, so half the last round is too much.
     let above = area(&dome) - around * height / 2.0;
-    near(above / (around * around / (2.0 * PI)), 1.0, 0.025);
+    near(above / (around * around / (2.0 * PI)), 1.0, 0.02);
     near(dome.parts[0].wanted_length.map_or(0.0, Mm::mm), around / 4.0, 0.001);
 }
 

@@ -81,7 +81,7 @@ pub(super) const MOST_PAIRS: u64 = 300_000_000;
 /// Tolerances that a round may be off, whether rates keep their order, and where what the design allows is held, tried
 /// one after the other.
 pub(super) const FAR: [(f64, bool, Held); 10] = [
-    (3.0, true, Held::All),
+    (2.75, true, Held::All),
     (4.0, false, Held::All),
     (4.0, true, Held::Edge),
     (2.0, true, Held::None),
