@@ -1,6 +1,7 @@
 //! `publish`: everything a maker needs, in a folder; of many designs at once, a folder for each.
 
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use clap::{Args, ValueEnum};
 use rayon::ThreadPoolBuilder;
@@ -137,19 +138,25 @@ pub(super) fn run(wish: &Publish, swatch: Option<&Swatch>) -> Outcome {
 /// A file, or one piece of written rounds in it.
 struct Job<'w> {
     file: &'w Path,
+    /// Its name and what it holds, where that had to be read to know its pieces.
+    read: Option<Arc<(String, Vec<u8>)>>,
     piece: Option<String>,
 }
 
 /// The files, and each piece of those that hold several.
-fn jobs(wish: &Publish) -> Vec<Job<'_>> {
-    let of = |file: &'_ PathBuf| {
-        let text = input::holds_rounds(&file.to_string_lossy()).then(|| input::bytes(file).ok()).flatten();
-        let text = text.and_then(|(_, bytes)| text_of(&bytes, &mut Report::new()).map(str::to_owned));
-        let names: Vec<Option<String>> =
-            text.map(|text| pieces(&text)).unwrap_or_default().into_iter().map(|piece| Some(piece.name)).collect();
-        if names.is_empty() { vec![None] } else { names }
+fn jobs<'w>(wish: &'w Publish) -> Vec<Job<'w>> {
+    let of = |file: &'w PathBuf| {
+        let rounds = input::holds_rounds(&file.to_string_lossy());
+        let read = rounds.then(|| input::bytes(file).ok()).flatten().map(Arc::new);
+        let text = read.as_ref().and_then(|read| text_of(&read.1, &mut Report::new()));
+        let mut names: Vec<_> =
+            text.map(pieces).unwrap_or_default().into_iter().map(|piece| Some(piece.name)).collect();
+        if names.is_empty() {
+            names.push(None);
+        }
+        names.into_iter().map(move |piece| Job { file, read: read.clone(), piece })
     };
-    wish.files.iter().flat_map(|file| of(file).into_iter().map(|piece| Job { file, piece })).collect()
+    wish.files.iter().flat_map(of).collect()
 }
 
 /// How the files of a design are called, and the folder they go to; each piece of a text has a folder of its own.
@@ -176,16 +183,17 @@ fn alike(one: &Path, other: &Path) -> bool {
 fn one(wish: &Publish, job: &Job<'_>, stem: &str, folder: &Path, swatch: Option<&Swatch>) -> Published {
     let (file, piece) = (job.file, job.piece.as_deref());
     let ended = |source, end| Published { source, folder: folder.to_owned(), end };
-    let (name, bytes) = match input::bytes(file) {
+    let read = match job.read.clone().map_or_else(|| input::bytes(file).map(Arc::new), Ok) {
         Ok(read) => read,
         Err(error) => return ended(input::unreadable(file, &error), End::Failed(Outcome::CouldNotRun, None)),
     };
-    let inputs = inputs(wish, &name, (&bytes, piece), swatch);
+    let (name, bytes) = (read.0.clone(), &read.1);
+    let inputs = inputs(wish, &name, (bytes, piece), swatch);
     if let Some(paths) = unchanged(folder, stem, &inputs).filter(|_| !wish.fresh) {
         let source = Source { name, text: String::new(), report: Default::default() };
         return ended(source, End::Unchanged(paths));
     }
-    let (mut source, pattern) = input::worded(name, &bytes, swatch, (wish.rewrite, piece));
+    let (mut source, pattern) = input::worded(name, bytes, swatch, (wish.rewrite, piece));
     let Some(pattern) = pattern else { return ended(source, End::Failed(Outcome::DesignErrors, None)) };
     let Some(outputs) = publish(&pattern, stem, products(wish), &options(wish), &mut source.report) else {
         return ended(source, End::Failed(Outcome::CouldNotRun, None));

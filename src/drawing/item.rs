@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use kurbo::{Affine, BezPath, Point, Rect, Vec2};
 
 use crate::font::Face;
-use crate::units::Angle;
+use crate::units::{Angle, Mm};
 use crate::words::Language;
 
 /// Most that a curve may stand off the circle or ellipse it is drawn for, in the unit of its path.
@@ -29,6 +29,13 @@ pub struct Drawing {
     pub symbols: BTreeMap<String, Symbol>,
     /// What is drawn, back to front.
     pub items: Vec<Item>,
+}
+
+impl Drawing {
+    /// True where it goes into this room.
+    pub fn fits(&self, width: Mm, height: Mm) -> bool {
+        self.bounds.width() <= width.mm() && self.bounds.height() <= height.mm()
+    }
 }
 
 /// A reusable shape, drawn once and placed many times.

@@ -29,4 +29,4 @@ pub use piece::{
 pub use rowtable::{RowTableOptions, row_table};
 pub use schematic::{SchematicOptions, schematic, worn};
 pub use symbols::Sign;
-pub use truesize::{TRUE_SIZE, true_size};
+pub use truesize::{TRUE_SIZE, may_be_true_size, true_size};

@@ -60,6 +60,14 @@ fn outline(size: &SizePlan, (body, space): (&SideShape, &Piece)) -> Option<(Outl
     fits.then_some(found)
 }
 
+/// False for a body that is far too wide for [`TRUE_SIZE`]: known before it is relaxed, which changes its width by little.
+pub fn may_be_true_size(body: &SideShape) -> bool {
+    body.rounds.last().is_some_and(|round| round.radius * 2.0 <= TRUE_SIZE * SPARE)
+}
+
+/// How much wider than it may be at its true size a body may be before it is relaxed.
+const SPARE: f64 = 1.2;
+
 /// The line along the heads of the last round, seen from above.
 fn lying(size: &SizePlan, space: &Piece) -> Option<BezPath> {
     let last = size.rounds.len().checked_sub(1)?;
@@ -146,6 +154,15 @@ fn line(path: BezPath, width: f64) -> Item {
     Item::Path(PathItem { path, fill: None, stroke: Some(stroke) })
 }
 
+/// Depth of the stroke of a ruler, mm: of so many of which `whole` make one that is numbered.
+fn tick(number: u32, whole: u32) -> f64 {
+    match number % whole {
+        0 => 5.0,
+        half if half * 2 == whole => 3.5,
+        _ => 2.0,
+    }
+}
+
 /// The drawing in the making.
 struct Sheet {
     items: Vec<Item>,
@@ -189,24 +206,11 @@ impl Sheet {
             path.line_to((corner.x + x, level + down));
         };
         for mm in 0..=RULER.0 * 10 {
-            let deep = if mm % 10 == 0 {
-                5.0
-            } else if mm % 5 == 0 {
-                3.5
-            } else {
-                2.0
-            };
-            stroke(f64::from(mm), -deep);
+            stroke(f64::from(mm), -tick(mm, 10));
         }
-        for eighth in 0..=47_u32.min(RULER.1 * 8) {
-            let deep = if eighth % 8 == 0 {
-                5.0
-            } else if eighth % 4 == 0 {
-                3.5
-            } else {
-                2.0
-            };
-            stroke(f64::from(eighth) * 25.4 / 8.0, deep);
+        // Six inches are longer than the ruler.
+        for eighth in 0..RULER.1 * 8 {
+            stroke(f64::from(eighth) * 25.4 / 8.0, tick(eighth, 8));
         }
         path.move_to((corner.x, level));
         path.line_to((corner.x + long, level));

@@ -65,8 +65,7 @@ pub(super) fn chosen(pieces: &[TextPiece], asked: Option<&str>, report: &mut Rep
 }
 
 /// Checks the counts of all pieces but the first.
-pub(super) fn count_others(bytes: &[u8], pieces: &[TextPiece], report: &mut Report) {
-    let Some(said) = design::text_of(bytes, &mut Report::new()) else { return };
+pub(super) fn count_others(said: &str, pieces: &[TextPiece], report: &mut Report) {
     for index in 1..pieces.len() {
         count(&alone(said, pieces, index), report);
     }

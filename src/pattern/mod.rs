@@ -60,10 +60,9 @@ impl Pattern {
     /// counts of the others are checked as well, and that there are others is told.
     pub fn read_piece(bytes: &[u8], beside: Option<Beside<'_>>, piece: Option<&str>) -> Result<Self, Report> {
         let mut report = Report::new();
-        let rounds = design::text_of(bytes, &mut report);
-        let pieces = rounds.map(piece::pieces).unwrap_or_default();
+        let text = design::text_of(bytes, &mut report).unwrap_or_default();
+        let pieces = piece::pieces(text);
         let chosen = counted::chosen(&pieces, piece, &mut report);
-        let rounds = rounds.map(|text| piece::alone(text, &pieces, chosen));
         let beside = match beside {
             Some(beside) => beside.design(&mut report),
             None => {
@@ -74,9 +73,9 @@ impl Pattern {
             }
         };
         if let (Some(_), None) = (&beside, piece) {
-            counted::count_others(bytes, &pieces, &mut report);
+            counted::count_others(text, &pieces, &mut report);
         }
-        let rounds = rounds.unwrap_or_default();
+        let rounds = piece::alone(text, &pieces, chosen);
         match beside.and_then(|beside| text::into_design(&rounds, &beside, &mut report)) {
             Some(design) => Self::solve(&design, report),
             None => Err(report),

@@ -3,8 +3,10 @@
 //! A piece begins where a round numbered 1 goes into a ring or a chain after rounds of another; the line of a few words above
 //! it is its name. What stands above the first piece, such as terms and stitches of the author's own, holds for all.
 
-use crate::notation::{Numbered, is_word, numbered};
 use std::ops::Range;
+
+use super::text::names;
+use crate::notation::{Numbered, is_word, numbered};
 
 /// A piece of a text.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -66,11 +68,9 @@ fn called(line: &str) -> Option<String> {
         _ => (line, false),
     };
     let words = words.split(['(', '[', ',']).next()?.trim().trim_end_matches(':').trim();
-    let letters = words.chars().all(|c| c.is_alphanumeric() || matches!(c, ' ' | '-' | '\'' | '’' | '&'));
-    let few = (1..=5).contains(&words.split_whitespace().count());
     let first = words.split_whitespace().next()?.to_lowercase();
     let work = !key && (is_word(&first) || !first.starts_with(char::is_alphabetic));
-    (letters && few && !work && !words.is_empty()).then(|| words.to_owned())
+    (names(words, char::is_alphanumeric) && !work).then(|| words.to_owned())
 }
 
 #[cfg(test)]

@@ -81,10 +81,14 @@ fn heading(line: &str) -> Option<Heading<'_>> {
     let words = line.trim_end_matches(':');
     // `Ear (make 2)` names a part as well.
     let core = words.split_once('(').filter(|(_, rest)| makes(rest)).map_or(words, |(core, _)| core.trim_end());
-    let bare = core.chars().all(|c| c.is_alphabetic() || matches!(c, ' ' | '-' | '\'' | '’' | '&'));
-    let few = (1..=5).contains(&core.split_whitespace().count());
     let first = words.split_whitespace().next()?.to_lowercase();
-    (bare && few && !is_word(&first)).then_some(Heading::Bare(words))
+    (names(core, char::is_alphabetic) && !is_word(&first)).then_some(Heading::Bare(words))
+}
+
+/// True for a few words of such letters, as names are.
+pub(super) fn names(words: &str, letter: fn(char) -> bool) -> bool {
+    let bare = words.chars().all(|c| letter(c) || matches!(c, ' ' | '-' | '\'' | '’' | '&'));
+    bare && (1..=5).contains(&words.split_whitespace().count())
 }
 
 /// True for `make 2)`, `x2)`: how many of a piece are made.

@@ -272,13 +272,13 @@ fn no_head() -> Diagnostic {
     Diagnostic::error("no-head", "there is no head to draw this piece on").help(help)
 }
 
-/// Clear room about a schematic that stands by itself.
+/// Clear room about a picture that stands by itself.
 const MARGIN: Mm = Mm::new(5.0);
 
 /// The drawing with clear room about it where it fits the paper; a complaint where it doesn't.
 fn fitting(drawing: Drawing, sizes: usize, options: &Options, report: &mut Report) -> Option<Drawing> {
     let room = room_for(options);
-    if drawing.bounds.width() > room.width.mm() || drawing.bounds.height() > room.height.mm() {
+    if !drawing.fits(room.width, room.height) {
         report.add(no_room(sizes, &options.paper));
         return None;
     }
@@ -287,11 +287,17 @@ fn fitting(drawing: Drawing, sizes: usize, options: &Options, report: &mut Repor
 
 /// The room that a schematic has which stands by itself.
 pub(super) fn room_for(options: &Options) -> SchematicOptions {
-    let (width, height) = options.paper.printable();
-    SchematicOptions { width: width - MARGIN * 2.0, height: height - MARGIN * 2.0, ..schematic_options(options) }
+    let (width, height) = within_margins(options);
+    SchematicOptions { width, height, ..schematic_options(options) }
 }
 
-/// A schematic that stands by itself, with clear room about it.
+/// The room that the paper leaves within the margin of a picture that stands by itself.
+fn within_margins(options: &Options) -> (Mm, Mm) {
+    let (width, height) = options.paper.printable();
+    (width - MARGIN * 2.0, height - MARGIN * 2.0)
+}
+
+/// A picture that stands by itself, with clear room about it.
 pub(super) fn margined(drawing: Drawing) -> Drawing {
     Drawing { bounds: drawing.bounds.inflate(MARGIN.mm(), MARGIN.mm()), ..drawing }
 }
@@ -312,7 +318,7 @@ fn the_steps(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {
 }
 
 fn the_colours(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
-    let (width, height) = job.asked.options.paper.printable();
+    let (width, height) = within_margins(&job.asked.options);
     let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
     let room = ColoursOptions { width, height, ..ColoursOptions::default() };
     let drawing = colours(job.plan, size, (shape, &relaxed(job.plan, size, shape)), &room);
@@ -327,15 +333,18 @@ fn the_colours(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
         let help = "list those that you would choose among as `palettes:` in the design";
         report.add(Diagnostic::note("colours-cut", message).help(help));
     }
-    drawing
+    drawing.map(margined)
 }
 
 fn the_true_size(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
+    outline_of(job, report).map(margined)
+}
+
+fn outline_of(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     let (width, height) = job.asked.options.paper.printable();
     let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
     let drawing = true_size(job.plan, size, (shape, &relaxed(job.plan, size, shape)), width);
-    let fits = |drawing: &Drawing| drawing.bounds.width() <= width.mm() && drawing.bounds.height() <= height.mm();
-    let drawing = drawing.filter(fits);
+    let drawing = drawing.filter(|drawing| drawing.fits(width, height));
     if drawing.is_none() {
         let message = format!("size {} is too wide to be drawn at its true size on {} paper", size.name, paper_of(job));
         let help = format!("up to {} cm are drawn; choose a smaller size with --size", TRUE_SIZE.cm());
@@ -350,7 +359,7 @@ fn paper_of<'j>(job: &Job<'j>) -> &'j str {
 
 /// The outline on a sheet of the paper, so that a printer has nothing to fit.
 fn true_size_page(job: &Job<'_>, report: &mut Report) -> Option<Document> {
-    let drawing = the_true_size(job, report)?;
+    let drawing = outline_of(job, report)?;
     let paper = &job.asked.options.paper;
     let (width, _) = paper.printable();
     let side = (paper.width - width) / 2.0 + (width - Mm::new(drawing.bounds.width())) / 2.0;

@@ -6,8 +6,8 @@ use rayon::prelude::*;
 
 use crate::drawing::{
     ChartOptions, ChartView, ColoursOptions, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions,
-    SchematicOptions, StepsOptions, chart, choose_view, colours, draw_piece, key, least_cell, relaxed, row_table,
-    schematic, steps, stops, symbol_sheet, true_size,
+    SchematicOptions, StepsOptions, chart, choose_view, colours, draw_piece, key, least_cell, may_be_true_size,
+    relaxed, row_table, schematic, steps, stops, symbol_sheet, true_size,
 };
 use crate::geometry::SideShape;
 use crate::geometry::piece::Piece;
@@ -89,6 +89,11 @@ impl<'a> Spaces<'a> {
     }
 }
 
+/// True where the pictures of the booklet show its middle size in space: on the cover, or at its true size.
+pub(super) fn spatial(plan: &Plan, shapes: &[SideShape], options: &Options) -> bool {
+    options.print == Print::Colour || shapes.get(middle(plan)).is_some_and(may_be_true_size)
+}
+
 /// The size that a booklet shows where it shows one.
 pub(super) fn middle(plan: &Plan) -> usize {
     plan.sizes.len() / 2
@@ -102,7 +107,8 @@ fn all_sizes(plan: &Plan) -> impl IndexedParallelIterator<Item = usize> {
 
 /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
 pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
-    draw_with(plan, shapes, options, &Spaces::of(plan, shapes, |index| index == middle(plan)))
+    let shown = spatial(plan, shapes, options);
+    draw_with(plan, shapes, options, &Spaces::of(plan, shapes, |index| shown && index == middle(plan)))
 }
 
 /// Draws it where the sizes may lie in space already.
@@ -195,9 +201,9 @@ fn at_true_size(spaces: &Spaces<'_>, (width, height): (Mm, Mm)) -> Option<(Arc<D
     let plan = spaces.plan;
     let middle = middle(plan);
     let size = plan.sizes.get(middle)?;
+    may_be_true_size(spaces.shapes.get(middle)?).then_some(())?;
     let drawing = spaces.with(middle, |size, shape, space| true_size(plan, size, (shape, space), width)).flatten()?;
-    let fits = drawing.bounds.width() <= width.mm() && drawing.bounds.height() <= height.mm();
-    fits.then(|| (Arc::new(drawing), of_size(plan, size)))
+    drawing.fits(width, height).then(|| (Arc::new(drawing), of_size(plan, size)))
 }
 
 /// Letters under a step in large print, mm.
@@ -264,8 +270,7 @@ fn schematics(plan: &Plan, shapes: &[SideShape], room: &SchematicOptions) -> Vec
     let all: Vec<usize> = (0..plan.sizes.len()).collect();
     if all.len() <= MOST_SIZES {
         let all_in_one = schematic(plan, &all, shapes, room);
-        let fits = all_in_one.bounds.width() <= room.width.mm() && all_in_one.bounds.height() <= room.height.mm();
-        if fits || all.len() < 2 {
+        if all_in_one.fits(room.width, room.height) || all.len() < 2 {
             return vec![all_in_one];
         }
     }

@@ -6,7 +6,9 @@ use rayon::prelude::*;
 
 use super::draw::{margined, room_for};
 use super::names::size_names;
-use super::pictures::{self, Spaces, large, middle, narrow_key, table_picture, untold, wall_picture, wall_sheet};
+use super::pictures::{
+    self, Spaces, large, middle, narrow_key, spatial, table_picture, untold, wall_picture, wall_sheet,
+};
 use super::rows::Row;
 use crate::drawing::{ChartOptions, Drawing, PieceOptions, schematic};
 use crate::file::png::{self, PngOptions};
@@ -113,6 +115,7 @@ pub fn publish<'p>(
     let mut products: Vec<&Product> = products.into_iter().collect();
     let (every, any) =
         (products.iter().any(|product| product.spatial), products.iter().any(|product| product.pictured));
+    let any = any && spatial(&pattern.plan, &pattern.shapes, options);
     let shown = |index| every || any && index == middle(&pattern.plan);
     let spaces = Spaces::of(&pattern.plan, &pattern.shapes, shown);
     let job = Job { pattern, stem, options, sizes, spaces, pictures: OnceLock::new() };
