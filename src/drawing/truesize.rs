@@ -40,17 +40,18 @@ const HOLDS: f64 = 85.0;
 
 /// What is laid on the page.
 enum Outline {
-    /// All of a piece that lies flat.
-    Lying,
+    /// All of a piece that lies flat; where it is round, as wide as every page says.
+    Lying(Option<Mm>),
     /// The edge of one that stands.
     Edge(Mm),
 }
 
 /// The outline of a size; nothing where it is wider than [`TRUE_SIZE`].
-fn outline(size: &SizePlan, (body, space): (&SideShape, &Piece)) -> Option<(Outline, BezPath)> {
+fn outline(plan: &Plan, size: &SizePlan, (body, space): (&SideShape, &Piece)) -> Option<(Outline, BezPath)> {
     let found = if space.flat {
-        let path = lying(size, space)?;
-        (Outline::Lying, path)
+        let last = size.rounds.last().filter(|_| size.polygon().is_none());
+        let across = last.map(|round| plan.gauge(round.stitch).circumference(round.after) / PI);
+        (Outline::Lying(across), lying(size, space, across)?)
     } else {
         let radius = body.rounds.last()?.radius;
         (Outline::Edge(radius * 2.0), Circle::new(Point::ORIGIN, radius.mm()).to_path(CURVE))
@@ -68,13 +69,17 @@ pub fn may_be_true_size(body: &SideShape) -> bool {
 /// How much wider than it may be at its true size a body may be before it is relaxed.
 const SPARE: f64 = 1.2;
 
-/// The line along the heads of the last round, seen from above.
-fn lying(size: &SizePlan, space: &Piece) -> Option<BezPath> {
+/// The line along the heads of the last round, seen from above; as wide as the given width on the mean, where it is round,
+/// since a mesh comes out a little smaller or larger than the width that is told.
+fn lying(size: &SizePlan, space: &Piece, across: Option<Mm>) -> Option<BezPath> {
     let last = size.rounds.len().checked_sub(1)?;
     let edge = space.patches.iter().filter(|patch| patch.round == last && patch.edge && !patch.hangs);
     let mut points: Vec<Point> =
         edge.flat_map(|patch| [patch.corners[3], patch.corners[2]]).map(|p| Point::new(p.x, -p.y)).collect();
     let about = points.iter().fold(Vec2::ZERO, |sum, p| sum + p.to_vec2()) / points.len().max(1) as f64;
+    let reach = points.iter().map(|p| (p.to_vec2() - about).hypot()).sum::<f64>() / points.len().max(1) as f64;
+    let scale = across.map_or(1.0, |across| across.mm() / 2.0 / reach.max(1e-3));
+    points.iter_mut().for_each(|p| *p = (about + (p.to_vec2() - about) * scale).to_point());
     let turn = |p: &Point| Angle::of_vector(p.x - about.x, p.y - about.y).radians();
     points.sort_by(|one, other| turn(one).total_cmp(&turn(other)));
     let mut path = BezPath::new();
@@ -88,7 +93,7 @@ fn lying(size: &SizePlan, space: &Piece) -> Option<BezPath> {
 /// Draws a size at its true size: one millimetre of the drawing is one of the piece. Nothing where it is wider than
 /// [`TRUE_SIZE`].
 pub fn true_size(plan: &Plan, size: &SizePlan, shapes: (&SideShape, &Piece), width: Mm) -> Option<Drawing> {
-    let (kind, path) = outline(size, shapes)?;
+    let (kind, path) = outline(plan, size, shapes)?;
     let words = Words::of(plan.design.language);
     let own = path.bounding_box();
     let wide = width.mm().max(own.width()).max(f64::from(RULER.0) * 10.0 + 2.0);
@@ -134,10 +139,14 @@ pub fn true_size(plan: &Plan, size: &SizePlan, shapes: (&SideShape, &Piece), wid
 fn told(plan: &Plan, kind: &Outline, own: Rect, words: &Words) -> Vec<String> {
     let shown = |value: f64| length(Mm::new(value), plan.design.units, plan.design.language);
     let first = match kind {
-        Outline::Lying => {
-            let (wide, high) = (shown(own.width()), shown(own.height()));
-            let alike = (own.width() - own.height()).abs() < 0.02 * own.width();
-            let size = if alike { wide } else { format!("{wide} × {high}") };
+        Outline::Lying(across) => {
+            let (wide, high) = (own.width(), own.height());
+            let alike = (wide - high).abs() < 0.02 * wide;
+            let size = match across {
+                Some(across) if alike => shown(across.mm()),
+                _ if alike => shown(wide),
+                _ => format!("{} × {}", shown(wide), shown(high)),
+            };
             words.with("true-size-lay", &[("length", Arg::Text(&size))])
         }
         Outline::Edge(across) => {
