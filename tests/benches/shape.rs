@@ -1,10 +1,12 @@
-//! Time of the shape prediction at 30, 100 and 500 rounds: it should grow in step with the rounds.
+//! Time of the shape prediction at 30, 100 and 500 rounds: it should grow in step with the rounds. Time to relax the mesh of
+//! a hat of 4,000 stitches and of a mat of 20,000.
 
 use std::hint::black_box;
 
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
 use roundelay::craft::Foundation;
 use roundelay::design::Kind;
+use roundelay::geometry::mesh::{Fabric, mesh};
 use roundelay::geometry::predict;
 
 #[path = "../all/common.rs"]
@@ -33,5 +35,24 @@ fn shapes(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, shapes);
+fn relaxing(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("relax");
+    group.sample_size(10);
+    let hat = [
+        piece("crown", flat(), (1..=15).map(|k| 6 * k)),
+        piece("side", straight(), vec![90; 25]),
+        piece("brim", straight(), (1..=9).map(|k| 90 + 6 * k)),
+    ];
+    let mat = [piece("mat", flat(), (1..=81).map(|k| 6 * k))];
+    for (kind, pieces) in [(Kind::Hat, &hat[..]), (Kind::Mat, &mat[..])] {
+        let plan = plan(kind, Foundation::Ring, pieces);
+        let body = predict(&plan, &plan.sizes[0]);
+        group.bench_with_input(BenchmarkId::from_parameter(plan.sizes[0].stitches()), &plan, |bencher, plan| {
+            bencher.iter(|| mesh(black_box(plan), &plan.sizes[0], &body, &Fabric::default()));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(benches, shapes, relaxing);
 criterion_main!(benches);

@@ -12,7 +12,7 @@ use nalgebra_sparse::CscMatrix;
 use nalgebra_sparse::factorization::CscCholesky;
 use rayon::prelude::*;
 
-use super::energy::{Energy, Rows, Vec3};
+use super::energy::{Energy, Rows, SMALL, Vec3};
 use super::net::Net;
 
 /// Steps remembered.
@@ -27,6 +27,9 @@ const STILL: f64 = 2e-3;
 /// So is one whose energy falls by less than a given share in so many steps: what still moves then are single stitches
 /// that slide past one another.
 const EVEN: usize = 5;
+
+/// Nets of at most so many heads are factored in all directions at once.
+const AT_ONCE: usize = 6000;
 
 /// A stiffness so small that it only holds the net in its place.
 const HOLD: f64 = 1e-4;
@@ -104,13 +107,14 @@ impl<'a> Guess<'a> {
         let count = order.len();
         let mut place = vec![0; count];
         order.iter().enumerate().for_each(|(new, old)| place[*old] = new);
-        let factor = |ways: &[Vec3]| Lower::of(&matrix(energy.stiffness(x, ways, &place), hold)?);
+        let factor = |ways: &[Vec3], small: f64| Lower::of(&matrix(energy.stiffness(x, ways, &place, small), hold)?);
         let [along, up, across] = &frames.0;
-        // One after the other, the fullest first, while nothing else is held: a factor takes much room while it is made.
-        let across = factor(across)?;
-        let up = factor(up)?;
-        let factors = [factor(along)?, up, across];
-        Some(Self { order, frames, factors })
+        // The fullest first, while nothing else is held: a factor takes much room while it is made.
+        let across = || factor(across, SMALL[1]);
+        let (along, up) = (|| factor(along, SMALL[0]), || factor(up, SMALL[0]));
+        let (across, (along, up)) =
+            if count <= AT_ONCE { rayon::join(across, || rayon::join(along, up)) } else { (across(), (along(), up())) };
+        Some(Self { order, frames, factors: [along?, up?, across?] })
     }
 
     fn solve(&self, right: &[Vec3]) -> Vec<Vec3> {
