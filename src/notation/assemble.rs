@@ -123,7 +123,7 @@ pub(crate) fn items(clauses: Vec<Clause>) -> Option<Vec<Item>> {
             | Clause::Counts(..)
             | Clause::Rounds(_)
             | Clause::Until(_)
-            | Clause::Evenly(_)
+            | Clause::Evenly(..)
             | Clause::Count(_)
             | Clause::As(..)
             | Clause::Turn => return None,
@@ -171,6 +171,7 @@ impl<'r> Builder<'r> {
             colour: None,
             next_colour: None,
             until: None,
+            each: false,
             same_as: None,
             doubts: Vec::new(),
             row,
@@ -384,7 +385,8 @@ impl<'r> Builder<'r> {
             }
             Clause::Rounds(number) => self.rounds(number, place),
             Clause::Until(length) => self.round.until = Some((length, place)),
-            Clause::Evenly(item) => {
+            Clause::Evenly(item, each) => {
+                self.round.each |= each;
                 // `sc around, increasing 6 sc evenly` is one round, not two.
                 self.plain_around();
                 self.collector.items.push(item);

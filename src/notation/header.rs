@@ -87,6 +87,18 @@ impl Line<'_> {
         self.dash(at) || matches!(self.word(at), Some("to" | "through" | "thru"))
     }
 
+    /// Past `incl.`, `inclusive`, in brackets or behind a comma, which says nothing that a range doesn't.
+    fn inclusive(&self, at: usize) -> usize {
+        let lead = usize::from(self.comma(at) || self.open(at));
+        if !matches!(self.word(at + lead), Some("incl" | "inclusive")) {
+            return at;
+        }
+        let end = at + lead + 1;
+        // The stop of an abbreviation, where the colon follows.
+        let end = end + usize::from(self.stop(end) && self.sign(end + 1));
+        end + usize::from(self.open(at) && self.close(end))
+    }
+
     /// True where a dash between blanks leads from the number of one round to its work: `Rnd 1 – 6 sc in ring`.
     fn works_on(&self, at: usize) -> bool {
         let lead = matches!(self.tokens.get(at).map(|token| &token.kind), Some(Kind::Dash(true)));
@@ -127,6 +139,7 @@ impl Line<'_> {
         if self.open(0) && !self.close(length) {
             return None;
         }
+        let length = self.inclusive(length);
         let (many, told) = self.so_many(length);
         self.told.set(told);
         let mut end = self.end(many);
@@ -210,10 +223,11 @@ impl Line<'_> {
         {
             (to, at) = (Some(last), at + 3);
         }
-        let end = self.end(at + 1);
-        let end = if end == at + 1 && self.dash(end) { end + 1 } else { end };
+        let behind = self.inclusive(at + 1);
+        let end = self.end(behind);
+        let end = if end == behind && self.dash(end) { end + 1 } else { end };
         // `first round` without a colon may be anything.
-        let sure = end > at + 1 || matches!(self.tokens.first().map(|token| &token.kind), Some(Kind::Ordinal(_)));
+        let sure = end > behind || matches!(self.tokens.first().map(|token| &token.kind), Some(Kind::Ordinal(_)));
         sure.then_some((Numbers::These(from, to.unwrap_or(from)), row, end))
     }
 

@@ -16,9 +16,12 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
     let mut rest = &tokens[..];
     // Whether a token that started a line was taken away, and the line is in bold.
     let (mut starts, mut bold) = (false, false);
+    // How many `<` are open on the line.
+    let mut angles = 0_usize;
     while let [token, after @ ..] = rest {
         let mut token = token.clone();
         bold &= !token.starts_line;
+        angles = if token.starts_line { 0 } else { angles };
         token.starts_line |= starts;
         starts = false;
         let taken = match (token.starts_line, ornament(rest)) {
@@ -45,7 +48,16 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
         }
         let here = rest;
         rest = after;
+        // `>>`, `->`, `»` and `::` part number, work and count.
+        if let Some(taken) = arrow(here, angles) {
+            token.kind = Kind::Dash(true);
+            rest = here.get(taken..).unwrap_or_default();
+            plain.push(token);
+            continue;
+        }
         match token.kind {
+            Kind::Open('<') => angles += 1,
+            Kind::Close('>') => angles = angles.saturating_sub(1),
             Kind::Sign('|') => token.kind = Kind::Sign(','),
             Kind::Sign('~') => token.kind = Kind::Dash(true),
             Kind::Sign('…') => {
@@ -87,6 +99,23 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
         plain.push(token);
     }
     plain
+}
+
+/// How many tokens are an arrow, a double colon or a quotation mark that stands by itself.
+fn arrow(tokens: &[Token], angles: usize) -> Option<usize> {
+    let is = |token: &Token, sign: fn(&Kind) -> bool| sign(&token.kind) && !token.starts_line;
+    let first = tokens.first()?;
+    let lead = usize::from(matches!(first.kind, Kind::Dash(_)))
+        + tokens.iter().skip(1).take_while(|token| is(token, |kind| matches!(kind, Kind::Dash(_)))).count();
+    let lead = if matches!(first.kind, Kind::Dash(_)) { lead } else { 0 };
+    let heads = tokens.iter().skip(lead).take_while(|token| is(token, |kind| *kind == Kind::Close('>'))).count();
+    if heads > 0 && (angles == 0 || lead > 0) {
+        return Some(lead + heads);
+    }
+    let twice = first.kind == Kind::Sign(':')
+        && tokens.get(1).is_some_and(|next| next.kind == Kind::Sign(':') && !apart(first, next));
+    let alone = first.kind == Kind::Sign('»') && tokens.get(1).is_some_and(|next| apart(first, next));
+    if twice { Some(2) } else { alone.then_some(1) }
 }
 
 /// `… x6 • 30`: an ornament between blanks, then a number, which ends the line.
@@ -154,7 +183,9 @@ fn letters(first: &str, rest: &[Token]) -> Option<(&'static str, usize)> {
         }
         // Its last full stop belongs to it unless a sentence ends there.
         let on = rest.get(at + 1).is_some_and(|next| !next.starts_line && (next.word().is_some() || is_close(next)));
-        let stop = dotted && on && rest.get(at).is_some_and(|next| next.kind == Kind::Sign('.'));
+        // So does it where the next round begins.
+        let next = rest.get(at + 1..).and_then(header).is_some_and(|header| !header.bare);
+        let stop = dotted && on && !next && rest.get(at).is_some_and(|next| next.kind == Kind::Sign('.'));
         Some(at + usize::from(stop))
     };
     WHOLE.iter().find_map(|(letters, whole)| fits(letters).map(|taken| (*whole, taken)))

@@ -6,6 +6,8 @@
 
 mod across;
 
+mod alias;
+
 mod aligned;
 
 mod shorten;

@@ -59,6 +59,13 @@ pub(super) fn defined(line: &[Token], context: Context<'_>) -> Vec<OwnStitch> {
         Some(last) if last.kind == Kind::Sign('.') => body.get(..body.len() - 1).unwrap_or_default(),
         Some(_) | None => body,
     };
+    // `Magic ring: 6 sc` is a round.
+    let ring = |words: &Vec<String>| {
+        words.iter().any(|word| ["ring", "circle", "mr", "round", "rnd"].contains(&word.as_str()))
+    };
+    if names.iter().any(ring) {
+        return Vec::new();
+    }
     let mut input = Stateful { input: TokenSlice::new(body), state: context };
     let Ok(made) = grammar::made_in_one(&mut input) else { return Vec::new() };
     if !input.is_empty() {

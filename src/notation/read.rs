@@ -3,6 +3,7 @@
 //! The text is cut into rounds at their numbers, so that a slip in one round is no trouble for the next; inside a round
 //! reading goes on after the next comma. What can't be read is complained about at the word where reading stopped.
 
+use super::alias;
 use super::assemble::Builder;
 use super::complain::complain;
 use super::grammar::{self, Clause, Input, Notes};
@@ -35,8 +36,8 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
         report.add(Diagnostic::error("text-too-long", message).at(sources.first().and_then(|source| source.place)));
         return Vec::new();
     }
-    let mut tokens = layout::plain(tokens(sources));
     let mut vocabulary = Vocabulary::of(terms);
+    let mut tokens = alias::spelled_out(layout::plain(tokens(sources)), sources, vocabulary);
     let guess = tongue::guess(&tokens);
     let foreign = matches!(guess, Guess::Other(_));
     match guess {
@@ -309,7 +310,9 @@ impl Reader<'_> {
                 }
                 Err(()) => {
                     let start = tokens.len() - at;
-                    if let Some(length) = remark::remark(tokens, start, self.vocabulary) {
+                    let counted = spans.iter().any(|(_, sense)| *sense == Sense::Count);
+                    let behind = || counted.then(|| behind_count(tokens, start, self.vocabulary)).flatten();
+                    if let Some(length) = behind().or_else(|| remark::remark(tokens, start, self.vocabulary)) {
                         let said = tokens.get(start..start + length).unwrap_or_default();
                         self.set_aside.push((told(said), span(tokens, at, at - length)));
                         spans.push((start..start + length, Sense::Aside));
@@ -368,12 +371,7 @@ impl Reader<'_> {
     fn loose_line(&mut self, tokens: &[Token], line: Range<usize>) -> bool {
         let place = span(tokens, tokens.len() - line.start, tokens.len() - line.end);
         let line = tokens.get(line).unwrap_or_default();
-        const AGAIN: [&str; 6] = ["rep", "repeat", "same", "continue", "around", "x"];
-        let works = (0..line.len()).any(|at| {
-            let rest = &line[at..];
-            let again = rest.first().and_then(Token::word).is_some_and(|word| AGAIN.contains(&word));
-            self.vocabulary.stitch(rest).is_some() || again || counts(line, at)
-        });
+        let works = speaks_of_work(line, self.vocabulary);
         if works {
             let message = format!("`{}` speaks of work, but is no round: it has no number", told(line));
             let help = "number it like the other rounds if it is one; here it is kept as a remark";
@@ -450,6 +448,27 @@ fn loose_line(tokens: &[Token], start: usize, spans: &[(Range<usize>, Sense)]) -
     let begins = tokens.get(start)?.starts_line && !open && stopped && !round;
     let next = tokens.iter().skip(start + 1).position(|token| token.starts_line);
     begins.then(|| next.map_or(tokens.len(), |next| start + 1 + next))
+}
+
+/// True where a line names a stitch, a repeat or a count.
+fn speaks_of_work(line: &[Token], vocabulary: &Vocabulary) -> bool {
+    const AGAIN: [&str; 6] = ["rep", "repeat", "same", "continue", "around", "x"];
+    (0..line.len()).any(|at| {
+        let rest = line.get(at..).unwrap_or_default();
+        let again = rest.first().and_then(Token::word).is_some_and(|word| AGAIN.contains(&word));
+        vocabulary.stitch(rest).is_some() || again || counts(line, at)
+    })
+}
+
+/// How many tokens from `at` on are what is told behind the count of a round: all to the end of the line where none of it
+/// speaks of work, as a line of its own would be.
+fn behind_count(tokens: &[Token], at: usize, vocabulary: &Vocabulary) -> Option<usize> {
+    let stopped = tokens.get(at.checked_sub(1)?).is_some_and(|token| matches!(token.kind, Kind::Sign('.' | '!')));
+    let rest = tokens.get(at..).filter(|_| stopped)?;
+    let end = rest.iter().skip(1).position(|token| token.starts_line).map_or(rest.len(), |end| end + 1);
+    let line = rest.get(..end)?;
+    let named = line.first().is_some_and(|token| token.word().is_some());
+    (named && !speaks_of_work(line, vocabulary)).then_some(end)
 }
 
 /// Goes on after the next comma outside of brackets, past the token that could not be read.

@@ -43,6 +43,82 @@ const COMMON: &[&str] = &[
     "more", "back", "side", "tail", "pop", "pin", "fit",
 ];
 
+/// What is at hand beside the work: a sentence that speaks of one and of no work is a remark, numbers and all.
+const THINGS: &[&str] = &[
+    "apart",
+    "arms",
+    "bead",
+    "beads",
+    "bell",
+    "button",
+    "buttons",
+    "circumference",
+    "cm",
+    "diameter",
+    "ears",
+    "eye",
+    "eyes",
+    "felt",
+    "gap",
+    "hook",
+    "inch",
+    "inches",
+    "legs",
+    "long",
+    "marker",
+    "markers",
+    "measures",
+    "minutes",
+    "mm",
+    "mouth",
+    "needle",
+    "nose",
+    "photo",
+    "picture",
+    "piece",
+    "ribbon",
+    "strand",
+    "strands",
+    "stuffing",
+    "tail",
+    "tall",
+    "thread",
+    "video",
+    "whiskers",
+    "wide",
+    "wire",
+    "yarn",
+];
+
+/// Words of work that stand in no sentence about things.
+const DOES: &[&str] = &[
+    "around", "continue", "dec", "decrease", "each", "even", "every", "inc", "increase", "into", "loop", "loops",
+    "next", "rep", "repeat", "same", "skip", "sp", "space", "times", "together", "tog", "twice", "until", "work",
+    "working",
+];
+
+/// How many tokens of a sentence speak of things at hand; a point between two digits ends none.
+fn things(rest: &[Token], vocabulary: &Vocabulary) -> Option<usize> {
+    let digit = |at: usize| rest.get(at).is_some_and(|token| token.number().is_some());
+    let stop = |at: &usize| match rest[*at].kind {
+        Kind::Sign('.') => !(digit(*at - 1) && digit(at + 1)),
+        Kind::Sign('!' | '*' | '=') | Kind::Open(_) | Kind::Close(_) | Kind::Dash(true) => true,
+        Kind::Number(_) | Kind::Ordinal(_) | Kind::Word(_) | Kind::Sign(_) | Kind::Dash(false) => rest[*at].starts_line,
+    };
+    let end = (1..rest.len()).find(stop).unwrap_or(rest.len());
+    let said = rest.get(..end)?;
+    let word = |token: &Token, words: &[&str]| token.word().is_some_and(|word| words.contains(&word));
+    // `each 40 cm long`.
+    let measured =
+        |at: usize| word(&said[at], &["each"]) && said.get(at + 1).is_some_and(|next| next.number().is_some());
+    let work = |at: usize| {
+        (word(&said[at], DOES) && !measured(at)) || vocabulary.stitch(said.get(at..).unwrap_or_default()).is_some()
+    };
+    let told = said.iter().any(|token| word(token, THINGS)) && !(0..said.len()).any(work);
+    let stopped = rest.get(end).is_some_and(|token| matches!(token.kind, Kind::Sign('.' | '!')) && !token.starts_line);
+    told.then_some(end + usize::from(stopped))
+}
+
 /// How many tokens from `at` on are a remark. A clause stands alone where a sentence begins there.
 pub(super) fn remark(tokens: &[Token], at: usize, vocabulary: &Vocabulary) -> Option<usize> {
     let rest = tokens.get(at..)?;
@@ -54,7 +130,8 @@ pub(super) fn remark(tokens: &[Token], at: usize, vocabulary: &Vocabulary) -> Op
             inside.first().and_then(Token::word).is_some_and(|word| LEADS.contains(&word) || EXPLAINS.contains(&word));
         let words = inside.iter().any(|token| token.word().is_some());
         let flat = inside.iter().all(|token| !matches!(token.kind, Kind::Open(_)));
-        return (flat && words && (sure || !works(inside, vocabulary))).then_some(end + 1);
+        let remark = sure || !works(inside, vocabulary) || things(inside, vocabulary) == Some(inside.len());
+        return (flat && words && remark).then_some(end + 1);
     }
     let lead = first.word()?;
     let stops = |wanted: &dyn Fn(&Kind) -> bool| {
@@ -65,6 +142,12 @@ pub(super) fn remark(tokens: &[Token], at: usize, vocabulary: &Vocabulary) -> Op
         return Some(stops(&|kind| matches!(kind, Kind::Sign('.' | '!'))));
     }
     let before = at.checked_sub(1).and_then(|before| tokens.get(before));
+    let after = |token: &Token| matches!(token.kind, Kind::Sign('.' | '!' | ',' | ';') | Kind::Close(_));
+    if before.is_none_or(after)
+        && let Some(length) = things(rest, vocabulary)
+    {
+        return Some(length);
+    }
     let begins = before.is_none_or(|token| matches!(token.kind, Kind::Sign('.' | '!') | Kind::Close(_)));
     let end = stops(&|kind| matches!(kind, Kind::Sign(',' | ';' | '.' | ':' | '!') | Kind::Open(_) | Kind::Dash(true)));
     let clause = rest.get(..end)?;

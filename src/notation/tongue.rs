@@ -269,9 +269,11 @@ pub(super) enum Guess {
 
 /// Guesses it from how many of the words each language has.
 pub(super) fn guess(tokens: &[Token]) -> Guess {
+    const NEUTRAL: [&str; 4] = ["r", "t", "v", "x"];
     /// Fewer words than this tell nothing.
     const FEW: usize = 12;
-    let words = tokens.iter().filter_map(Token::word);
+    // Letters that number rounds and say how often are of no language.
+    let words = tokens.iter().filter_map(Token::word).filter(|word| !NEUTRAL.contains(word));
     let mut known: BTreeMap<&str, bool> = BTreeMap::new();
     let (mut all, mut english) = (0_usize, 0_usize);
     for word in words {

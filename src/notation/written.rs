@@ -41,6 +41,8 @@ pub struct WrittenRound {
     pub next_colour: Option<(String, Place)>,
     /// How long the piece is when it is done so often as that takes.
     pub until: Option<(Mm, Place)>,
+    /// True where it says that each of its rounds is shaped so.
+    pub each: bool,
     /// The rounds it repeats, first and last.
     pub same_as: Option<(u32, u32, Place)>,
     /// What of it can be read in two ways.

@@ -312,6 +312,20 @@ fn what_was_found_stays_mended() {
     assert_eq!(check("sc, \nRnds 4-6: sc", Terms::Uk, Work::Spiral), None);
 }
 
+/// A line that is no round, with a number in it, is printed behind the count of the round above it, and is a remark there
+/// as well.
+#[test]
+fn a_remark_with_numbers_reads_back() {
+    for remark in ["\nnds 4-6", "\nEars 4 and 5: see there. Then 12.", " Nds 4-6. Foo 7"] {
+        let text = format!("Rnd 1: (dc, ch 2, 2 dc) in ring (3 dc, 1 ch-2 sp).{remark}");
+        let Some(counted) = check(&text, Terms::Us, Work::Joined { chain_counts: true }) else {
+            panic!("it counts: {text}")
+        };
+        assert_eq!(counted.rounds[0].after, 5, "{text}");
+        again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+    }
+}
+
 /// What a chain counted as in one round is likely in the next, but the count decides.
 #[test]
 fn a_chain_that_counted_once_may_not_count_again() {

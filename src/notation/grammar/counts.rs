@@ -3,8 +3,8 @@
 use super::place::{place, times};
 use super::words::*;
 use super::work::together_word;
-use super::{Clause, Counting, Input, Res};
-use crate::craft::{Build, Counted, Loops};
+use super::{Clause, Counting, Input, Res, stops};
+use crate::craft::{Build, Counted, Loops, Stitch};
 use crate::notation::lex::{Kind, Token};
 use winnow::combinator::{alt, eof, opt, peek, repeat};
 use winnow::prelude::*;
@@ -94,7 +94,8 @@ fn among(input: &mut Input<'_>) -> Res<()> {
 
 /// A list in which something stands that is no stitch, so that it can't be held against the round: `6 shells, 6 sc`.
 fn others(input: &mut Input<'_>) -> Res<()> {
-    let other = (number, alt((word(OTHERS), own_stitch.void()))).value(true);
+    let shaped = (word(&["v", "y", "x"]), opt(dash), stitches_word).void();
+    let other = (number, alt((word(OTHERS), own_stitch.void(), shaped))).value(true);
     let mut one = alt((other, counted.value(false)));
     let mut any = one.parse_next(input)?;
     let mut more = (listing, one);
@@ -132,7 +133,8 @@ const PLACES: &[&str] = &["corner", "corners", "point", "points", "sides", "spok
 /// What is counted at the end of a round beside stitches.
 const OTHERS: &[&str] = &[
     "petals", "points", "groups", "corners", "spokes", "scallops", "fans", "shells", "sides", "pairs", "ribs",
-    "blocks", "squares", "leaves", "motifs", "repeats", "waves",
+    "blocks", "squares", "leaves", "motifs", "repeats", "waves", "arches", "arch", "holes", "eyelets", "rays", "bars",
+    "meshes",
 ];
 
 /// After a bracketed count comes no number of times and no place.
@@ -151,10 +153,33 @@ pub(super) fn counting(input: &mut Input<'_>) -> Res<Clause> {
     // `ch 3 (first dc)`.
     let first = (open, articles, ordinal.verify(|nth| *nth == 1), stitch, close);
     let first = first.map(|(_, _, _, stitch, ())| (None, Counting::Yes(Some(stitch), Loops::Both, 0)));
-    let bracketed = alt((bracketed, first));
+    let bracketed = alt((bracketed, first, stands_for));
     let bare =
         (counting_words, opt((word(&["here"]), word(&["and"]), word(&["throughout"])))).map(|(counting, _)| counting);
     alt((bracketed, bare)).map(|(chains, counting)| Clause::Counts(chains, counting)).parse_next(input)
+}
+
+/// `ch 4 (dc + ch 1)`: right behind a chain, what it stands for.
+fn stands_for(input: &mut Input<'_>) -> Res<(Option<u32>, Counting)> {
+    let mut before = input.previous_tokens().filter(|token| !matches!(token.kind, Kind::Dash(_)));
+    let number_before = before.next().is_some_and(|token| token.number().is_some());
+    if !number_before || !before.next().is_some_and(|token| matches!(token.word(), Some("ch" | "chain"))) {
+        return Err(());
+    }
+    let one = || opt(number.verify(|one| *one == 1));
+    let word_chain = || word(&["ch", "chain", "chs", "chains"]);
+    let chains = alt((
+        (word_chain(), opt(dash), number, opt(word(SPACE))).map(|(_, _, number, _)| number),
+        (number, opt(dash), word_chain()).map(|(number, ..)| number),
+    ));
+    let tail = opt((listing, opt(articles), chains).map(|(.., chains)| chains));
+    let which = (opt(sign('=')), articles, opt(ordinal.verify(|nth| *nth == 1)), one());
+    let (_, _, stitch, chains, ()) = (open, which, stitch, tail, close).parse_next(input)?;
+    peek(stops).parse_next(input)?;
+    if stitch.row().counts == 0 || stitch == Stitch::CH {
+        return Err(());
+    }
+    Ok((None, Counting::Yes(Some(stitch), Loops::Both, chains.unwrap_or(0))))
 }
 
 /// The chain that is spoken of, where its number is told, and what it counts as.

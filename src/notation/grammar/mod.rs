@@ -11,6 +11,8 @@ mod join;
 
 mod place;
 
+mod ring;
+
 mod shaping;
 
 mod words;
@@ -28,12 +30,13 @@ use colour::{colour, joining_yarn};
 use counts::{count, counting, end_or_pause};
 use join::joining;
 use place::{around, short_more, starred, times, word_more};
+use ring::{ring_of, ring_start};
 use std::cell::{Cell, RefCell};
 use winnow::combinator::{alt, eof, not, opt, peek, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 use words::*;
-use work::{bracket, item, number_before_count, placed, skip, work};
+use work::{bracket, item, number_before_count, placed, skip, starred_there, work};
 
 pub(crate) use counts::final_count;
 pub(crate) use work::made_in_one;
@@ -138,8 +141,8 @@ pub(crate) enum Clause {
     Rounds(u32),
     /// As often as it takes until the piece is so long.
     Until(Mm),
-    /// So many increases or decreases, evenly spread.
-    Evenly(Item),
+    /// So many increases or decreases, evenly spread; true where it says in each round.
+    Evenly(Item, bool),
 }
 
 /// What a turning chain counts as.
@@ -299,7 +302,8 @@ fn rest_of_clause(input: &mut Input<'_>) -> Vec<Token> {
 }
 
 fn aside(input: &mut Input<'_>) -> Res<Clause> {
-    let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"]));
+    let rounds = opt((articles, opt(word(&["ends", "end", "each", "any", "these"])), opt(word(&["of"])), round_word));
+    let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"]), rounds);
     let not_join = not_join.value(Clause::Join(false, JoinedTo::Unsaid));
     let not_turn = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["turn"])).value(Clause::Aside);
     let hands = word(&[
@@ -420,14 +424,16 @@ fn evenly(input: &mut Input<'_>) -> Res<Clause> {
     let spaced = || opt(word(&["spaced", "spread", "distributed", "placed"]));
     let in_round = || {
         let within = word(&["in", "on", "over", "throughout", "during", "within", "across"]);
-        (within, opt(word(&["the", "this", "each", "every", "next"])), round_word).void()
+        let which = opt(alt((word(&["each", "every"]).value(true), word(&["the", "this", "next"]).value(false))));
+        (within, which, opt(word(&["of", "these"])), round_word).map(|(_, each, ..)| each == Some(true))
     };
-    let spread = (spaced(), word(&["evenly", "equally"]), spaced(), opt(alt((in_round(), around.void())))).void();
+    let spread = (spaced(), word(&["evenly", "equally"]), spaced(), opt(alt((in_round(), around.value(false)))));
+    let spread = spread.map(|(.., each)| each == Some(true));
     let spread = alt((spread, in_round()));
-    let (number, named, _) = (number, opt(named), spread).parse_next(input)?;
+    let (number, named, each) = (number, opt(named), spread).parse_next(input)?;
     let stitch = named.flatten().unwrap_or(main);
     let shape = if up { Op::increase(stitch, 2) } else { Op::decrease(stitch, 2) };
-    Ok(Clause::Evenly(item(Act::Evenly { shape, plain: Op::plain(stitch), times: number }, start, input)))
+    Ok(Clause::Evenly(item(Act::Evenly { shape, plain: Op::plain(stitch), times: number }, start, input), each))
 }
 
 /// `ending with`, `end last repeat with`: what follows stands at the end of the last repeat.
@@ -445,26 +451,15 @@ fn ahead(input: &mut Input<'_>) -> Res<Clause> {
     (lead, sign(':')).map(|((_, number, ()), ())| Clause::Ahead(number)).parse_next(input)
 }
 
-fn ring_start(input: &mut Input<'_>) -> Res<Clause> {
-    let make = alt((
-        word(&["make", "form", "in", "into", "work"]),
-        (word(&["start", "begin", "starting", "beginning"]), word(&["with"])).void(),
-    ));
-    // `magic ring with 6 sc`.
-    let with = opt((word(&["with"]), peek(number)));
-    let named = (opt(make), opt(word(&["in", "into"])), articles, magic, with).value(Clause::Ring);
-    let bare =
-        (word(&["make", "start"]), opt(word(&["with"])), articles, word(&["ring", "loop"])).value(Clause::MakeRing);
-    // `…, all into the ring`.
-    let all = (word(&["all", "everything"]), opt(word(&["worked", "work", "made"])), word(&["in", "into"]), articles);
-    let all = (all, alt((magic, word(&["ring", "circle", "loop"])))).value(Clause::Ring);
-    alt((all, named, bare)).parse_next(input)
-}
-
 /// `6 x` before a bracket with work in it.
 fn so_often(input: &mut Input<'_>) -> Res<u32> {
     let counts = (open, opt(sign('=')), number, opt(alt((stitches_word, stitch.void()))), close);
-    (number, word(&["times", "x"]), not(counts), peek(open)).map(|(number, ..)| number).parse_next(input)
+    // `6(sc, inc)`: without a blank between.
+    let close_by = take(|token: &Token| Some(token.start + token.place.length));
+    let close_by = (peek(close_by), number, peek(take(|token: &Token| Some(token.start))));
+    let close_by = close_by.verify(|(end, _, start)| end == start).map(|(_, number, _)| number);
+    let often = alt(((number, word(&["times", "x"])).map(|(number, ())| number), close_by));
+    (often, not(counts), peek(open)).map(|(number, ..)| number).parse_next(input)
 }
 
 /// `6 x 1 inc`: so often one thing.
@@ -483,11 +478,14 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     let often = alt(((sign('*'), times).map(|(_, times)| times), starred.map(Times::Exactly)));
     let often = often.map(|often| Clause::Again(often, None, false));
     let star = alt((often, sign('*').value(Clause::Star)));
-    let about = alt((count, counting, ring_start, joining_yarn, joining, round_loops));
+    let about = alt((count, counting, ring_of, ring_start, joining_yarn, joining, round_loops));
     let simple =
         alt((about, aside, no_shaping, alt((ending, ahead, for_rounds, until, evenly)), as_round, again, star, colour));
     // `6 x (sc, inc)` is no repeat of what stands before.
     let ahead = (opt(word(WORK)), alt((so_often, often_one)));
+    if let Some(found) = opt(starred_there).parse_next(input)? {
+        return Ok(found);
+    }
     if opt(peek(ahead)).parse_next(input)?.is_none()
         && let Some(found) = opt(simple).parse_next(input)?
     {

@@ -2,7 +2,7 @@
 
 use super::words::*;
 use super::{Input, Res};
-use crate::craft::Loops;
+use crate::craft::{Loops, Stitch};
 use crate::notation::lex::{Kind, Token};
 use crate::notation::tree::Times;
 use winnow::combinator::{alt, eof, not, opt, peek};
@@ -109,6 +109,12 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     let hook = (ordinal, link, word(&["from"]), opt(word(&["the"])), word(&["hook"]));
     // `in first ch made`: the chain that was made first, whichever that is from the hook.
     let made = (ordinal.verify(|nth| *nth == 1), word(&["ch", "chain"]), word(&["made"])).value(Target::FromHook(0));
+    // `sc in 1, inc in 1`.
+    let so_many = (number, peek(ends)).map(|(number, ())| (None, number));
+    // `sc in sc`.
+    let kind = (stitch.verify(|kind| kind.row().counts > 0 && *kind != Stitch::CH), peek(ends));
+    let kind = kind.map(|(kind, ())| (Some(kind), 1));
+    let next_of = |(kind, number)| Target::Next(Unit::Stitch(kind), Times::Exactly(number), false);
     (
         lead,
         alt((
@@ -120,8 +126,7 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
             (opt((word(&["post"]), word(&["of"]), articles)), next).map(|(_, target)| target),
             nth,
             space_alone,
-            // `sc in 1, inc in 1`.
-            (number, peek(ends)).map(|(number, ())| Target::Next(Unit::Stitch(None), Times::Exactly(number), false)),
+            alt((so_many, kind)).map(next_of),
         )),
     )
         .map(|(_, target)| target)

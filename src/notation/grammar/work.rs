@@ -4,13 +4,13 @@ use super::colour::in_colour;
 use super::place::{Target, around, each, each_unsaid, next, place, short_more, space_alone, times};
 use super::shaping::{alternate, every};
 use super::words::*;
-use super::{Clause, DEEPEST, Input, Res, paused, separator};
+use super::{Clause, DEEPEST, Input, Res, paused, separator, stops};
 use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
 use crate::notation::lex::{Kind, Token};
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::written::Doubt;
 use crate::report::Place;
-use winnow::combinator::{alt, not, opt, peek};
+use winnow::combinator::{alt, not, opt, peek, repeat};
 use winnow::prelude::*;
 use winnow::token::any;
 
@@ -28,6 +28,24 @@ pub(super) fn together_word(input: &mut Input<'_>) -> Res<(Stitch, u32)> {
     alt((one, spaced.map(|(stitch, _, number, ..)| (stitch, number)))).verify(several).parse_next(input)
 }
 
+/// `scinc`, `dc2inc`, `sc3inc`, `scdec`: stitch and shaping in one word.
+fn shaped_word(input: &mut Input<'_>) -> Res<Op> {
+    let vocabulary = input.state.vocabulary;
+    take(move |token: &Token| {
+        let word = token.word()?;
+        let (stem, up) = match word.strip_suffix("inc") {
+            Some(stem) => (stem, true),
+            None => (word.strip_suffix("dec")?, false),
+        };
+        let name = stem.trim_end_matches(|c: char| c.is_ascii_digit());
+        let stitch = vocabulary.stem(name).filter(|stitch| stitch.is_plain_fabric())?;
+        let count: u32 = stem.get(name.len()..)?.parse().unwrap_or(2);
+        let fits = (2..=crate::limits::ROUND_WORDS as u32).contains(&count);
+        fits.then(|| if up { Op::increase(stitch, count) } else { Op::decrease(stitch, count) })
+    })
+    .parse_next(input)
+}
+
 /// What is made, how many, and whether the number may also say in how many stitches.
 pub(super) struct What {
     pub(super) op: Op,
@@ -42,16 +60,21 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
     }
     let before = opt(loops).parse_next(input)?;
     let shell = (number_of_shell(number), word(&["shell", "shells", "sh"]));
+    // `2-sc inc`.
+    let so_many = ((peek(dash), number_of_shell(number)), word(UP)).map(|((_, op), ())| op);
     let together = together_word.map(|(stitch, count)| Op::decrease(stitch, count));
-    let increase = (opt(stitch), word(UP)).map(|(stitch, ())| stitch);
+    let hyphen = || opt(take(|token: &Token| (token.kind == Kind::Dash(false)).then_some(())));
+    let increase = (opt(stitch), hyphen(), word(UP)).map(|(stitch, ..)| stitch);
     // `double each stitch`.
     let double = (word(&["double"]), peek(word(EACH))).map(|_| None);
-    let increase = alt((increase, double)).map(move |stitch| Op::increase(stitch.unwrap_or(main), 2));
+    let increase = alt((increase, double));
     let unseen = || opt(word(&["inv", "invisible", "simple", "regular"]));
-    let decrease = (unseen(), opt(stitch), unseen(), word(DOWN))
-        .map(move |(_, stitch, ..)| Op::decrease(stitch.unwrap_or(main), 2));
-    // `increase 1 in next st` is one increase.
-    let one = || opt((take(|token: &Token| token.number().filter(|number| *number == 1)), peek(preposition)));
+    let decrease = (unseen(), opt(stitch), hyphen(), unseen(), word(DOWN)).map(|(_, stitch, ..)| stitch);
+    // `increase 1 in next st` is one increase, and so is `dec 1 sc`.
+    let single = || super::words::number.verify(|one| *one == 1);
+    let of = || alt((stitch.map(Some), stitches_word.value(None)));
+    let of_one = || alt((peek(preposition).value(None), (of(), peek(alt((preposition, stops)))).map(|(of, ())| of)));
+    let one = || opt((single(), of_one()).map(|(_, of)| of)).map(Option::flatten);
     // `a shell of 5 dc`, `group of 3 dc`; looked for first, so that a bare shell is told as one.
     let groups = ["shell", "shells", "fan", "fans", "group", "groups", "set"];
     let rest = input.peek_slice(input.eof_offset());
@@ -64,10 +87,11 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
     let own = own_stitch.map(|made| Op { into: Spot::Stitch, consumed: 1, made, loops: Loops::Both });
     let (mut op, number) = alt((
         own.map(|op| (op, number)),
-        shell.map(|(op, _)| (op, None)),
+        alt((shell.map(|(op, _)| op), so_many)).map(|op| (op, None)),
         together.map(|op| (op, number)),
-        (increase, one()).map(|(op, _)| (op, number)),
-        (decrease, one()).map(|(op, _)| (op, number)),
+        shaped_word.map(|op| (op, number)),
+        (increase, one()).map(move |(stitch, of)| (Op::increase(stitch.or(of).unwrap_or(main), 2), number)),
+        (decrease, one()).map(move |(stitch, of)| (Op::decrease(stitch.or(of).unwrap_or(main), 2), number)),
         stitch.map(|stitch| (Op::plain(stitch), number)),
     ))
     .parse_next(input)?;
@@ -97,14 +121,20 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
     }
     articles(input)?;
+    opt(how_tight).parse_next(input)?;
     let mut what = match opt(|input: &mut Input<'_>| several_as_one(input, verb)).parse_next(input)? {
         Some(op) => What { op, number: None },
         None => what(input)?,
     };
-    opt(word(&["loosely", "tightly"])).parse_next(input)?;
+    opt(how_tight).parse_next(input)?;
     let plain = matches!(what.op.made, Made::Same(_, 1)) && what.op.into == Spot::Stitch;
     if let Made::Same(Stitch::CH, _) = what.op.made {
         let after = opt((opt(dash), number)).parse_next(input)?.map(|(_, number)| number);
+        opt(how_tight).parse_next(input)?;
+        // `6 ch 2` says two numbers.
+        if after.is_some() && what.number.is_some() {
+            return Err(());
+        }
         let chains = Op::chains(after.or(what.number).unwrap_or(1));
         return Ok(Clause::Do(vec![item(Act::Run(chains, Times::Exactly(1)), place_of_work, input)]));
     }
@@ -122,6 +152,8 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     let unsaid = what.number.is_none() && plain;
     let so_many = so_many.verify(move |_| unsaid).map(|target| (target, None));
     let bare = alt((bare, so_many, each_unsaid.map(|target| (target, None))));
+    // `dc, ch 1, dc all in next st`.
+    opt((word(&["all"]), peek(word(&["in", "into"])))).parse_next(input)?;
     let over = opt(peek(word(&["over", "across"]))).parse_next(input)?.is_some();
     if !each_round && let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
         let hook = match (target, &what.op.made) {
@@ -192,6 +224,15 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         input.state.doubts.borrow_mut().push(Doubt::Bare(place_of_work));
     }
     Ok(Clause::Do(vec![item(Act::Run(op, often), place_of_work, input)]))
+}
+
+/// `loosely`, `(not too tightly)`: nothing that counts.
+fn how_tight(input: &mut Input<'_>) -> Res<()> {
+    let how = || {
+        let lead = repeat::<_, (), (), _, _>(0.., word(&["not", "too", "very", "quite", "fairly"]));
+        (lead, word(&["loosely", "tightly", "loose", "tight"])).void()
+    };
+    alt((how(), (open, how(), close).void())).parse_next(input)
 }
 
 /// `sc the next 2 sts together`, `2 sc as 1 sc`: so many as one; of which stitch, where nothing says that, the verb has to
@@ -415,11 +456,29 @@ pub(crate) fn made_in_one(input: &mut Input<'_>) -> Res<Made> {
     together_in_one(&items).ok_or(())
 }
 
+/// `*2 sc* in each st`: asterisks around what goes in one place.
+pub(super) fn starred_there(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let star = || take(|token: &Token| (token.kind == Kind::Sign('*')).then_some(()));
+    star().parse_next(input)?;
+    let mut items = vec![loose(input)?];
+    while let Some((_, _, next)) = opt((separator, opt(separator), loose)).parse_next(input)? {
+        items.push(next);
+    }
+    star().parse_next(input)?;
+    opt(word(&["all"])).parse_next(input)?;
+    let place = place(input)?;
+    all_there(&items, place, start, input)
+}
+
 /// Stitches or chains whose place is told elsewhere.
 fn loose(input: &mut Input<'_>) -> Res<Item> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
     let what = what(input)?;
     let after = opt((opt(dash), number)).parse_next(input)?.map(|(_, number)| number);
+    if after.is_some() && what.number.is_some() {
+        return Err(());
+    }
     let number = after.or(what.number).unwrap_or(1);
     let act = match what.op.made {
         Made::Same(Stitch::CH, _) => Act::Run(Op::chains(number), Times::Exactly(1)),

@@ -16,6 +16,9 @@ pub(super) struct Variant {
     pub(super) how: &'static str,
 }
 
+/// How stitches are meant that are told before the one place where all of them go.
+const IN_ONE: &str = "with all of it in one place";
+
 /// How a round is meant whose words are all repeated, although it doesn't say so.
 pub(super) const REPEATED: &str = "repeated around";
 
@@ -29,11 +32,15 @@ pub(super) fn variants(written: &WrittenRound) -> Vec<Variant> {
     let plain = |items: Vec<Item>, how| Variant { items, joins: false, count: None, how };
     let own = written.items.clone();
     let mut variants = Vec::new();
-    let gathered = gathered(&own, &written.doubts);
-    if gathered != own {
-        variants.push(plain(gathered, "all of it in one space"));
+    let surely = gathered(&own, &written.doubts, true);
+    if surely != own {
+        variants.push(plain(surely.clone(), IN_ONE));
     }
     variants.push(plain(own.clone(), ""));
+    let maybe = gathered(&own, &written.doubts, false);
+    if maybe != surely {
+        variants.push(plain(maybe, IN_ONE));
+    }
     let often = changed(&own, &|item| often(item, &written.doubts));
     let each = changed(&own, &|item| each(item, &written.doubts));
     for (other, how) in [(&often, "with the other number of times"), (&each, "with so many in each stitch")] {
@@ -128,18 +135,34 @@ pub(super) fn all_named(items: &[Item], doubts: &[Doubt]) -> bool {
     })
 }
 
+/// True where it names one place, or each.
+fn placed(item: &Item, times: Times, doubts: &[Doubt]) -> bool {
+    matches!(times, Times::Exactly(1) | Times::Around { .. }) && !bare(item, doubts)
+}
+
 /// True where it names no place.
 fn bare(item: &Item, doubts: &[Doubt]) -> bool {
     doubts.iter().any(|doubt| matches!(doubt, Doubt::Bare(place) if same(*place, item.place)))
 }
 
-/// `3 sc, ch 3, 3 sc in next ch-5 sp` with all of it in that space.
-fn gathered(items: &[Item], doubts: &[Doubt]) -> Vec<Item> {
+/// True where several stitches, with chains between them, end as they begin: `2 dc, ch 1, 2 dc in next st`, or go into
+/// each stitch, as a whole group does.
+fn mirrored(tail: &[Item], last: &Op, times: Times) -> bool {
+    let Some(Item { act: Act::Run(first, Times::Exactly(number)), .. }) = tail.first() else { return false };
+    let (Made::Same(stitch, 1), Made::Same(other, count)) = (&first.made, &last.made) else { return false };
+    stitch == other && number == count && (*number > 1 || matches!(times, Times::Around { .. }))
+}
+
+/// `3 sc, ch 3, 3 sc in next ch-5 sp` with all of it in that space; in a stitch as well, but for `sure` only where it can
+/// hardly be meant otherwise.
+fn gathered(items: &[Item], doubts: &[Doubt], sure: bool) -> Vec<Item> {
     let mut gathered: Vec<Item> = Vec::new();
     for item in items {
         let act = match &item.act {
-            Act::Repeat(body, times) => Act::Repeat(self::gathered(body, doubts), *times),
-            Act::Run(op @ Op { into: Spot::Space, .. }, times) => {
+            Act::Repeat(body, times) => Act::Repeat(self::gathered(body, doubts, sure), *times),
+            Act::Run(op @ Op { into: Spot::Space | Spot::Stitch, .. }, times)
+                if op.into == Spot::Space || (op.consumed == 1 && placed(item, *times, doubts)) =>
+            {
                 let loose = |before: &&Item| match &before.act {
                     Act::Run(Op { into: Spot::Air, .. }, Times::Exactly(_)) => true,
                     Act::Run(Op { into: Spot::Stitch, made: Made::Same(_, 1), .. }, Times::Exactly(_)) => {
@@ -153,7 +176,8 @@ fn gathered(items: &[Item], doubts: &[Doubt]) -> Vec<Item> {
                 // It begins with stitches, and chains stand between them.
                 let skip = tail.iter().position(|item| bare(item, doubts)).unwrap_or(taken);
                 let tail = tail.get(skip..).unwrap_or_default().to_vec();
-                if tail.len() < 2 || tail.iter().all(|item| bare(item, doubts)) {
+                let fits = op.into == Spot::Space || !sure || mirrored(&tail, op, *times);
+                if tail.len() < 2 || tail.iter().all(|item| bare(item, doubts)) || !fits {
                     item.act.clone()
                 } else {
                     gathered.truncate(start + skip);

@@ -17,7 +17,7 @@ mod telling;
 use crate::craft::{Begin, Close, Foundation, Round, Stitch, Terms, abbreviation};
 use crate::design::{Design, Said, Work};
 use crate::limits;
-use crate::notation::{Covers, Source, Stated, WrittenRound, read};
+use crate::notation::{Covers, Source, Stated, Wording, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::Mm;
 use one::round;
@@ -245,6 +245,16 @@ impl<'a> Counter<'a> {
     }
 
     fn count(&mut self, written: &WrittenRound) {
+        // `increase 6 sts evenly in each round`: each of them changes, and the count is that of the last.
+        if written.each && written.first < written.last {
+            for number in written.first..=written.last.min(written.first.saturating_add(limits::ROUNDS)) {
+                let own = WrittenRound { first: number, last: number, ..written.clone() };
+                let wording = Wording { count: String::new(), ..own.wording.clone() };
+                let last = number == written.last;
+                self.count(&if last { own } else { WrittenRound { stated: None, wording, ..own } });
+            }
+            return;
+        }
         self.known.insert(written.first, (written.clone(), self.standing.count));
         if let Some(begin) = written.begin
             && let Some(counts) = begin.counts
