@@ -14,8 +14,8 @@
 //! | 6 file | [`file`] | pages, drawings and story → bytes |
 //! | products | [`publish`] | `Pattern` → named files, single pictures, listings: one row each |
 //!
-//! Below all of them stand [`units`], [`report`], [`craft`] (stitch, operation, round), [`words`] (languages), [`font`]
-//! and [`notation`] (written rounds).
+//! Below all of them stand [`units`], [`report`], [`craft`] (stitch, operation, round), [`words`] (languages), [`font`],
+//! [`photo`] (photographs) and [`notation`] (written rounds).
 //!
 //! The library never prints, never touches the disk (but for `file::save`), and never panics on input.
 //!
@@ -53,6 +53,8 @@ pub mod sight;
 pub mod units;
 
 pub mod report;
+
+pub mod photo;
 
 pub mod craft;
 

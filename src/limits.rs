@@ -38,3 +38,12 @@ pub const ROUND_WORDS: usize = 4000;
 pub const ROUND_STEPS: usize = 100_000;
 /// Most stitches in one place of a written round.
 pub const IN_ONE_PLACE: u32 = 1000;
+
+/// Longest file of a photograph, in bytes.
+pub const PHOTO_BYTES: usize = 32 << 20;
+/// Most pixels of a photograph: those of the usual largest cameras. They take up to some 300 MB while they are decoded.
+pub const PHOTO_PIXELS: u64 = 50_000_000;
+/// Pixels of its long side that are kept: 300 an inch on 200 mm.
+pub const PHOTO_SIDE: u32 = 2400;
+/// Pixels of its long side below which a photograph looks coarse on a cover.
+pub const PHOTO_FINE: u32 = 800;

@@ -6,7 +6,7 @@ use roundelay::design::text_of;
 use roundelay::pattern::{Pattern, count_rounds};
 use roundelay::report::Report;
 
-use super::input::{self, Source, Swatch};
+use super::input::{self, Photo, Source, Swatch};
 use super::output::data;
 use super::progress::Progress;
 use super::{CheckFormat, Outcome, show};
@@ -48,7 +48,11 @@ fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<String>, Outco
             let (source, solved) = if alone {
                 count(name, &bytes)
             } else {
-                let (source, solved) = input::solve(name, &bytes, swatch, None);
+                let (mut source, solved) = input::solve(name, &bytes, swatch, None);
+                let solved = match Photo::beside(file, &bytes, swatch) {
+                    Some(photo) => solved.and_then(|solved| photo.shown(solved, &mut source)),
+                    None => solved,
+                };
                 let told = solved.map(|solved| summary(&source.name, &solved));
                 (source, told)
             };

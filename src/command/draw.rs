@@ -15,7 +15,7 @@ use roundelay::publish::{
 };
 use roundelay::units::Angle;
 
-use super::input::Swatch;
+use super::input::{Photo, Swatch};
 use super::output::{cautions, complaint, failure, files};
 use super::plan::unreadable;
 use super::progress::Progress;
@@ -191,6 +191,11 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
     };
     let progress = Progress::new(1);
     let (mut source, pattern) = input::worded(name, &bytes, swatch, (wish.rewrite, wish.piece.as_deref()));
+    let photo = Photo::beside(&wish.file, &bytes, swatch).filter(|_| wish.picture.photographed);
+    let pattern = match &photo {
+        Some(photo) => pattern.and_then(|pattern| photo.shown(pattern, &mut source)),
+        None => pattern,
+    };
     let Some(pattern) = pattern else {
         drop(progress);
         show::complaints(&source);
@@ -207,8 +212,8 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
         Err(unknown) => return complaint(&unknown),
     };
     let folder = wish.output.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let read: Vec<&Path> =
-        std::iter::once(wish.file.as_path()).chain(swatch.map(|swatch| swatch.path.as_path())).collect();
+    let beside = swatch.map(|swatch| swatch.path.as_path()).into_iter().chain(photo.as_ref().map(|photo| &*photo.path));
+    let read: Vec<&Path> = std::iter::once(wish.file.as_path()).chain(beside).collect();
     let outputs = [Output { name: target.to_owned(), bytes: sealed(bytes) }];
     let order = Order { folder, outputs: &outputs, force: wish.force, source: None };
     match files(&order, &read, "give a folder that can be written") {

@@ -5,7 +5,8 @@ use std::io::{self, Read};
 use std::mem;
 use std::path::{Path, PathBuf};
 
-use roundelay::design::text_of;
+use roundelay::design::{read_swatch, text_of};
+use roundelay::file::seal::checksum;
 use roundelay::limits;
 use roundelay::pattern::{Beside, Pattern};
 use roundelay::report::{Diagnostic, Report};
@@ -50,6 +51,64 @@ impl Swatch {
         });
         Ok(Self { path: path.to_owned(), bytes: read?.1 })
     }
+}
+
+/// The photograph that a design names, as it was found beside it.
+pub(super) struct Photo {
+    pub(super) path: PathBuf,
+    /// What its file holds, or why that can't be read.
+    pub(super) read: Result<Vec<u8>, String>,
+}
+
+impl Photo {
+    /// Reads the photograph that a design names, or the design beside written rounds: its path goes from the folder of
+    /// the design that names it. Nothing where none is named, or where the design has errors of its own.
+    pub(super) fn beside(file: &Path, bytes: &[u8], swatch: Option<&Swatch>) -> Option<Self> {
+        let (file, bytes) = match swatch.filter(|_| holds_rounds(&file.to_string_lossy())) {
+            Some(swatch) => (swatch.path.as_path(), &swatch.bytes[..]),
+            None => (file, bytes),
+        };
+        let mut own = Report::new();
+        let named = text_of(bytes, &mut own).and_then(|text| read_swatch(text, &mut own))?.photo?;
+        let path = file.parent().unwrap_or(Path::new("")).join(&named.file.value);
+        let read = photograph(&path).map_err(|error| error.to_string());
+        Some(Self { path, read })
+    }
+
+    /// What decides what is made of it.
+    pub(super) fn checksum(&self) -> String {
+        self.read.as_ref().map_or_else(Clone::clone, |bytes| checksum(bytes))
+    }
+
+    /// The pattern with its photograph. Nothing, and an error in the source, where there is none that can be printed.
+    pub(super) fn shown(&self, pattern: Pattern, source: &mut Source) -> Option<Pattern> {
+        let place = pattern.design().photo.as_ref().and_then(|photo| photo.file.place);
+        let shown = match &self.read {
+            Ok(bytes) => pattern.with_photo(bytes),
+            Err(error) => {
+                let message = format!("the photograph {} can't be read: {error}", self.path.display());
+                let help = "put it there, or write its path from the folder of the design";
+                source.report.add(Diagnostic::error("photo-not-found", message).at(place).help(help));
+                return None;
+            }
+        };
+        let (told, shown) = match shown {
+            Ok(mut pattern) => (mem::take(&mut pattern.report), Some(pattern)),
+            Err(report) => (report, None),
+        };
+        told.diagnostics.into_iter().for_each(|one| source.report.add(one));
+        shown
+    }
+}
+
+/// Reads the file of a photograph up to a byte more than it may have. A pipe or a device would never end.
+fn photograph(path: &Path) -> io::Result<Vec<u8>> {
+    if !path.metadata()?.is_file() {
+        return Err(io::Error::new(io::ErrorKind::InvalidInput, "it is no file"));
+    }
+    let mut bytes = Vec::new();
+    File::open(path)?.take(limits::PHOTO_BYTES as u64 + 1).read_to_end(&mut bytes)?;
+    Ok(bytes)
 }
 
 /// True for the name of a file of written rounds; any other holds a design.

@@ -16,7 +16,7 @@ use roundelay::report::Report;
 use roundelay::story::RoundsForm;
 use serde::Serialize;
 
-use super::input::{self, Source, Swatch};
+use super::input::{self, Photo, Source, Swatch};
 use super::output::{self, cautions, data, failure, note};
 use super::progress::Progress;
 use super::rows::{one_of, paper};
@@ -188,17 +188,25 @@ fn one(wish: &Publish, job: &Job<'_>, stem: &str, folder: &Path, swatch: Option<
         Err(error) => return ended(input::unreadable(file, &error), End::Failed(Outcome::CouldNotRun, None)),
     };
     let (name, bytes) = (read.0.clone(), &read.1);
-    let inputs = inputs(wish, &name, (bytes, piece), swatch);
+    let photo = Photo::beside(file, bytes, swatch);
+    let inputs = inputs(wish, &name, (bytes, piece), (swatch, photo.as_ref()));
     if let Some(paths) = unchanged(folder, stem, &inputs).filter(|_| !wish.fresh) {
         let source = Source { name, text: String::new(), report: Default::default() };
         return ended(source, End::Unchanged(paths));
     }
     let (mut source, pattern) = input::worded(name, bytes, swatch, (wish.rewrite, piece));
-    let Some(pattern) = pattern else { return ended(source, End::Failed(Outcome::DesignErrors, None)) };
+    let shown = |pattern| match &photo {
+        Some(photo) => photo.shown(pattern, &mut source),
+        None => Some(pattern),
+    };
+    let Some(pattern) = pattern.and_then(shown) else {
+        return ended(source, End::Failed(Outcome::DesignErrors, None));
+    };
     let Some(outputs) = publish(&pattern, stem, products(wish), &options(wish), &mut source.report) else {
         return ended(source, End::Failed(Outcome::CouldNotRun, None));
     };
-    let read: Vec<&Path> = std::iter::once(file).chain(swatch.map(|swatch| swatch.path.as_path())).collect();
+    let beside = swatch.map(|swatch| swatch.path.as_path()).into_iter().chain(photo.as_ref().map(|photo| &*photo.path));
+    let read: Vec<&Path> = std::iter::once(file).chain(beside).collect();
     let made_from = MadeFrom { design: stem, inputs: &inputs, whole: wish.only.is_empty(), remove: wish.remove_old };
     let order = Order { folder, outputs: &outputs, force: wish.force, source: Some(made_from) };
     match output::files(&order, &read, "give a folder that can be written, with `-o FOLDER`") {
@@ -221,8 +229,13 @@ fn options(wish: &Publish) -> Options {
     }
 }
 
-/// The checksum of all that decides what is made: this version, the wishes, the design and its swatch.
-fn inputs(wish: &Publish, name: &str, (bytes, piece): (&[u8], Option<&str>), swatch: Option<&Swatch>) -> String {
+/// The checksum of all that decides what is made: this version, the wishes, the design, its swatch and its photograph.
+fn inputs(
+    wish: &Publish,
+    name: &str,
+    (bytes, piece): (&[u8], Option<&str>),
+    (swatch, photo): (Option<&Swatch>, Option<&Photo>),
+) -> String {
     let products: Vec<&str> = products(wish).iter().map(|product| product.name()).collect();
     let rounds = input::holds_rounds(name);
     let beside = swatch.filter(|_| rounds).map_or_else(String::new, |swatch| checksum(&swatch.bytes));
@@ -230,6 +243,7 @@ fn inputs(wish: &Publish, name: &str, (bytes, piece): (&[u8], Option<&str>), swa
     let (options, anew, design) = (options(wish), wish.rewrite, checksum(bytes));
     let wishes = format!("{version}\n{products:?}\n{options:?}\n{anew}\n{rounds}\n{beside}\n{design}");
     let wishes = piece.map_or(wishes.clone(), |piece| format!("{wishes}\n{piece}"));
+    let wishes = photo.map_or(wishes.clone(), |photo| format!("{wishes}\nphoto {}", photo.checksum()));
     checksum(wishes.as_bytes())
 }
 

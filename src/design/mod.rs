@@ -16,6 +16,7 @@ mod model;
 mod names;
 mod palettes;
 mod parts;
+mod photograph;
 mod plausible;
 mod printed;
 mod raw;

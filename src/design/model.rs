@@ -29,6 +29,8 @@ pub struct Design {
     pub designer: Option<String>,
     /// A line or two for the cover.
     pub about: Option<String>,
+    /// A photograph for the cover.
+    pub photo: Option<Photograph>,
     /// What the piece is, so that fit hints, ease and cautions fit it.
     pub kind: Kind,
     /// Units of lengths in the printed pages (the other system stands beside them).
@@ -63,6 +65,15 @@ pub struct Design {
     pub tolerance: Tolerance,
     /// How shaping is placed from round to round.
     pub shaping: Shaping,
+}
+
+/// A photograph of the finished piece.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Photograph {
+    /// Its file, by its path from the folder of the design.
+    pub file: Said<String>,
+    /// What it shows, in words.
+    pub alt: String,
 }
 
 /// The hand that holds the hook.

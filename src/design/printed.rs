@@ -12,6 +12,8 @@ pub enum Printed {
     Designer,
     /// What is said about it.
     About,
+    /// What a photograph shows.
+    Alt,
     /// What the yarn is of.
     Fibre,
     /// The name of a colour.
@@ -26,8 +28,17 @@ pub enum Printed {
 
 impl Printed {
     /// All of them.
-    pub const ALL: [Self; 8] =
-        [Self::Title, Self::Designer, Self::About, Self::Fibre, Self::Colour, Self::Palette, Self::Part, Self::Size];
+    pub const ALL: [Self; 9] = [
+        Self::Title,
+        Self::Designer,
+        Self::About,
+        Self::Alt,
+        Self::Fibre,
+        Self::Colour,
+        Self::Palette,
+        Self::Part,
+        Self::Size,
+    ];
 
     /// Most characters.
     pub const fn most(self) -> usize {
@@ -35,6 +46,7 @@ impl Printed {
             Self::Title => 120,
             Self::Designer => 80,
             Self::About => 2000,
+            Self::Alt => 400,
             Self::Fibre => 80,
             Self::Colour | Self::Palette | Self::Part => 40,
             Self::Size => 24,
@@ -78,6 +90,11 @@ impl Printed {
             Self::Size => named("size", "write it short: `M`, `child-4y`"),
             Self::Palette => named("palette", "write it short: `harbour`, `meadow`"),
             Self::Colour => named("colour", "write it short: `sand`, `tide`"),
+            Self::Alt => {
+                let message = format!("what a photograph shows takes 1 to {most} characters, and these are {count}");
+                let help = "say in a sentence what a buyer would look at: `alt: \"A blue hat on a wooden peg\"`";
+                Diagnostic::error("wrong-words", message).help(help)
+            }
             Self::Designer | Self::About | Self::Fibre => {
                 let message = format!("here stand 1 to {most} characters, and these are {count}");
                 Diagnostic::error("wrong-words", message).help("write it shorter, or take the field away")

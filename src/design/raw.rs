@@ -3,6 +3,7 @@
 use super::fields::{Fields, doubled, word};
 use super::heads;
 use super::palettes::{self, RawPalette};
+use super::photograph::{self, RawPhotograph};
 use super::shapes::Field;
 use super::tree::{Node, Text, Value, slice};
 use crate::report::{Diagnostic, Place, Report};
@@ -14,6 +15,7 @@ pub(super) struct RawDesign {
     pub(super) title: Option<Text>,
     pub(super) designer: Option<Text>,
     pub(super) about: Option<Text>,
+    pub(super) photo: Option<RawPhotograph>,
     pub(super) kind: Option<Text>,
     pub(super) units: Option<Text>,
     pub(super) terms: Option<Text>,
@@ -37,6 +39,7 @@ const DESIGN: &[&str] = &[
     "title",
     "designer",
     "about",
+    "photo",
     "kind",
     "units",
     "terms",
@@ -188,6 +191,7 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         title: if asked(&fields, "title") { fields.needed("title", "title: My hat") } else { None },
         designer: fields.text("designer"),
         about: fields.text("about"),
+        photo: photograph::read(&mut fields),
         kind: fields.text("kind"),
         units: fields.text("units"),
         terms: fields.text("terms"),

@@ -8,7 +8,7 @@ use super::shapes::{self, Field};
 use super::tree::Text;
 use super::{
     Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, palettes, parts,
-    plausible, sizes,
+    photograph, plausible, sizes,
 };
 use crate::craft::{Stitch, Terms};
 use crate::report::{Diagnostic, Place, Report};
@@ -46,6 +46,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         title: title.unwrap_or(Said { value: String::new(), place: None }),
         designer: raw.designer.as_ref().map(|text| printed(Printed::Designer, text, report)),
         about: raw.about.as_ref().map(|text| printed(Printed::About, text, report)),
+        photo: raw.photo.as_ref().and_then(|photo| photograph::resolve(photo, report)),
         kind: reading.kind,
         units: reading.units,
         terms: reading.terms,

@@ -1,10 +1,12 @@
 //! The drawing vocabulary: closed, so that every writer handles every item.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use kurbo::{Affine, BezPath, Point, Rect, Vec2};
 
 use crate::font::Face;
+use crate::photo::Photo;
 use crate::units::{Angle, Mm};
 use crate::words::Language;
 
@@ -32,6 +34,14 @@ pub struct Drawing {
 }
 
 impl Drawing {
+    /// The photograph, where it shows nothing else.
+    pub fn photograph(&self) -> Option<&PhotoItem> {
+        match &self.items[..] {
+            [Item::Photo(photo)] => Some(photo),
+            _ => None,
+        }
+    }
+
     /// True where it goes into this room.
     pub fn fits(&self, width: Mm, height: Mm) -> bool {
         self.bounds.width() <= width.mm() && self.bounds.height() <= height.mm()
@@ -58,8 +68,19 @@ pub enum Item {
     Text(TextItem),
     /// A symbol in its place.
     Symbol(SymbolItem),
+    /// A photograph in its place.
+    Photo(PhotoItem),
     /// Items that belong together.
     Group(Group),
+}
+
+/// A photograph in its place.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PhotoItem {
+    /// The photograph, with as many pixels as are to be written.
+    pub photo: Arc<Photo>,
+    /// The room that it fills, whatever its proportion.
+    pub area: Rect,
 }
 
 /// A path.
@@ -200,6 +221,7 @@ impl Item {
             Self::Path(path) => path.path.apply_affine(Affine::translate(by)),
             Self::Text(text) => text.at += by,
             Self::Symbol(symbol) => symbol.place = Affine::translate(by) * symbol.place,
+            Self::Photo(photo) => photo.area = photo.area + by,
             Self::Group(group) => group.items = group.items.iter().map(|item| item.moved(by)).collect(),
         }
         item

@@ -241,7 +241,7 @@ fn with_dashes(item: Item, dashes: Option<&Vec<f64>>) -> Option<Item> {
             path.stroke.iter_mut().for_each(|stroke| stroke.dashes.clone_from(dashes));
             Some(Item::Path(path))
         }
-        Item::Text(_) | Item::Symbol(_) | Item::Group(_) => Some(item),
+        Item::Text(_) | Item::Symbol(_) | Item::Photo(_) | Item::Group(_) => Some(item),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Stage 4, drawing: geometry → [`Drawing`].
 //!
-//! Takes geometry. Gives drawings made of a tiny closed set of items: paths, texts, placed symbols, groups. Coordinates
+//! Takes geometry. Gives drawings made of a tiny closed set of items: paths, texts, placed symbols, photographs, groups. Coordinates
 //! are millimetres, x to the right and y down. Promises that every item lies inside the bounds, that every symbol is
 //! defined, and that nothing is said by colour alone. Never fails.
 
@@ -9,6 +9,7 @@ mod colours;
 mod item;
 mod key;
 mod palette;
+mod photograph;
 pub mod piece;
 mod rowtable;
 pub mod schematic;
@@ -23,6 +24,7 @@ pub use colours::{ColoursOptions, colours, trials_cut};
 pub use item::*;
 pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
+pub use photograph::{photograph, printed_at};
 pub use piece::{
     FrameOptions, PieceOptions, StepsOptions, draw_piece, framed, on_its_way, piece, relaxed, steps, stops, worn_piece,
 };

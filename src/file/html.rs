@@ -2,6 +2,8 @@
 //!
 //! The page follows the reading order of the booklet, works without scripts, fits a phone, and prints.
 
+use std::sync::Arc;
+
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD as BASE64;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
@@ -27,12 +29,12 @@ pub fn write(story: &Story<'_>, pictures: &Pictures, narrow: &Drawing) -> String
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                meta http-equiv="Content-Security-Policy" content=(policy(&style));
+                meta http-equiv="Content-Security-Policy" content=(policy(&style, photographed(pictures)));
                 title { (title) }
                 style { (PreEscaped(&style)) }
             }
             body {
-                (heading(story, &sections))
+                (heading(story, &sections, pictures))
                 main {
                     @for (number, section) in sections.iter().enumerate() {
                         (written_section(section, number, words, pictures, Some(narrow).filter(|_| section.id == "key")))
@@ -44,15 +46,29 @@ pub fn write(story: &Story<'_>, pictures: &Pictures, narrow: &Drawing) -> String
     page.into_string()
 }
 
-/// What the page may do: show itself in this style and with the fonts inside it. It loads nothing, runs nothing and sends
-/// nothing (W3C Content Security Policy Level 3, as a `meta` element, with the hash of the one style).
-fn policy(style: &str) -> String {
+/// What the page may do: show itself in this style and with the fonts inside it, and the photograph inside it where there
+/// is one. It loads nothing, runs nothing and sends nothing (W3C Content Security Policy Level 3, as a `meta` element, with
+/// the hash of the one style).
+fn policy(style: &str, photographed: bool) -> String {
     let hash = BASE64.encode(digest(style.as_bytes()));
-    format!("default-src 'none'; style-src 'sha256-{hash}'; font-src data:; base-uri 'none'; form-action 'none'")
+    let images = if photographed { " img-src data:;" } else { "" };
+    format!(
+        "default-src 'none'; style-src 'sha256-{hash}'; font-src data:;{images} base-uri 'none'; form-action 'none'"
+    )
+}
+
+/// True for one of the charts, which the page shows anyway.
+fn charted(cover: &Arc<Drawing>, pictures: &Pictures) -> bool {
+    pictures.charts.iter().any(|(chart, _)| Arc::ptr_eq(chart, cover))
+}
+
+/// True where a photograph stands on the cover.
+fn photographed(pictures: &Pictures) -> bool {
+    pictures.cover.as_ref().is_some_and(|cover| cover.photograph().is_some())
 }
 
 /// Title, designer, the facts of the cover, its picture and the contents.
-fn heading(story: &Story<'_>, sections: &[Section]) -> Markup {
+fn heading(story: &Story<'_>, sections: &[Section], pictures: &Pictures) -> Markup {
     let words = &story.words;
     html! {
         header {
@@ -61,6 +77,7 @@ fn heading(story: &Story<'_>, sections: &[Section]) -> Markup {
                 p.designer { (words.with("page-designed-by", &[("name", Arg::Text(designer))])) }
             }
             @if let Some(about) = story.about() { p.about { (about) } }
+            @if let Some(cover) = pictures.cover.as_ref().filter(|cover| !charted(cover, pictures)) { figure.cover { (picture(cover, "cover")) } }
             dl { @for (name, fact) in story.facts() { div { dt { (name) } dd { (fact) } } } }
             nav aria-label=(words.say("page-contents")) {
                 ul { @for section in sections { li { a href={ "#" (section.id) } { (section.title) } } } }
@@ -139,6 +156,10 @@ fn written_figure(figure: &Figure, drawing: &Drawing, key: &str) -> Markup {
 }
 
 fn picture(drawing: &Drawing, key: &str) -> Markup {
+    if let Some(item) = drawing.photograph() {
+        let (width, height) = item.photo.size();
+        return html! { img src=(svg::data_url(item)) alt=(drawing.description) width=(width) height=(height); };
+    }
     PreEscaped(svg::write_inline(drawing, &format!("{key}-")))
 }
 

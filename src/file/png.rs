@@ -1,14 +1,17 @@
 //! SVG → PNG through resvg, with no font but our own, at any resolution, in colour or grey.
 
+use std::borrow::Cow;
 use std::io::Write;
 use std::sync::{Arc, LazyLock};
 
+use kurbo::Rect;
 use resvg::usvg;
-use tiny_skia::{Color, Pixmap, Transform};
+use tiny_skia::{Color, ColorU8, FilterQuality, Pixmap, PixmapPaint, Transform};
 
 use super::svg;
 use crate::drawing::{Drawing, Item};
 use crate::font::{FAMILY, Face};
+use crate::photo::Photo;
 use crate::report::{Diagnostic, Report};
 
 /// Most pixels written: about an A1 sheet at 300 dpi, which takes some 300 MB while it is drawn.
@@ -39,22 +42,27 @@ impl Default for PngOptions {
 /// can be drawn; a warning where it is very large.
 pub fn draw(drawing: &Drawing, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
     let things = loose(&drawing.items);
-    let mut layers: Vec<&[&Item]> = things.chunks(LAYER).collect();
-    if layers.is_empty() {
-        layers.push(&[]);
+    let photo = |item: &Item| matches!(item, Item::Photo(_));
+    // Vectors first, if only none of them: they say how large the sheet is.
+    let mut layers: Vec<&[&Item]> = if things.first().is_none_or(|item| photo(item)) { vec![&[]] } else { Vec::new() };
+    layers.extend(things.chunk_by(|one, other| !photo(one) && !photo(other)).flat_map(|run| run.chunks(LAYER)));
+    fn written<'d>(drawing: &Drawing, layer: &[&'d Item]) -> Layer<'d> {
+        match layer {
+            [Item::Photo(item)] => Layer::Photo(&item.photo, item.area - drawing.bounds.origin().to_vec2()),
+            vectors => {
+                let items: Vec<Item> = vectors.iter().copied().cloned().collect();
+                Layer::Vectors(svg::write_layer(drawing, &items).into())
+            }
+        }
     }
-    let write = |layer: &[&Item]| {
-        let items: Vec<Item> = layer.iter().copied().cloned().collect();
-        svg::write_layer(drawing, &items)
-    };
     let words = [("Title", drawing.title.as_str()), ("Description", drawing.description.as_str())];
-    told(paint(layers.into_iter().map(write), (options, &words), report), report)
+    told(paint(layers.into_iter().map(|layer| written(drawing, layer)), (options, &words), report), report)
 }
 
 /// Draws an SVG on white. Nothing, and an error in the report, where the text is no SVG or the picture would be larger
 /// than can be drawn; a warning where it is very large.
 pub fn render(svg: &str, options: &PngOptions, report: &mut Report) -> Option<Vec<u8>> {
-    told(paint([svg], (options, &[]), report), report)
+    told(paint([Layer::Vectors(svg.into())], (options, &[]), report), report)
 }
 
 fn told(drawn: Result<Vec<u8>, Box<Diagnostic>>, report: &mut Report) -> Option<Vec<u8>> {
@@ -67,15 +75,23 @@ fn loose(items: &[Item]) -> Vec<&Item> {
     for item in items {
         match item {
             Item::Group(group) => things.extend(loose(&group.items)),
-            Item::Path(_) | Item::Text(_) | Item::Symbol(_) => things.push(item),
+            Item::Path(_) | Item::Text(_) | Item::Symbol(_) | Item::Photo(_) => things.push(item),
         }
     }
     things
 }
 
-/// Draws one SVG over the other, the first on white, all of one size. The picture carries `words` under their keywords.
-fn paint<S: AsRef<str>>(
-    layers: impl IntoIterator<Item = S>,
+/// What is painted at once.
+enum Layer<'a> {
+    /// An SVG of the size of the sheet.
+    Vectors(Cow<'a, str>),
+    /// A photograph over this room of the sheet, mm.
+    Photo(&'a Photo, Rect),
+}
+
+/// Draws one layer over the other, the first on white. The picture carries `words` under their keywords.
+fn paint<'a>(
+    layers: impl IntoIterator<Item = Layer<'a>>,
     (options, words): (&PngOptions, &[(&str, &str)]),
     report: &mut Report,
 ) -> Result<Vec<u8>, Box<Diagnostic>> {
@@ -87,7 +103,16 @@ fn paint<S: AsRef<str>>(
     let scale = (options.dpi / 96.0) as f32;
     let mut canvas = None;
     for layer in layers {
-        let tree = usvg::Tree::from_str(layer.as_ref(), &reading).map_err(|cause| {
+        let text = match layer {
+            Layer::Vectors(text) => text,
+            Layer::Photo(photo, area) => {
+                if let Some(canvas) = &mut canvas {
+                    lay(canvas, photo, area, options.dpi / 25.4);
+                }
+                continue;
+            }
+        };
+        let tree = usvg::Tree::from_str(&text, &reading).map_err(|cause| {
             Diagnostic::error("svg-unreadable", format!("the drawing can't be read as SVG: {cause}"))
         })?;
         let pixmap = match &mut canvas {
@@ -101,6 +126,24 @@ fn paint<S: AsRef<str>>(
         Box::new(Diagnostic::error("png-not-written", format!("the PNG can't be written: {cause}")))
     })?;
     Ok(encoded.unwrap_or_default())
+}
+
+/// Lays a photograph on the sheet, its edges on whole pixels.
+fn lay(canvas: &mut Pixmap, photo: &Photo, area: Rect, scale: f64) {
+    let edge = |mm: f64| (mm * scale).round();
+    let (left, top) = (edge(area.x0), edge(area.y0));
+    let (width, height) = ((edge(area.x1) - left).max(1.0), (edge(area.y1) - top).max(1.0));
+    // What is to be smaller is averaged first: to pick pixels would make patterns of its texture.
+    let photo = photo.shrunk(width as u32, height as u32);
+    let (across, down) = photo.size();
+    let Some(mut pixels) = Pixmap::new(across, down) else { return };
+    for (pixel, [red, green, blue]) in pixels.pixels_mut().iter_mut().zip(photo.pixels()) {
+        *pixel = ColorU8::from_rgba(*red, *green, *blue, 255).premultiply();
+    }
+    let (wide, tall) = (width / f64::from(across), height / f64::from(down));
+    let place = Transform::from_row(wide as f32, 0.0, 0.0, tall as f32, left as f32, top as f32);
+    let paint = PixmapPaint { quality: FilterQuality::Bicubic, ..PixmapPaint::default() };
+    canvas.draw_pixmap(0, 0, pixels.as_ref(), &paint, place, None);
 }
 
 /// A white sheet for a picture of this size.

@@ -6,12 +6,16 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
 
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD as BASE64;
 use kurbo::{Affine, BezPath, PathEl, Point};
 use svg::Node;
 use svg::node::Blob;
-use svg::node::element::{Definitions, Description, Element, Group as Svg, Path, Rectangle, Title, Use};
+use svg::node::element::{Definitions, Description, Element, Group as Svg, Image, Path, Rectangle, Title, Use};
 
-use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, PathItem, Role, Symbol, SymbolItem, TextItem};
+use crate::drawing::{
+    Anchor, Drawing, Ends, Group, Ink, Item, PathItem, PhotoItem, Role, Symbol, SymbolItem, TextItem,
+};
 use crate::font::{FAMILY, Face};
 use crate::units::{Angle, EPSILON, TOLERANCE, hypot, tidy};
 
@@ -127,6 +131,7 @@ impl Writer<'_> {
             match first {
                 Item::Path(item) => add(Box::new(path(item, 2))),
                 Item::Text(item) => add(Box::new(self.text(item))),
+                Item::Photo(item) => add(Box::new(photograph(item))),
                 Item::Group(group) => add(Box::new(self.group(group))),
                 Item::Symbol(_) => {}
             }
@@ -218,6 +223,19 @@ impl Writer<'_> {
             .set("stroke-width", number(2.0 * item.halo / scale, 0));
         line.add(halo).add(seen.set("id", id))
     }
+}
+
+/// A photograph inside the file itself.
+fn photograph(item: &PhotoItem) -> Image {
+    let area = item.area;
+    let image = Image::new().set("href", data_url(item)).set("preserveAspectRatio", "none");
+    let image = image.set("x", number(area.x0, 2)).set("y", number(area.y0, 2));
+    image.set("width", number(area.width(), 2)).set("height", number(area.height(), 2))
+}
+
+/// A photograph as an address that holds it (RFC 2397).
+pub(super) fn data_url(item: &PhotoItem) -> String {
+    format!("data:image/jpeg;base64,{}", BASE64.encode(item.photo.jpeg().unwrap_or_default()))
 }
 
 fn path(item: &PathItem, decimals: u32) -> Path {

@@ -25,6 +25,10 @@ pub fn write(story: &Story<'_>, pictures: &Pictures) -> String {
         line(&mut text, "");
         paragraph(&mut text, about, "", "");
     }
+    if let Some(photo) = pictures.cover.as_ref().filter(|cover| cover.photograph().is_some()) {
+        line(&mut text, "");
+        told(&mut text, &photo.description, words);
+    }
     line(&mut text, "");
     for (name, fact) in story.facts() {
         paragraph(&mut text, &format!("{name}{}{fact}", words.colon()), "", "  ");
@@ -55,8 +59,7 @@ fn section(text: &mut String, section: &Section, words: &Words, pictures: &Pictu
             Block::Figure(figure) => {
                 let Some(drawing) = pictures.shown(figure.shows) else { continue };
                 line(text, "");
-                let what = format!("[{}{}{}]", words.say("text-picture"), words.colon(), drawing.description);
-                paragraph(text, &what, "", "  ");
+                told(text, &drawing.description, words);
                 let words = figure.words();
                 if !words.is_empty() {
                     paragraph(text, &plain(&words), "  ", "  ");
@@ -64,6 +67,12 @@ fn section(text: &mut String, section: &Section, words: &Words, pictures: &Pictu
             }
         }
     }
+}
+
+/// A picture in words.
+fn told(text: &mut String, description: &str, words: &Words) {
+    let what = format!("[{}{}{description}]", words.say("text-picture"), words.colon());
+    paragraph(text, &what, "", "  ");
 }
 
 fn list(text: &mut String, numbered: bool, items: &[Vec<Run>]) {

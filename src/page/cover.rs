@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use kurbo::{Affine, Point};
 
-use crate::drawing::{Drawing, Ink, Item};
+use crate::drawing::{Drawing, Ink, Item, printed_at};
 use crate::words::Arg;
 
 use super::booklet::title_of;
@@ -19,7 +19,7 @@ const TITLE_LINES: usize = 3;
 /// Least height of the cover picture; where less is left, it is left out.
 const LEAST_PICTURE: f64 = 30.0;
 /// Most of the cover below the title that the facts take; what doesn't fit stands in the sections anyway.
-const FACTS: f64 = 0.5;
+const FACTS: f64 = 0.4;
 
 /// A page in the making, filled from the top.
 struct Sheet<'a> {
@@ -115,7 +115,7 @@ fn picture(document: &mut Document, sheet: &mut Sheet<'_>, drawing: &Arc<Drawing
     let top = sheet.y + (room - bounds.height() * scale) / 2.0;
     let place = Affine::translate((left, top)) * Affine::scale(scale) * Affine::translate(-bounds.origin().to_vec2());
     let figure = document.element(Tag::Figure(drawing.description.clone()), Some(root));
-    sheet.page.pieces.push(Piece::drawing(Owner::Element(figure), drawing.clone(), place));
+    sheet.page.pieces.push(Piece::drawing(Owner::Element(figure), printed_at(drawing, scale), place));
 }
 
 /// The facts at the foot of the cover, in columns, each a name over what is said of it.

@@ -40,6 +40,8 @@ impl Options {
 pub struct Pictures {
     /// The picture on the cover; made smaller where it must be.
     pub cover: Option<Arc<Drawing>>,
+    /// The piece as it is drawn from the pattern, with its caption, where a photograph stands on the cover.
+    pub piece: Option<(Arc<Drawing>, String)>,
     /// The symbols, explained.
     pub key: Option<Arc<Drawing>>,
     /// The charts in order, each with its caption.
@@ -61,6 +63,7 @@ impl Pictures {
     pub fn illustrations(&self) -> Illustrations {
         let captions = |drawn: &[(Arc<Drawing>, String)]| drawn.iter().map(|(_, caption)| caption.clone()).collect();
         Illustrations {
+            piece: self.piece.as_ref().map(|(_, caption)| caption.clone()),
             key: self.key.is_some(),
             charts: captions(&self.charts),
             chart_keys: self.keys.len(),
@@ -74,6 +77,7 @@ impl Pictures {
     /// The picture that a story speaks of; nothing where it was told of others.
     pub fn shown(&self, illustration: Illustration) -> Option<&Arc<Drawing>> {
         match illustration {
+            Illustration::Piece => self.piece.as_ref().map(|(drawing, _)| drawing),
             Illustration::Key => self.key.as_ref(),
             Illustration::Chart(index) => self.charts.get(index).map(|(drawing, _)| drawing),
             Illustration::ChartKey(index) => self.keys.get(index),

@@ -176,7 +176,7 @@ fn lacks(item: &Item) -> bool {
     match item {
         Item::Text(text) => text.text.chars().any(|c| c.is_control()) || text.face.missing(&text.text).is_some(),
         Item::Group(group) => group.items.iter().any(lacks),
-        Item::Path(_) | Item::Symbol(_) => false,
+        Item::Path(_) | Item::Symbol(_) | Item::Photo(_) => false,
     }
 }
 
@@ -199,6 +199,6 @@ fn clean(item: &mut Item, lost: &mut BTreeMap<char, String>) {
             }
         }
         Item::Group(group) => group.items.iter_mut().for_each(|item| clean(item, lost)),
-        Item::Text(_) | Item::Path(_) | Item::Symbol(_) => {}
+        Item::Text(_) | Item::Path(_) | Item::Symbol(_) | Item::Photo(_) => {}
     }
 }

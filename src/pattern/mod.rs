@@ -8,15 +8,19 @@
 mod colours;
 mod counted;
 mod findings;
+mod photograph;
 pub mod piece;
 pub mod text;
 
 pub use counted::{Counted, count_rounds};
 
+use std::sync::Arc;
+
 use rayon::prelude::*;
 
 use crate::design::{self, Design};
 use crate::geometry::{SideShape, predict};
+use crate::photo::Photo;
 use crate::plan::{Plan, solve};
 use crate::report::{Diagnostic, Report};
 
@@ -27,6 +31,8 @@ pub struct Pattern {
     pub plan: Plan,
     /// The predicted side shape of every size, in the order of the plan.
     pub shapes: Vec<SideShape>,
+    /// The photograph for the cover, where the design names one and its file was [given](Self::with_photo).
+    pub photo: Option<Arc<Photo>>,
     /// Warnings and notes; never an error.
     pub report: Report,
 }
@@ -90,7 +96,7 @@ impl Pattern {
         let shapes: Vec<SideShape> = plan.sizes.par_iter().map(|size| predict(&plan, size)).collect();
         findings::tell(&plan, &shapes, &mut report);
         colours::tell(&plan, &mut report);
-        Ok(Self { plan, shapes, report })
+        Ok(Self { plan, shapes, photo: None, report })
     }
 
     /// The same with written rounds in our own words, the shortest, and not in their author's.

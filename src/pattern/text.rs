@@ -8,7 +8,7 @@
 use crate::craft::{Loops, Stitch, Terms};
 use crate::design::heads::HeadSource;
 use crate::design::shortened;
-use crate::design::{Body, Design, Finish, Part, Printed, Said, Size, Work};
+use crate::design::{Body, Design, Finish, Part, Photograph, Printed, Said, Size, Work};
 use crate::limits;
 use crate::notation::is_word;
 use crate::report::{Diagnostic, Place, Report};
@@ -175,6 +175,8 @@ impl File {
             sizes: vec![beside.sizes.first().cloned().unwrap_or_else(only_size)],
             parts: self.parts,
             finish: Said { value: Finish::FastenOff, place: None },
+            // It stands in another file than these rounds.
+            photo: beside.photo.clone().map(|photo| Photograph { file: Said { place: None, ..photo.file }, ..photo }),
             ..beside.clone()
         })
     }

@@ -9,7 +9,8 @@ use super::rows::{Named, Row};
 use super::view::view;
 use crate::drawing::{
     ChartOptions, ChartView, ColoursOptions, Drawing, FrameOptions, PieceOptions, SchematicOptions, StepsOptions,
-    TRUE_SIZE, chart, colours, draw_piece, framed, relaxed, schematic, steps, trials_cut, true_size, worn, worn_piece,
+    TRUE_SIZE, chart, colours, draw_piece, framed, photograph, relaxed, schematic, steps, trials_cut, true_size, worn,
+    worn_piece,
 };
 use crate::file::png::{self, PngOptions};
 use crate::file::{pdf, svg};
@@ -19,6 +20,7 @@ use crate::geometry::rings::repeats;
 use crate::limits;
 use crate::page::{Document, Options, Paper, wall};
 use crate::pattern::Pattern;
+use crate::photo::Photo;
 use crate::plan::Plan;
 use crate::report::{Diagnostic, Report};
 use crate::units::{Angle, Mm, tidy};
@@ -32,6 +34,8 @@ pub struct Picture {
     draw: fn(&Job<'_>, &mut Report) -> Option<Drawing>,
     /// Lays it out on pages that carry more than the picture; nothing where a page shows the picture alone.
     pages: Option<fn(&Job<'_>, &mut Report) -> Option<Document>>,
+    /// True where it shows the photograph of the design.
+    pub photographed: bool,
 }
 
 impl Row for Picture {
@@ -44,20 +48,27 @@ impl Row for Picture {
     }
 }
 
+/// A picture that a page shows alone.
+const fn alone(name: &'static str, about: &'static str, draw: fn(&Job<'_>, &mut Report) -> Option<Drawing>) -> Picture {
+    Picture { name, about, draw, pages: None, photographed: false }
+}
+
 /// The pictures there are.
-pub static PICTURES: [Picture; 8] = [
-    Picture { name: "chart", about: "The round chart with its key", draw: the_chart, pages: Some(wall_chart) },
-    Picture { name: "schematic", about: "The side view with dimensions", draw: the_schematic, pages: None },
-    Picture { name: "table", about: "The rows round by round", draw: the_table, pages: None },
-    Picture { name: "key", about: "The symbols and what they mean", draw: the_key, pages: None },
-    Picture { name: "piece", about: "The finished piece as it will look", draw: the_piece, pages: None },
-    Picture { name: "steps", about: "The piece after the rounds to stop at", draw: the_steps, pages: None },
-    Picture { name: "colours", about: "The piece in other colours, to choose among", draw: the_colours, pages: None },
+pub static PICTURES: [Picture; 9] = [
+    Picture { pages: Some(wall_chart), ..alone("chart", "The round chart with its key", the_chart) },
+    alone("schematic", "The side view with dimensions", the_schematic),
+    alone("table", "The rows round by round", the_table),
+    alone("key", "The symbols and what they mean", the_key),
+    alone("piece", "The finished piece as it will look", the_piece),
+    alone("steps", "The piece after the rounds to stop at", the_steps),
+    alone("colours", "The piece in other colours, to choose among", the_colours),
     Picture {
-        name: "true-size",
-        about: "The outline of a small piece at its true size",
-        draw: the_true_size,
         pages: Some(true_size_page),
+        ..alone("true-size", "The outline of a small piece at its true size", the_true_size)
+    },
+    Picture {
+        photographed: true,
+        ..alone("cover", "The picture of the cover: your photograph, else the piece", the_cover)
     },
 ];
 
@@ -186,6 +197,7 @@ pub(super) fn size_of(plan: &Plan, name: Option<&str>) -> Result<usize, Diagnost
 pub(super) struct Job<'a> {
     pub(super) plan: &'a Plan,
     shapes: &'a [SideShape],
+    photo: Option<&'a Photo>,
     /// Index of the size.
     pub(super) size: usize,
     pub(super) asked: &'a DrawOptions,
@@ -201,7 +213,8 @@ pub fn draw(
     asked: &DrawOptions,
     report: &mut Report,
 ) -> Option<Vec<u8>> {
-    let job = Job { plan: &pattern.plan, shapes: &pattern.shapes, size, asked };
+    let Pattern { plan, shapes, photo, .. } = pattern;
+    let job = Job { plan, shapes, photo: photo.as_deref(), size, asked };
     if let (Format::Pdf, Some(pages)) = (format, picture.pages) {
         let document = pages(&job, report)?;
         return pdf::write(&document).map_err(|complaint| report.add(complaint)).ok();
@@ -308,6 +321,16 @@ fn no_room(sizes: usize, paper: &Paper) -> Diagnostic {
     let message = format!("the schematic finds no room for {what} on {} paper", paper.name);
     Diagnostic::error("schematic-too-large", message)
         .help("draw one size at a time with --size, or choose larger paper with --paper")
+}
+
+fn the_cover(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
+    let design = &job.plan.design;
+    match job.photo.zip(design.photo.as_ref()) {
+        Some((photo, named)) => {
+            Some(photograph(photo, &named.alt, design.language, job.asked.options.paper.printable()))
+        }
+        None => the_piece(job, report),
+    }
 }
 
 fn the_steps(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {

@@ -7,13 +7,14 @@ use rayon::prelude::*;
 use crate::drawing::{
     ChartOptions, ChartView, ColoursOptions, Drawing, KeyOptions, LEAST_CELL, PieceOptions, RowTableOptions,
     SchematicOptions, StepsOptions, chart, choose_view, colours, draw_piece, key, least_cell, may_be_true_size,
-    relaxed, row_table, schematic, steps, stops, symbol_sheet, true_size,
+    photograph, relaxed, row_table, schematic, steps, stops, symbol_sheet, true_size,
 };
 use crate::geometry::SideShape;
 use crate::geometry::piece::Piece;
 use crate::limits;
 use crate::page::wall::{self, Wall};
 use crate::page::{Options, Paper, Pictures, Print, Style, room_beside};
+use crate::photo::Photo;
 use crate::plan::{Plan, SizePlan};
 use crate::story::{Illustrations, RowTable, Story};
 use crate::units::Mm;
@@ -108,11 +109,15 @@ fn all_sizes(plan: &Plan) -> impl IndexedParallelIterator<Item = usize> {
 /// Draws everything that a booklet shows of a plan. `shapes` holds the predicted shape of every size.
 pub fn draw(plan: &Plan, shapes: &[SideShape], options: &Options) -> Pictures {
     let shown = spatial(plan, shapes, options);
-    draw_with(plan, shapes, options, &Spaces::of(plan, shapes, |index| shown && index == middle(plan)))
+    draw_with((plan, shapes, None), options, &Spaces::of(plan, shapes, |index| shown && index == middle(plan)))
 }
 
-/// Draws it where the sizes may lie in space already.
-pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, spaces: &Spaces<'_>) -> Pictures {
+/// Draws it where the sizes may lie in space already, and where there may be a photograph for the cover.
+pub(super) fn draw_with(
+    (plan, shapes, photo): (&Plan, &[SideShape], Option<&Photo>),
+    options: &Options,
+    spaces: &Spaces<'_>,
+) -> Pictures {
     let style = Style::new(&options.paper, options.print, options.large);
     let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
     let middle = middle(plan);
@@ -124,8 +129,17 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
         None => (sizes().map(|size| one_chart(plan, size, (width, height), options)).collect(), vec![]),
     };
     // Nobody buys a piece by its working chart: the cover shows the piece itself, where there is ink for it.
-    let room = PieceOptions { width, height: width, ..PieceOptions::default() };
-    let finished = if options.print == Print::Colour { spaces.draw(middle, &room).map(Arc::new) } else { None };
+    // A photograph takes its place, and it moves inside.
+    let coloured = options.print == Print::Colour;
+    let taken = photo.filter(|_| coloured).zip(plan.design.photo.as_ref());
+    let taken = taken.map(|(photo, named)| photograph(photo, &named.alt, plan.design.language, (width, height)));
+    let (across, down) = if taken.is_some() { (width * INSIDE, height * INSIDE) } else { (width, width) };
+    let room = PieceOptions { width: across, height: down, ..PieceOptions::default() };
+    let finished = if coloured { spaces.draw(middle, &room).map(Arc::new) } else { None };
+    let (finished, inside) = match taken {
+        Some(photo) => (Some(Arc::new(photo)), finished.map(|piece| (piece, from_the_pattern(plan, middle)))),
+        None => (finished, None),
+    };
     // A part of a round piece is no picture of it: its chart is shown whole, however small.
     let cover = if finished.is_some() {
         finished
@@ -140,6 +154,7 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
     let drawn = schematics(plan, shapes, &room);
     Pictures {
         cover,
+        piece: inside,
         key: Some(Arc::new(key_of_page(plan, middle, (width, height), options))),
         steps: on_its_way(spaces, (width, height), options),
         colours: in_colours(spaces, (width, height), options),
@@ -148,6 +163,16 @@ pub(super) fn draw_with(plan: &Plan, shapes: &[SideShape], options: &Options, sp
         charts,
         keys,
     }
+}
+
+/// Share of a page across and down that the piece takes where a photograph stands on the cover.
+const INSIDE: f64 = 0.66;
+
+/// Says that a picture is no photograph, and which size it shows.
+fn from_the_pattern(plan: &Plan, size: usize) -> String {
+    let drawn = Words::of(plan.design.language).say("page-drawn-from-the-pattern");
+    let size = plan.sizes.get(size).map(|size| of_size(plan, size)).unwrap_or_default();
+    format!("{drawn} {size}").trim_end().to_owned()
 }
 
 /// Stitches of a size above which its steps are drawn on request alone: all of them together take several times what the

@@ -144,8 +144,9 @@ struct Job<'a> {
 
 impl Job<'_> {
     fn pictures(&self) -> &Pictures {
-        let Pattern { plan, shapes, .. } = self.pattern;
-        self.pictures.get_or_init(|| pictures::draw_with(plan, shapes, self.options, &self.spaces))
+        let Pattern { plan, shapes, photo, .. } = self.pattern;
+        let shown = (plan, &shapes[..], photo.as_deref());
+        self.pictures.get_or_init(|| pictures::draw_with(shown, self.options, &self.spaces))
     }
 
     /// Makes the files of several things, at once where these are small. Their order, and that of the complaints, is that

@@ -90,6 +90,8 @@ impl Block {
 /// A picture that the pattern speaks of; whoever lays it out has it drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Illustration {
+    /// The piece, drawn from the pattern.
+    Piece,
     /// The symbols, explained.
     Key,
     /// One of the charts, by its index.

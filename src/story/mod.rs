@@ -116,6 +116,7 @@ impl<'a> Story<'a> {
             self.need(),
             self.swatch(),
             self.sizes(),
+            self.one_picture("piece", "page-piece", Illustration::Piece, self.illustrations.piece.as_ref()),
             self.working(),
             self.abbreviations(),
             self.special(),

@@ -28,6 +28,8 @@ pub enum RoundsForm {
 /// The pictures that there are, by their captions; an empty caption says nothing.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Illustrations {
+    /// The piece drawn from the pattern, where it isn't on the cover.
+    pub piece: Option<String>,
     /// True where the symbols are explained in a picture of their own.
     pub key: bool,
     /// The charts in order.

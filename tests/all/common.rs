@@ -84,6 +84,7 @@ pub fn bare(title: &str, kind: Kind) -> Design {
         title: said(title.to_owned()),
         designer: None,
         about: None,
+        photo: None,
         kind,
         units: Units::Cm,
         terms: Terms::Us,

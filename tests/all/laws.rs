@@ -13,6 +13,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("limits", &["units"]),
     ("sight", &["units"]),
     ("report", &["units"]),
+    ("photo", &["units", "limits", "sight", "report"]),
     ("craft", FLOOR),
     ("words", &["units", "limits", "report", "craft"]),
     ("notation", &["units", "limits", "report", "craft", "words"]),
@@ -20,7 +21,10 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("design", &["units", "limits", "report", "craft", "words", "notation", "font"]),
     ("plan", &["units", "limits", "report", "craft", "words", "notation", "design"]),
     ("geometry", &["units", "limits", "report", "craft", "design", "plan"]),
-    ("pattern", &["units", "limits", "sight", "report", "craft", "words", "notation", "design", "plan", "geometry"]),
+    (
+        "pattern",
+        &["units", "limits", "sight", "report", "photo", "craft", "words", "notation", "design", "plan", "geometry"],
+    ),
     (
         "story",
         &["units", "limits", "report", "craft", "words", "notation", "font", "design", "plan", "geometry", "pattern"],
@@ -28,17 +32,17 @@ const ROOMS: &[(&str, &[&str])] = &[
     (
         "drawing",
         &[
-            "units", "limits", "sight", "report", "craft", "words", "notation", "font", "design", "plan", "geometry",
-            "pattern", "story",
+            "units", "limits", "sight", "report", "photo", "craft", "words", "notation", "font", "design", "plan",
+            "geometry", "pattern", "story",
         ],
     ),
     ("page", &["units", "limits", "report", "words", "font", "story", "drawing"]),
-    ("file", &["units", "limits", "report", "words", "font", "pattern", "story", "drawing", "page"]),
+    ("file", &["units", "limits", "report", "photo", "words", "font", "pattern", "story", "drawing", "page"]),
     (
         "publish",
         &[
-            "units", "limits", "report", "craft", "words", "notation", "font", "design", "plan", "geometry", "pattern",
-            "story", "drawing", "page", "file",
+            "units", "limits", "report", "photo", "craft", "words", "notation", "font", "design", "plan", "geometry",
+            "pattern", "story", "drawing", "page", "file",
         ],
     ),
     (

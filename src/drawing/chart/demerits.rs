@@ -86,7 +86,7 @@ fn gather<'a, 'd>(
     labels: &mut Vec<(u32, &'a TextItem)>,
 ) {
     match item {
-        Item::Path(_) => {}
+        Item::Path(_) | Item::Photo(_) => {}
         Item::Text(text) => labels.push((round, text)),
         Item::Symbol(symbol) => standing.extend(defined.get(symbol.key.as_str()).map(|of| place(symbol, round, of))),
         Item::Group(group) => {

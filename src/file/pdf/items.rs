@@ -4,14 +4,15 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use krilla::color::rgb;
-use krilla::geom::{Path, PathBuilder, Point as PdfPoint, Transform};
+use krilla::geom::{Path, PathBuilder, Point as PdfPoint, Size, Transform};
 use krilla::graphic::Graphic;
+use krilla::image::Image;
 use krilla::paint::{Fill, FillRule, LineCap, LineJoin, Stroke as PdfStroke, StrokeDash};
 use krilla::surface::Surface;
 use krilla::text::{Font, GlyphId, KrillaGlyph};
 use kurbo::{Affine, BezPath, PathEl, Point, Rect, Shape};
 
-use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, Stroke, Symbol, TextItem};
+use crate::drawing::{Anchor, Drawing, Ends, Ink, Item, PathItem, PhotoItem, Stroke, Symbol, TextItem};
 use crate::file::turn_decimals;
 use crate::font::Face;
 use crate::page::{Content, Piece};
@@ -106,6 +107,11 @@ impl Store {
                         surface.pop();
                     }
                 }
+                Item::Photo(item) => {
+                    if visible(&|| item.area) {
+                        photograph(surface, item);
+                    }
+                }
                 Item::Group(group) => self.items(surface, &group.items, drawing, shown),
             }
         }
@@ -175,6 +181,17 @@ fn turn_about(at: Point, degrees: f64) -> Affine {
 
 fn overlaps(a: Rect, b: Rect) -> bool {
     a.x0 <= b.x1 && b.x0 <= a.x1 && a.y0 <= b.y1 && b.y0 <= a.y1
+}
+
+/// A photograph as a JPEG, whose pixels are smoothed as the reader's program likes.
+fn photograph(surface: &mut Surface<'_>, item: &PhotoItem) {
+    let image = item.photo.jpeg().and_then(|jpeg| Image::from_jpeg(jpeg.into(), false).ok());
+    let size = Size::from_wh(item.area.width() as f32, item.area.height() as f32);
+    if let Some((image, size)) = image.zip(size) {
+        surface.push_transform(&matrix(Affine::translate(item.area.origin().to_vec2())));
+        surface.draw_image(image, size);
+        surface.pop();
+    }
 }
 
 fn draw_path(surface: &mut Surface<'_>, item: &PathItem) {
