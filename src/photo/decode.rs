@@ -66,10 +66,11 @@ pub(super) fn decode(bytes: &[u8]) -> Result<Decoded, Box<Diagnostic>> {
 fn of_png(bytes: &[u8]) -> Result<Decoded, Box<Diagnostic>> {
     let mut decoder = Decoder::new(Cursor::new(bytes));
     decoder.set_transformations(Transformations::normalize_to_color8());
-    let mut reader = decoder.read_info().map_err(|_| broken())?;
-    let info = reader.info();
+    let info = decoder.read_header_info().map_err(|_| broken())?;
     let (width, height) = (info.width, info.height);
     weigh(width as usize, height as usize)?;
+    let mut reader = decoder.read_info().map_err(|_| broken())?;
+    let info = reader.info();
     let turn = info.exif_metadata.as_ref().map_or_else(Turn::default, |exif| Turn::of_exif(exif));
     let channels = reader.output_color_type().0.samples();
     let mut samples = vec![0; reader.output_buffer_size().ok_or_else(broken)?];

@@ -253,7 +253,7 @@ fn symbols_of(items: &[Item], round: u32) -> usize {
         Item::Group(group) if group.origin == Origin::Round(round) => {
             group.items.iter().filter(|item| matches!(item, Item::Symbol(_))).count()
         }
-        Item::Group(_) | Item::Symbol(_) | Item::Path(_) | Item::Text(_) => 0,
+        Item::Group(_) | Item::Symbol(_) | Item::Path(_) | Item::Text(_) | Item::Photo(_) => 0,
     };
     items.iter().map(of).sum()
 }
@@ -301,7 +301,7 @@ fn places(item: &Item, feet: &mut Vec<(f64, f64)>) {
             feet.push((at.x, at.y));
         }
         Item::Group(group) => group.items.iter().for_each(|item| places(item, feet)),
-        Item::Path(_) | Item::Text(_) => {}
+        Item::Path(_) | Item::Text(_) | Item::Photo(_) => {}
     }
 }
 

@@ -39,7 +39,7 @@ fn cells(drawing: &Drawing) -> Vec<Vec<&Item>> {
 fn texts<'d>(items: &[&'d Item]) -> Vec<&'d TextItem> {
     let text = |item: &&'d Item| match item {
         Item::Text(text) => Some(text),
-        Item::Path(_) | Item::Symbol(_) | Item::Group(_) => None,
+        Item::Path(_) | Item::Symbol(_) | Item::Photo(_) | Item::Group(_) => None,
     };
     items.iter().filter_map(text).collect()
 }
@@ -47,7 +47,7 @@ fn texts<'d>(items: &[&'d Item]) -> Vec<&'d TextItem> {
 fn paths<'d>(items: &[&'d Item]) -> Vec<&'d PathItem> {
     let path = |item: &&'d Item| match item {
         Item::Path(path) => Some(path),
-        Item::Text(_) | Item::Symbol(_) | Item::Group(_) => None,
+        Item::Text(_) | Item::Symbol(_) | Item::Photo(_) | Item::Group(_) => None,
     };
     items.iter().filter_map(path).collect()
 }

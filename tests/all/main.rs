@@ -46,6 +46,7 @@ mod outside_counts;
 
 mod pages;
 
+mod photo;
 mod piece;
 mod piece_seen;
 

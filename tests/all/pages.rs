@@ -37,6 +37,7 @@ fn pictures(plan: &Plan, options: &Options) -> Pictures {
     let first = draw(0);
     Pictures {
         cover: Some(first.clone()),
+        piece: None,
         key: Some(Arc::new(key(plan, 0, &KeyOptions { width, ..KeyOptions::default() }))),
         charts: vec![(first, "One size".to_owned())],
         keys: Vec::new(),
@@ -87,6 +88,7 @@ fn room(items: &[Item], place: Affine) -> Option<Rect> {
         }
         Item::Text(item) => Some(item.bounds()),
         Item::Group(group) => room(&group.items, Affine::IDENTITY),
+        Item::Photo(item) => Some(item.area),
         Item::Symbol(_) => None,
     });
     rooms.map(|room| place.transform_rect_bbox(room)).reduce(|a, b| a.union(b))
@@ -230,7 +232,7 @@ fn large_print_draws_a_wide_hat_no_smaller_than_one_to_five() {
                     .and_then(|(_, rest)| rest.trim_end_matches('.').split(". ").next()?.parse().ok())
             }
             Item::Group(group) => scale(&group.items),
-            Item::Path(_) | Item::Symbol(_) => None,
+            Item::Path(_) | Item::Symbol(_) | Item::Photo(_) => None,
         })
     }
     let plan = example("slipway-sun-hat");

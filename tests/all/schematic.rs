@@ -67,7 +67,7 @@ fn ink(items: &[Item], texts: &mut Vec<TextItem>, lines: &mut Vec<Line>) {
         match item {
             Item::Text(text) => texts.push(text.clone()),
             Item::Group(group) => ink(&group.items, texts, lines),
-            Item::Symbol(_) => {}
+            Item::Symbol(_) | Item::Photo(_) => {}
             Item::Path(path) => {
                 let (mut at, mut start) = (Point::ZERO, Point::ZERO);
                 let dashed = path.stroke.as_ref().is_some_and(|stroke| !stroke.dashes.is_empty());

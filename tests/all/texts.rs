@@ -13,6 +13,7 @@ use roundelay::publish::{LISTINGS, PRODUCTS, list, publish, stem_of};
 use roundelay::report::{Report, clean};
 
 use crate::checkers::{extracted, tool};
+use crate::photo::grey_photo;
 
 /// A control of each set, an escape, bidirectional marks and overrides, what is not seen, and noncharacters.
 const FOUL: [char; 14] = [
@@ -34,11 +35,20 @@ fn quoted(word: &str) -> String {
 
 /// A mat whose every printed text has this character inside.
 fn mat(foul: char) -> String {
-    let [title, designer, about, fibre, colour, palette, part, size] =
-        ["Titleword", "Designerword", "Aboutword", "Fibreword", "Colourword", "Paletteword", "Partword", "Sizeword"]
-            .map(|clean| quoted(&word(clean, foul)));
+    let [title, designer, about, alt, fibre, colour, palette, part, size] = [
+        "Titleword",
+        "Designerword",
+        "Aboutword",
+        "Altword",
+        "Fibreword",
+        "Colourword",
+        "Paletteword",
+        "Partword",
+        "Sizeword",
+    ]
+    .map(|clean| quoted(&word(clean, foul)));
     format!(
-        "title: {title}\ndesigner: {designer}\nabout: {about}\nkind: mat\n\
+        "title: {title}\ndesigner: {designer}\nabout: {about}\nkind: mat\nphoto: {{file: mat.png, alt: {alt}}}\n\
          yarn: {{weight: 4, fibre: {fibre}, colours: {{{colour}: \"#2f6f8f\"}}}}\n\
          palettes: {{{palette}: {{{colour}: \"#d9c39a\"}}}}\n\
          swatch: {{stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}}\n\
@@ -83,13 +93,15 @@ fn no_field_of_a_design_brings_a_hidden_character_into_what_is_made() {
         let pattern = Pattern::read(mat(foul).as_bytes()).unwrap_or_else(|report| panic!("{what}: {report:#?}"));
         let hidden = pattern.report.diagnostics.iter().filter(|one| one.code == "hidden-character").count();
         let blank = foul.is_whitespace();
-        assert_eq!(hidden, if blank { 0 } else { 8 }, "{what}: {:#?}", pattern.report);
+        assert_eq!(hidden, if blank { 0 } else { 9 }, "{what}: {:#?}", pattern.report);
+        let pattern = pattern.with_photo(&grey_photo()).unwrap_or_else(|report| panic!("{what}: {report:#?}"));
         let seen = look_at(&everything(&pattern, &stem_of(&word("filename", foul))), &what);
         if !blank {
             for clean in [
                 "Titleword",
                 "Designerword",
                 "Aboutword",
+                "Altword",
                 "Fibreword",
                 "Colourword",
                 "Paletteword",
@@ -158,6 +170,7 @@ fn every_text_has_a_limit_that_is_told_with_its_place() {
         "Titlexword",
         "Designexrword",
         "Aboutxword",
+        "Altxword",
         "Fibrexword",
         "Colourxword",
         "Palettexword",

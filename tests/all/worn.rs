@@ -95,7 +95,7 @@ fn of(item: &Item) -> Vec<(bool, &BezPath)> {
     match item {
         Item::Path(path) => vec![(path.fill.is_some(), &path.path)],
         Item::Group(group) => paths(&group.items),
-        Item::Text(_) | Item::Symbol(_) => Vec::new(),
+        Item::Text(_) | Item::Symbol(_) | Item::Photo(_) => Vec::new(),
     }
 }
 
