@@ -53,6 +53,9 @@ fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<String>, Outco
                     Some(photo) => solved.and_then(|solved| photo.shown(solved, &mut source)),
                     None => solved,
                 };
+                for note in solved.iter().flat_map(Pattern::waves) {
+                    source.report.add(note);
+                }
                 let told = solved.map(|solved| summary(&source.name, &solved));
                 (source, told)
             };

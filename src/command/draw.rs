@@ -11,11 +11,12 @@ use roundelay::file::seal::sealed;
 use roundelay::page::{Options, Paper, Print};
 use roundelay::publish::{
     DrawOptions, FORMATS, FRAMES, Format, Named, PICTURES, PRINTS, Picture, STANDS, Stand, VIEWS, by_name, draw,
-    misplaced,
+    draw_together, misplaced,
 };
+use roundelay::report::Diagnostic;
 use roundelay::units::Angle;
 
-use super::input::{Photo, Swatch};
+use super::input::{Photo, Source, Swatch};
 use super::output::{cautions, complaint, failure, files};
 use super::plan::unreadable;
 use super::progress::Progress;
@@ -190,29 +191,22 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
         Err(error) => return unreadable(&wish.file, &error),
     };
     let progress = Progress::new(1);
-    let (mut source, pattern) = input::worded(name, &bytes, swatch, (wish.rewrite, wish.piece.as_deref()));
-    let photo = Photo::beside(&wish.file, &bytes, swatch).filter(|_| wish.picture.photographed);
-    let pattern = match &photo {
-        Some(photo) => pattern.and_then(|pattern| photo.shown(pattern, &mut source)),
-        None => pattern,
+    let (source, read, drawn) = if wish.picture.together && wish.piece.is_none() && input::holds_pieces(&name, &bytes) {
+        all_pieces(wish, (name, &bytes), swatch, format, &asked)
+    } else {
+        one(wish, (name, &bytes), swatch, format, &asked)
     };
-    let Some(pattern) = pattern else {
-        drop(progress);
-        show::complaints(&source);
-        return Outcome::DesignErrors;
-    };
-    let drawn = asked.find(&pattern.plan);
-    let drawn = drawn.map(|size| draw(&pattern, size, wish.picture, format, &asked, &mut source.report));
     drop(progress);
     show::complaints(&source);
     let bytes = match drawn {
-        Ok(Some(bytes)) => bytes,
+        Some(Ok(Some(bytes))) => bytes,
         // A sound design that can't be drawn as wished has no errors; the wish has.
-        Ok(None) => return Outcome::CouldNotRun,
-        Err(unknown) => return complaint(&unknown),
+        Some(Ok(None)) => return Outcome::CouldNotRun,
+        Some(Err(unknown)) => return complaint(&unknown),
+        None => return Outcome::DesignErrors,
     };
     let folder = wish.output.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let beside = swatch.map(|swatch| swatch.path.as_path()).into_iter().chain(photo.as_ref().map(|photo| &*photo.path));
+    let beside = swatch.map(|swatch| swatch.path.as_path()).into_iter().chain(read.as_deref());
     let read: Vec<&Path> = std::iter::once(wish.file.as_path()).chain(beside).collect();
     let outputs = [Output { name: target.to_owned(), bytes: sealed(bytes) }];
     let order = Order { folder, outputs: &outputs, force: wish.force, source: None };
@@ -223,4 +217,45 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
         }
         Err((message, help)) => failure(&message, &help),
     }
+}
+
+/// What came of a picture: the source with its complaints, the photograph that was read, and the picture, where the design
+/// has no errors.
+type Drawn = (Source, Option<PathBuf>, Option<Result<Option<Vec<u8>>, Diagnostic>>);
+
+/// Draws a design, or one piece of written rounds.
+fn one(
+    wish: &Draw,
+    (name, bytes): (String, &[u8]),
+    swatch: Option<&Swatch>,
+    format: Format,
+    asked: &DrawOptions,
+) -> Drawn {
+    let (mut source, pattern) = input::worded(name, bytes, swatch, (wish.rewrite, wish.piece.as_deref()));
+    let photo = Photo::beside(&wish.file, bytes, swatch).filter(|_| wish.picture.photographed);
+    let pattern = match &photo {
+        Some(photo) => pattern.and_then(|pattern| photo.shown(pattern, &mut source)),
+        None => pattern,
+    };
+    let drawn = pattern.map(|pattern| {
+        let size = asked.find(&pattern.plan)?;
+        Ok(draw(&pattern, size, wish.picture, format, asked, &mut source.report))
+    });
+    (source, photo.map(|photo| photo.path), drawn)
+}
+
+/// Draws all pieces of written rounds side by side.
+fn all_pieces(
+    wish: &Draw,
+    (name, bytes): (String, &[u8]),
+    swatch: Option<&Swatch>,
+    format: Format,
+    asked: &DrawOptions,
+) -> Drawn {
+    let (mut source, pieces) = input::together(name, bytes, swatch, wish.rewrite);
+    let drawn = pieces.first().map(|first| {
+        asked.find(&first.pattern.plan)?;
+        Ok(draw_together(&pieces, format, asked, &mut source.report))
+    });
+    (source, None, drawn)
 }

@@ -8,7 +8,9 @@ use std::path::{Path, PathBuf};
 use roundelay::design::{read_swatch, text_of};
 use roundelay::file::seal::checksum;
 use roundelay::limits;
+use roundelay::pattern::piece::pieces;
 use roundelay::pattern::{Beside, Pattern};
+use roundelay::publish::TextPattern;
 use roundelay::report::{Diagnostic, Report};
 
 use super::Outcome;
@@ -148,6 +150,28 @@ pub(super) fn worded(
 ) -> (Source, Option<Pattern>) {
     let (source, pattern) = solve(name, bytes, swatch, piece);
     (source, if anew { pattern.map(Pattern::told_anew) } else { pattern })
+}
+
+/// Every piece of written rounds that hold several, in their author's words or told anew; no pieces, and the errors in
+/// the source, where one of them can't be read.
+pub(super) fn together(name: String, bytes: &[u8], swatch: Option<&Swatch>, anew: bool) -> (Source, Vec<TextPattern>) {
+    let text = text_of(bytes, &mut Report::new()).unwrap_or_default().to_owned();
+    let (mut report, mut read) = (Report::new(), Vec::new());
+    for piece in pieces(&text) {
+        let (own, pattern) = worded(name.clone(), bytes, swatch, (anew, Some(&piece.name)));
+        own.report.diagnostics.into_iter().for_each(|one| report.add(one));
+        read.extend(pattern.map(|pattern| TextPattern { name: piece.name, made: piece.made, pattern }));
+    }
+    if report.has_errors() {
+        read.clear();
+    }
+    (Source { name, text, report }, read)
+}
+
+/// True for written rounds that hold several pieces.
+pub(super) fn holds_pieces(name: &str, bytes: &[u8]) -> bool {
+    let text = || text_of(bytes, &mut Report::new());
+    holds_rounds(name) && text().is_some_and(|text| pieces(text).len() > 1)
 }
 
 /// The complaint about a file that can't be read.

@@ -7,11 +7,14 @@ use clap::{Args, ValueEnum};
 use rayon::ThreadPoolBuilder;
 use rayon::prelude::*;
 use roundelay::design::text_of;
+use roundelay::file::Output;
 use roundelay::file::save::{Order, Saved, Source as MadeFrom, unchanged};
 use roundelay::file::seal::checksum;
 use roundelay::page::{Options, Paper, Print};
 use roundelay::pattern::piece::pieces;
-use roundelay::publish::{Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, publish, stem_of};
+use roundelay::publish::{
+    DrawOptions, Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, publish, publish_together, stem_of,
+};
 use roundelay::report::Report;
 use roundelay::story::RoundsForm;
 use serde::Serialize;
@@ -83,6 +86,9 @@ enum Form {
     Json,
 }
 
+/// The product beside whose files the pieces of a text stand together.
+const TOGETHER: &str = "piece";
+
 /// What came of a design.
 enum End {
     Made(Saved),
@@ -141,9 +147,12 @@ struct Job<'w> {
     /// Its name and what it holds, where that had to be read to know its pieces.
     read: Option<Arc<(String, Vec<u8>)>>,
     piece: Option<String>,
+    /// True for all pieces of the file in one picture.
+    together: bool,
 }
 
-/// The files, and each piece of those that hold several.
+/// The files, and each piece of those that hold several; after these all of them together, where pictures of the finished
+/// piece are made.
 fn jobs<'w>(wish: &'w Publish) -> Vec<Job<'w>> {
     let of = |file: &'w PathBuf| {
         let rounds = input::holds_rounds(&file.to_string_lossy());
@@ -154,7 +163,10 @@ fn jobs<'w>(wish: &'w Publish) -> Vec<Job<'w>> {
         if names.is_empty() {
             names.push(None);
         }
-        names.into_iter().map(move |piece| Job { file, read: read.clone(), piece })
+        let several = names.len() > 1 && products(wish).iter().any(|product| product.name() == TOGETHER);
+        let all = several.then(|| Job { file, read: read.clone(), piece: None, together: true });
+        let one = move |piece| Job { file, read: read.clone(), piece, together: false };
+        names.into_iter().map(one).chain(all)
     };
     wish.files.iter().flat_map(of).collect()
 }
@@ -168,6 +180,8 @@ fn place(wish: &Publish, job: &Job<'_>, all: usize) -> (String, PathBuf) {
     };
     let folder = match &wish.output {
         None if job.piece.is_some() => PathBuf::from(&own).join(&stem),
+        // Above the folders of its pieces.
+        Some(folder) if job.together && wish.files.len() == 1 => folder.clone(),
         None => PathBuf::from(&stem),
         Some(folder) if all == 1 => folder.clone(),
         Some(folder) => folder.join(&stem),
@@ -189,10 +203,37 @@ fn one(wish: &Publish, job: &Job<'_>, stem: &str, folder: &Path, swatch: Option<
     };
     let (name, bytes) = (read.0.clone(), &read.1);
     let photo = Photo::beside(file, bytes, swatch);
-    let inputs = inputs(wish, &name, (bytes, piece), (swatch, photo.as_ref()));
+    let inputs = inputs(wish, &name, (bytes, job), (swatch, photo.as_ref()));
     if let Some(paths) = unchanged(folder, stem, &inputs).filter(|_| !wish.fresh) {
         let source = Source { name, text: String::new(), report: Default::default() };
         return ended(source, End::Unchanged(paths));
+    }
+    let made_from = MadeFrom {
+        design: stem,
+        inputs: &inputs,
+        whole: wish.only.is_empty() || job.together,
+        remove: wish.remove_old,
+    };
+    let beside = swatch.map(|swatch| swatch.path.as_path()).into_iter().chain(photo.as_ref().map(|photo| &*photo.path));
+    let read: Vec<&Path> = std::iter::once(file).chain(beside).collect();
+    let save = |source: Source, outputs: &[Output]| {
+        let order = Order { folder, outputs, force: wish.force, source: Some(made_from) };
+        match output::files(&order, &read, "give a folder that can be written, with `-o FOLDER`") {
+            Ok(saved) => ended(source, End::Made(saved)),
+            Err(why) => ended(source, End::Failed(Outcome::CouldNotRun, Some(why))),
+        }
+    };
+    if job.together {
+        // What is said of the pieces is said where each is made.
+        let (source, pieces) = input::together(name.clone(), bytes, swatch, wish.rewrite);
+        if pieces.is_empty() {
+            return ended(source, End::Failed(Outcome::DesignErrors, None));
+        }
+        let mut source = Source { name, text: String::new(), report: Report::new() };
+        return match publish_together(&pieces, stem, &DrawOptions::new(options(wish)), &mut source.report) {
+            Some(outputs) => save(source, &outputs),
+            None => ended(source, End::Failed(Outcome::CouldNotRun, None)),
+        };
     }
     let (mut source, pattern) = input::worded(name, bytes, swatch, (wish.rewrite, piece));
     let shown = |pattern| match &photo {
@@ -205,14 +246,7 @@ fn one(wish: &Publish, job: &Job<'_>, stem: &str, folder: &Path, swatch: Option<
     let Some(outputs) = publish(&pattern, stem, products(wish), &options(wish), &mut source.report) else {
         return ended(source, End::Failed(Outcome::CouldNotRun, None));
     };
-    let beside = swatch.map(|swatch| swatch.path.as_path()).into_iter().chain(photo.as_ref().map(|photo| &*photo.path));
-    let read: Vec<&Path> = std::iter::once(file).chain(beside).collect();
-    let made_from = MadeFrom { design: stem, inputs: &inputs, whole: wish.only.is_empty(), remove: wish.remove_old };
-    let order = Order { folder, outputs: &outputs, force: wish.force, source: Some(made_from) };
-    match output::files(&order, &read, "give a folder that can be written, with `-o FOLDER`") {
-        Ok(saved) => ended(source, End::Made(saved)),
-        Err(why) => ended(source, End::Failed(Outcome::CouldNotRun, Some(why))),
-    }
+    save(source, &outputs)
 }
 
 fn products(wish: &Publish) -> Vec<&'static Product> {
@@ -233,7 +267,7 @@ fn options(wish: &Publish) -> Options {
 fn inputs(
     wish: &Publish,
     name: &str,
-    (bytes, piece): (&[u8], Option<&str>),
+    (bytes, job): (&[u8], &Job<'_>),
     (swatch, photo): (Option<&Swatch>, Option<&Photo>),
 ) -> String {
     let products: Vec<&str> = products(wish).iter().map(|product| product.name()).collect();
@@ -242,6 +276,7 @@ fn inputs(
     let version = env!("CARGO_PKG_VERSION");
     let (options, anew, design) = (options(wish), wish.rewrite, checksum(bytes));
     let wishes = format!("{version}\n{products:?}\n{options:?}\n{anew}\n{rounds}\n{beside}\n{design}");
+    let piece = if job.together { Some("together") } else { job.piece.as_deref() };
     let wishes = piece.map_or(wishes.clone(), |piece| format!("{wishes}\n{piece}"));
     let wishes = photo.map_or(wishes.clone(), |photo| format!("{wishes}\nphoto {}", photo.checksum()));
     checksum(wishes.as_bytes())

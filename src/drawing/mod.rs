@@ -26,7 +26,8 @@ pub use key::{KeyOptions, key, signs, symbol_sheet};
 pub use palette::{contrast, luminance};
 pub use photograph::{photograph, printed_at};
 pub use piece::{
-    FrameOptions, PieceOptions, StepsOptions, draw_piece, framed, on_its_way, piece, relaxed, steps, stops, worn_piece,
+    FrameOptions, OneOf, PieceOptions, StepsOptions, draw_piece, framed, on_its_way, piece, relaxed, steps, stops,
+    together, together_framed, worn_piece,
 };
 pub use rowtable::{RowTableOptions, row_table};
 pub use schematic::{SchematicOptions, schematic, worn};

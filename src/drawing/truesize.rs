@@ -7,10 +7,12 @@ use kurbo::{BezPath, Circle, Point, Rect, Shape, Vec2};
 
 use super::CURVE;
 use super::key::wrap;
+use super::piece::CREST;
 use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, TextItem};
 use crate::font::Face;
 use crate::geometry::SideShape;
-use crate::geometry::piece::Piece;
+use crate::geometry::mesh::Vec3;
+use crate::geometry::piece::{Patch, Piece};
 use crate::notation::write::Writer;
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Angle, Mm};
@@ -66,6 +68,10 @@ pub fn may_be_true_size(body: &SideShape) -> bool {
     body.rounds.last().is_some_and(|round| round.radius * 2.0 <= TRUE_SIZE * SPARE)
 }
 
+/// The outline of a picot, across and up from the foot of the stitch on whose head it stands.
+const CROWN: [(f64, f64); 7] =
+    [(-0.2, 1.0), (-0.36, 1.2), (-0.32, 1.5), (0.0, CREST), (0.32, 1.5), (0.36, 1.2), (0.2, 1.0)];
+
 /// How much wider than it may be at its true size a body may be before it is relaxed.
 const SPARE: f64 = 1.2;
 
@@ -73,15 +79,34 @@ const SPARE: f64 = 1.2;
 /// since a mesh comes out a little smaller or larger than the width that is told.
 fn lying(size: &SizePlan, space: &Piece, across: Option<Mm>) -> Option<BezPath> {
     let last = size.rounds.len().checked_sub(1)?;
-    let edge = space.patches.iter().filter(|patch| patch.round == last && patch.edge && !patch.hangs);
-    let mut points: Vec<Point> =
-        edge.flat_map(|patch| [patch.corners[3], patch.corners[2]]).map(|p| Point::new(p.x, -p.y)).collect();
-    let about = points.iter().fold(Vec2::ZERO, |sum, p| sum + p.to_vec2()) / points.len().max(1) as f64;
-    let reach = points.iter().map(|p| (p.to_vec2() - about).hypot()).sum::<f64>() / points.len().max(1) as f64;
+    let edge = || space.patches.iter().filter(|patch| patch.round == last && patch.edge);
+    let above = |p: Vec3| Point::new(p.x, -p.y);
+    let heads = |patch: &Patch| [patch.corners[3], patch.corners[2]].map(above);
+    // The width is that of the stitches: what stands out over them, loops of chains and picots, is no part of it.
+    let stitches: Vec<Point> = edge().filter(|patch| !patch.hangs).flat_map(heads).collect();
+    let count = stitches.len().max(1) as f64;
+    let about = stitches.iter().fold(Vec2::ZERO, |sum, p| sum + p.to_vec2()) / count;
+    let reach = stitches.iter().map(|p| (p.to_vec2() - about).hypot()).sum::<f64>() / count;
     let scale = across.map_or(1.0, |across| across.mm() / 2.0 / reach.max(1e-3));
-    points.iter_mut().for_each(|p| *p = (about + (p.to_vec2() - about) * scale).to_point());
-    let turn = |p: &Point| Angle::of_vector(p.x - about.x, p.y - about.y).radians();
-    points.sort_by(|one, other| turn(one).total_cmp(&turn(other)));
+    // Stitch by stitch on the way round, and each from its one side to the other: its own outline may turn back on itself.
+    let turn = |patch: &Patch| {
+        let [a, b] = heads(patch);
+        let middle = a.midpoint(b) - about;
+        Angle::of_vector(middle.x, middle.y).radians()
+    };
+    let mut round: Vec<&Patch> = edge().collect();
+    round.sort_by(|one, other| turn(one).total_cmp(&turn(other)));
+    let own = |patch: &Patch| {
+        let [a, b] = heads(patch);
+        let crown = patch.picot.iter().flat_map(|_| CROWN.map(|(u, v)| above(patch.at(u, v, 0.0))));
+        let mut points: Vec<Point> = std::iter::once(a).chain(crown).chain([b]).collect();
+        if (a.to_vec2() - about).cross(b.to_vec2() - about) < 0.0 {
+            points.reverse();
+        }
+        points
+    };
+    let points: Vec<Point> =
+        round.into_iter().flat_map(own).map(|p| (about + (p.to_vec2() - about) * scale).to_point()).collect();
     let mut path = BezPath::new();
     for (number, point) in points.iter().enumerate() {
         if number == 0 { path.move_to(*point) } else { path.line_to(*point) }

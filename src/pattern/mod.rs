@@ -11,6 +11,7 @@ mod findings;
 mod photograph;
 pub mod piece;
 pub mod text;
+pub mod waves;
 
 pub use counted::{Counted, count_rounds};
 

@@ -13,6 +13,8 @@ use crate::notation::{Numbered, is_word, numbered};
 pub struct TextPiece {
     /// What it is called; `piece 2` where nothing says so. No two of a text are called alike.
     pub name: String,
+    /// How many of it are made, as the line of its name says: `Ear (make 2)`; 1 where it doesn't.
+    pub made: u32,
     /// Its lines, from 0.
     lines: Range<usize>,
     /// The line that its first round begins, from 0.
@@ -34,6 +36,7 @@ pub fn pieces(text: &str) -> Vec<TextPiece> {
         let above = rounds.iter().map(|one| one.line).take_while(|line| *line <= first).last().unwrap_or(0);
         let named = (above..first).rev().find_map(|at| Some((at, called(lines.get(at)?)?)));
         let head = named.as_ref().map_or(first, |(at, _)| *at);
+        let made = named.as_ref().and_then(|(at, _)| made(lines.get(*at)?)).unwrap_or(1);
         let own = named.map_or_else(|| format!("piece {}", index + 1), |(_, name)| name);
         let mut name = own.clone();
         for number in 2.. {
@@ -45,7 +48,7 @@ pub fn pieces(text: &str) -> Vec<TextPiece> {
         if let Some(last) = pieces.last_mut() {
             last.lines.end = head;
         }
-        pieces.push(TextPiece { name, lines: head..lines.len(), first });
+        pieces.push(TextPiece { name, made, lines: head..lines.len(), first });
     }
     pieces
 }
@@ -73,6 +76,24 @@ fn called(line: &str) -> Option<String> {
     (names(words, char::is_alphanumeric) && !work).then(|| words.to_owned())
 }
 
+/// Most of a piece that are drawn side by side.
+const MOST_MADE: u32 = 12;
+
+/// How many are made of what a line names: `(make 2)`, `(make two)`, `(x2)`, `(2 x)`.
+fn made(line: &str) -> Option<u32> {
+    let inside = line.split_once(['(', '['])?.1.split([')', ']']).next()?.to_lowercase();
+    let said = inside.trim_start_matches(['x', '×']).trim_end_matches(['x', '×']);
+    let words = said.split_whitespace().filter(|word| !matches!(*word, "make" | "work" | "x" | "×"));
+    let number = |word: &str| match word {
+        "two" => Some(2),
+        "three" => Some(3),
+        "four" => Some(4),
+        _ => word.parse().ok(),
+    };
+    let numbers: Vec<u32> = words.filter_map(number).collect();
+    numbers.first().map(|count| (*count).clamp(1, MOST_MADE))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -84,6 +105,18 @@ mod tests {
     fn pieces_are_found_by_their_first_rounds_and_named_by_the_line_above() {
         let names: Vec<String> = pieces(DOLL).into_iter().map(|piece| piece.name).collect();
         assert_eq!(names, ["BODY", "Ear", "Ear 2"]);
+        assert_eq!(pieces(DOLL).iter().map(|piece| piece.made).collect::<Vec<_>>(), [1, 2, 1]);
+        for (line, count) in [
+            ("Ear (make two)", Some(2)),
+            ("Leg [x4]:", Some(4)),
+            ("Leg (4x)", Some(4)),
+            ("Spike (make 40)", Some(12)),
+            ("Ear (make 0)", Some(1)),
+            ("Ear (the left one)", None),
+            ("Ear", None),
+        ] {
+            assert_eq!(made(line), count, "{line}");
+        }
         assert_eq!(pieces("Rnd 1: 6 sc in ring\nRnd 2: inc around\n"), []);
         // A brim that is counted from 1 is worked on what stands there.
         assert_eq!(pieces("Crown\nRnd 1: 6 sc in ring\nRnd 2: inc around\nBrim\nRnd 1: sc around\n"), []);

@@ -19,11 +19,11 @@ use crate::geometry::piece::{Eye, Stand};
 use crate::geometry::rings::repeats;
 use crate::limits;
 use crate::page::{Document, Options, Paper, wall};
-use crate::pattern::Pattern;
+use crate::pattern::{Pattern, waves};
 use crate::photo::Photo;
 use crate::plan::Plan;
 use crate::report::{Diagnostic, Report};
-use crate::units::{Angle, Mm, tidy};
+use crate::units::{Angle, Mm};
 
 /// A picture that can be drawn of a pattern by itself.
 #[derive(Clone, Copy, Debug)]
@@ -36,6 +36,8 @@ pub struct Picture {
     pages: Option<fn(&Job<'_>, &mut Report) -> Option<Document>>,
     /// True where it shows the photograph of the design.
     pub photographed: bool,
+    /// True where it shows all pieces of a text together, unless one is asked for.
+    pub together: bool,
 }
 
 impl Row for Picture {
@@ -50,7 +52,7 @@ impl Row for Picture {
 
 /// A picture that a page shows alone.
 const fn alone(name: &'static str, about: &'static str, draw: fn(&Job<'_>, &mut Report) -> Option<Drawing>) -> Picture {
-    Picture { name, about, draw, pages: None, photographed: false }
+    Picture { name, about, draw, pages: None, photographed: false, together: false }
 }
 
 /// The pictures there are.
@@ -59,7 +61,7 @@ pub static PICTURES: [Picture; 9] = [
     alone("schematic", "The side view with dimensions", the_schematic),
     alone("table", "The rows round by round", the_table),
     alone("key", "The symbols and what they mean", the_key),
-    alone("piece", "The finished piece as it will look", the_piece),
+    Picture { together: true, ..alone("piece", "The finished piece as it will look", the_piece) },
     alone("steps", "The piece after the rounds to stop at", the_steps),
     alone("colours", "The piece in other colours, to choose among", the_colours),
     Picture {
@@ -219,15 +221,19 @@ pub fn draw(
         let document = pages(&job, report)?;
         return pdf::write(&document).map_err(|complaint| report.add(complaint)).ok();
     }
-    let drawing = (picture.draw)(&job, report)?;
+    written(&(picture.draw)(&job, report)?, format, asked, report)
+}
+
+/// A picture as a file.
+pub(super) fn written(drawing: &Drawing, format: Format, asked: &DrawOptions, report: &mut Report) -> Option<Vec<u8>> {
     match format {
-        Format::Svg => Some(svg::write(&drawing).into_bytes()),
+        Format::Svg => Some(svg::write(drawing).into_bytes()),
         Format::Png => {
             let wide = drawing.bounds.width().max(1e-3) / 25.4;
             let dpi = asked.across.map_or(asked.pixels.dpi, |across| f64::from(across) / wide);
-            png::draw(&drawing, &PngOptions { dpi, ..asked.pixels }, report)
+            png::draw(drawing, &PngOptions { dpi, ..asked.pixels }, report)
         }
-        Format::Pdf => pdf::write_drawing(&drawing).map_err(|complaint| report.add(complaint)).ok(),
+        Format::Pdf => pdf::write_drawing(drawing).map_err(|complaint| report.add(complaint)).ok(),
     }
 }
 
@@ -407,10 +413,7 @@ fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
         })?,
     };
     if let Some(waves) = &space.waves {
-        let high = tidy(waves.height.cm(), 1);
-        let message = format!("round {} ruffles in {} waves, {high} cm from trough to crest", waves.round, waves.count);
-        let help = "that is how the stitches lie in space; `check` says what to change, where it isn't meant";
-        report.add(Diagnostic::note("waves", message).help(help));
+        report.add(waves::told(waves));
     }
     let usual = Eye::of(&space, shape);
     let (width, height) = asked.options.paper.printable();

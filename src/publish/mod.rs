@@ -13,6 +13,7 @@ mod products;
 mod rows;
 #[cfg(test)]
 mod tests;
+mod together;
 mod view;
 
 pub use crate::geometry::piece::Stand;
@@ -22,3 +23,4 @@ pub use listing::{LISTINGS, Listing, list};
 pub use names::stem_of;
 pub use products::{PRODUCTS, Product, publish};
 pub use rows::{Named, Row, by_name};
+pub use together::{TextPattern, draw_together, publish_together};

@@ -22,7 +22,7 @@ use crate::story::Story;
 const DPI: f64 = 150.0;
 
 /// Pixels an inch of the finished piece: 1,200 pixels across, as shops ask for.
-const PIECE_DPI: f64 = 190.5;
+pub(super) const PIECE_DPI: f64 = 190.5;
 
 /// Something that is published of a pattern: one file or several.
 #[derive(Clone, Copy, Debug)]

@@ -81,6 +81,7 @@ mod symbols;
 mod sizes_of_work;
 
 mod texts;
+mod together;
 
 mod trust;
 

@@ -112,7 +112,7 @@ pub fn colours(
             items: cell,
         }));
     }
-    let mut top = grid.top(said.len() + 1);
+    let mut top = grid.foot();
     let scale = ("scale", &*decimal(scale, 1, plan.design.language));
     let foot = foot.into_iter().chain([sheet
         .words
@@ -173,6 +173,8 @@ fn patch(letters: f64) -> (f64, f64) {
 
 /// Where the trials stand.
 struct Grid {
+    /// How many there are.
+    count: usize,
     columns: usize,
     cell: f64,
     /// Height of a picture.
@@ -189,12 +191,15 @@ impl Grid {
 
     fn corner(&self, number: usize) -> Point {
         let (column, row) = (number % self.columns, number / self.columns);
-        Point::new((self.cell + GAP) * column as f64, self.row() * row as f64)
+        // The last row stands in the middle where it isn't full.
+        let left = (self.count - row * self.columns).min(self.columns);
+        let inset = (self.cell + GAP) * (self.columns - left) as f64 / 2.0;
+        Point::new(inset + (self.cell + GAP) * column as f64, self.row() * row as f64)
     }
 
-    /// The foot of so many trials.
-    fn top(&self, count: usize) -> f64 {
-        self.row() * count.div_ceil(self.columns) as f64 - GAP
+    /// The foot of them all.
+    fn foot(&self) -> f64 {
+        self.row() * self.count.div_ceil(self.columns) as f64 - GAP
     }
 }
 
@@ -237,10 +242,10 @@ impl Sheet<'_> {
             let fits = high >= LEAST.1;
             let scale = ((cell - bars_width()) / alone.width()).min(high.max(LEAST.1) / alone.height());
             let high = alone.height() * scale;
-            (Grid { columns, cell, high, lines, letters: self.letters }, scale, fits)
+            (Grid { count: said.len() + 1, columns, cell, high, lines, letters: self.letters }, scale, fits)
         });
         let best = grids.max_by(|one, other| one.2.cmp(&other.2).then(one.1.total_cmp(&other.1)));
-        let whole = || (Grid { columns: 1, cell: width, high: height, lines: 1, letters: self.letters }, 1.0);
+        let whole = || (Grid { count: 1, columns: 1, cell: width, high: height, lines: 1, letters: self.letters }, 1.0);
         best.map_or_else(whole, |(grid, scale, _)| (grid, scale))
     }
 

@@ -35,14 +35,21 @@ const TITLE_LINES: usize = 2;
 
 /// Draws a piece on white within a frame, as large as it fits, its title below it where that is wished.
 pub fn framed(plan: &Plan, size: &SizePlan, (body, space): (&SideShape, &Piece), options: &FrameOptions) -> Drawing {
+    let title = if options.titled { plan.design.title.value.trim() } else { "" };
+    frame(title, options, |width, height| {
+        draw_piece(plan, size, body, space, &PieceOptions { width, height, eye: options.eye, scale: None })
+    })
+}
+
+/// What is drawn for the room within a frame, with its title at the foot, if any.
+pub(super) fn frame(title: &str, options: &FrameOptions, draw: impl FnOnce(Mm, Mm) -> Drawing) -> Drawing {
     let (wide, high) = (options.width.mm(), options.width.mm() * options.ratio);
     let inset = INSET * wide;
-    let title = if options.titled { title(plan.design.title.value.trim(), wide - 2.0 * inset) } else { Vec::new() };
+    let title = if title.is_empty() { Vec::new() } else { lines(title, wide - 2.0 * inset) };
     let letters = title.first().map_or(0.0, |(_, size)| *size);
     let foot = if title.is_empty() { 0.0 } else { inset / 2.0 + TITLE.1 * letters * title.len() as f64 };
     let room = Rect::new(inset, inset, wide - inset, high - inset - foot);
-    let (width, height) = (Mm::new(room.width()), Mm::new(room.height()));
-    let drawn = draw_piece(plan, size, body, space, &PieceOptions { width, height, eye: options.eye, scale: None });
+    let drawn = draw(Mm::new(room.width()), Mm::new(room.height()));
     let by: Vec2 = room.center() - drawn.bounds.center();
     let bounds = Rect::new(0.0, 0.0, wide, high);
     let mut items = vec![Item::Path(PathItem { path: bounds.to_path(0.1), fill: Some(Ink::WHITE), stroke: None })];
@@ -59,7 +66,7 @@ pub fn framed(plan: &Plan, size: &SizePlan, (body, space): (&SideShape, &Piece),
 const INK: Ink = Ink([0x1c, 0x1c, 0x1c]);
 
 /// The title in lines with their em height: smaller letters where it is long.
-fn title(words: &str, width: f64) -> Vec<(String, f64)> {
+fn lines(words: &str, width: f64) -> Vec<(String, f64)> {
     let mut letters = TITLE.0 * width / (1.0 - 2.0 * INSET);
     loop {
         let lines = wrap(words, Face::Bold, letters, width);

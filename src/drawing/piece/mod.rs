@@ -11,10 +11,12 @@ mod light;
 mod looks;
 mod steps;
 mod telling;
+mod together;
 
 pub(super) use dressed::Dressed;
 pub use framed::{FrameOptions, framed};
 pub use steps::{StepsOptions, on_its_way, steps, stops};
+pub use together::{OneOf, together, together_framed};
 
 use std::collections::BTreeMap;
 
@@ -72,7 +74,7 @@ const FINE: (usize, usize) = (700, 4000);
 const HAIR: f64 = 0.13;
 
 /// Height of a picot's top, in heights of the stitch that it stands on.
-const CREST: f64 = 1.7;
+pub(super) const CREST: f64 = 1.7;
 
 /// Strands of less tone lie on the far side of their stitch.
 const LIT: f64 = 0.93;
@@ -121,9 +123,7 @@ pub fn worn_piece(plan: &Plan, size: &SizePlan, body: &SideShape) -> Option<Piec
 pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece, options: &PieceOptions) -> Drawing {
     let eye = options.eye.unwrap_or_else(|| Eye::of(space, body));
     let sheet = Sheet::of(plan, space, View::new(&eye, space.reach), options);
-    let seen = seen(space, &sheet.view);
-    let mut items = sheet.ground();
-    items.extend(sheet.stitches(&seen));
+    let items = stands(&sheet);
     let title = telling::title(plan, size);
     let description = telling::description(plan, size, (body, space), &eye);
     let role = Role::Object { name: title.clone(), description: description.clone() };
@@ -136,6 +136,14 @@ pub fn draw_piece(plan: &Plan, size: &SizePlan, body: &SideShape, space: &Piece,
         symbols: BTreeMap::new(),
         items: vec![Item::Group(group)],
     }
+}
+
+/// A piece on its ground.
+fn stands(sheet: &Sheet<'_>) -> Vec<Item> {
+    let seen = seen(sheet.space, &sheet.view);
+    let mut items = sheet.ground();
+    items.extend(sheet.stitches(&seen));
+    items
 }
 
 /// The room that a piece takes on the page, without drawing it.
