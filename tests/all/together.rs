@@ -215,7 +215,8 @@ fn the_last_row_of_colours_stands_in_the_middle() {
     let space = relaxed(plan, &plan.sizes[0], shape);
     let options = roundelay::drawing::ColoursOptions::default();
     let drawing = roundelay::drawing::colours(plan, &plan.sizes[0], (shape, &space), &options).unwrap();
-    let lefts: Vec<(f64, f64)> = drawing
+    type Places = Vec<(f64, f64)>;
+    let lefts: Places = drawing
         .items
         .iter()
         .filter_map(|item| match item {
@@ -232,7 +233,7 @@ fn the_last_row_of_colours_stands_in_the_middle() {
         })
         .collect();
     let last = lefts.iter().map(|(_, y)| *y).fold(0.0, f64::max);
-    let (full, rest): (Vec<(f64, f64)>, Vec<(f64, f64)>) = lefts.into_iter().partition(|(_, y)| (last - y).abs() > 1.0);
+    let (rest, full): (Places, Places) = lefts.into_iter().partition(|(_, y)| (last - y).abs() < 1.0);
     let columns = full.iter().filter(|(_, y)| (full[0].1 - y).abs() < 1.0).count();
     assert!(columns > rest.len(), "{columns} in a row, {} in the last: a case that shows nothing", rest.len());
     let middle = |row: &[(f64, f64)]| (row[0].0 + row[row.len() - 1].0) / 2.0;
