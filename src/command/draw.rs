@@ -61,7 +61,7 @@ pub(super) struct Draw {
     /// Written rounds in the shortest words, not in their author's
     #[arg(long)]
     rewrite: bool,
-    /// Of written rounds with several pieces this one, by its name or its number [default: the first]
+    /// Of written rounds with several pieces this one, by its name or its number [default: the first; for `piece` all of them, side by side]
     #[arg(long, value_name = "NAME")]
     piece: Option<String>,
     /// Chart of one part only, by its name
