@@ -24,7 +24,9 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
         angles = if token.starts_line { 0 } else { angles };
         token.starts_line |= starts;
         starts = false;
-        let taken = match (token.starts_line, ornament(rest)) {
+        // Only where a line starts, so that a long row of signs costs no more than others.
+        let bullet = if token.starts_line { ornament(rest, 3) } else { None };
+        let taken = match (token.starts_line, bullet) {
             (true, Some(length)) => {
                 bold = length == 2 && double_star(rest);
                 length
@@ -105,10 +107,14 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
 fn arrow(tokens: &[Token], angles: usize) -> Option<usize> {
     let is = |token: &Token, sign: fn(&Kind) -> bool| sign(&token.kind) && !token.starts_line;
     let first = tokens.first()?;
-    let lead = usize::from(matches!(first.kind, Kind::Dash(_)))
-        + tokens.iter().skip(1).take_while(|token| is(token, |kind| matches!(kind, Kind::Dash(_)))).count();
-    let lead = if matches!(first.kind, Kind::Dash(_)) { lead } else { 0 };
-    let heads = tokens.iter().skip(lead).take_while(|token| is(token, |kind| *kind == Kind::Close('>'))).count();
+    const LONGEST: usize = 8;
+    let dashes = |token: &&Token| is(token, |kind| matches!(kind, Kind::Dash(_)));
+    let lead = match first.kind {
+        Kind::Dash(_) => 1 + tokens.iter().skip(1).take(LONGEST).take_while(dashes).count(),
+        _ => 0,
+    };
+    let heads = tokens.iter().skip(lead).take(LONGEST);
+    let heads = heads.take_while(|token| is(token, |kind| *kind == Kind::Close('>'))).count();
     if heads > 0 && (angles == 0 || lead > 0) {
         return Some(lead + heads);
     }
@@ -122,7 +128,8 @@ fn arrow(tokens: &[Token], angles: usize) -> Option<usize> {
 fn leads_to_count(tokens: &[Token]) -> bool {
     let [bullet, number, rest @ ..] = tokens else { return false };
     let adorned = matches!(bullet.kind, Kind::Sign(sign) if adorns(sign) && sign != '_' && sign != '`');
-    let plain = rest.iter().take_while(|token| !token.starts_line && !adornment(token));
+    // Two tell that it isn't one alone, however long the line is.
+    let plain = rest.iter().take_while(|token| !token.starts_line && !adornment(token)).take(2);
     let named = plain.clone().count() <= 1 && plain.clone().all(|token| token.word().is_some());
     adorned && number.number().is_some() && !number.starts_line && apart(bullet, number) && named
 }
@@ -201,8 +208,8 @@ fn double_star(tokens: &[Token]) -> bool {
     one.kind == Kind::Sign('*') && two.kind == Kind::Sign('*') && one.start + 1 == two.start
 }
 
-/// The tokens of a bullet, a box or a bold mark in front of a round's number.
-fn ornament(tokens: &[Token]) -> Option<usize> {
+/// The tokens of a bullet, a box or a bold mark in front of a round's number, or of so many others before that.
+fn ornament(tokens: &[Token], others: u32) -> Option<usize> {
     let is = |at: usize, wanted: fn(&Kind) -> bool| tokens.get(at).is_some_and(|token| wanted(&token.kind));
     let open = is(0, |kind| matches!(kind, Kind::Open('[')));
     let ticked = usize::from(tokens.get(1).and_then(Token::word) == Some("x"));
@@ -217,7 +224,7 @@ fn ornament(tokens: &[Token]) -> Option<usize> {
     };
     let rest = tokens.get(length..).unwrap_or_default();
     // A bold mark may follow the bullet.
-    (header(rest).is_some() || (length == 1 && ornament(rest).is_some())).then_some(length)
+    (header(rest).is_some() || (length == 1 && others > 0 && ornament(rest, others - 1).is_some())).then_some(length)
 }
 
 #[cfg(test)]

@@ -348,8 +348,17 @@ fn megabytes_end_in_a_message() {
     let headers = "Rnd 1:".repeat(100_000);
     let words = "flurp ".repeat(150_000);
     let many = "Rnd 1: 6 sc in ring, 4000000000 sc in next st";
+    // Rows of signs, each of which might be a bullet before others.
+    let rows = ["- ", "* ", "+ ", "> ", "** ", "[] ", "-> ", "• ", ":: ", "( "].map(|sign| sign.repeat(200_000));
     for text in [&brackets, &nested, &tower, &commas, &stars, ranges, &headers, &words, many] {
         assert!(check(text, Terms::Us, Work::Spiral).is_none());
+    }
+    for row in &rows {
+        // Bullets alone are nothing at all; `check` itself holds that what is lost is told.
+        let alone = check(row, Terms::Us, Work::Spiral);
+        assert!(alone.is_none_or(|counted| counted.rounds.is_empty()), "{}", &row[..4]);
+        let behind = check(&format!("Rnd 1: 6 sc in ring {row}"), Terms::Us, Work::Spiral);
+        assert!(behind.is_none_or(|counted| counted.rounds.len() == 1), "{}", &row[..4]);
     }
 }
 

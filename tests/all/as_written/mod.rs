@@ -126,7 +126,7 @@ const LEAST: [(&str, usize); 6] = [
 
 /// The same of the fourth set.
 const LEAST_OF_THE_FOURTH: [(&str, usize); 5] =
-    [("hats and spirals", 73), ("motifs", 56), ("leaflets", 64), ("UK", 86), ("other languages", 65)];
+    [("hats and spirals", 100), ("motifs", 56), ("leaflets", 64), ("UK", 86), ("other languages", 65)];
 
 /// Says how many are right, and not which: what nobody reads is not tuned to.
 fn most_are_right(file: &str, least: &[(&str, usize)], known_wrong: usize) {
