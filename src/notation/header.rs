@@ -118,6 +118,12 @@ impl Line<'_> {
             length += 3;
         } else if matches!(self.word(length + 1), Some("right" | "wrong")) && self.word(length + 2) == Some("side") {
             length += 4;
+        } else if self.open(length) {
+            // `Round 7 (eyelet round):` has a name of its own.
+            let named = (length + 1..length + 6).find(|at| self.word(*at).is_none());
+            let named = named.filter(|at| *at > length + 1 && self.close(*at));
+            let colon = |at: &usize| self.tokens.get(at + 1).is_some_and(|token| token.kind == Kind::Sign(':'));
+            length = named.filter(colon).map_or(length, |at| at + 1);
         }
         length + usize::from(self.sign(length))
     }
@@ -146,7 +152,10 @@ impl Line<'_> {
         if end == many && (self.dash(many) || self.comma(many)) {
             end += 1;
         }
-        let bare = end == length && matches!(self.word(0), Some("r" | "rn" | "step" | "steps"));
+        // `R1` without a blank is one, whatever follows.
+        let close = matches!((self.tokens.first(), self.tokens.get(1)), (Some(one), Some(other))
+            if one.start + one.place.length == other.start && one.starts_line);
+        let bare = end == length && !close && matches!(self.word(0), Some("r" | "rn" | "step" | "steps"));
         (!bare).then_some((Numbers::These(from, to.unwrap_or(from)), row, end))
     }
 
@@ -156,7 +165,9 @@ impl Line<'_> {
         let to = self.number(2).filter(|_| self.range(1));
         let end = if to.is_some() { 3 } else { 1 };
         let slash = self.tokens.get(end).is_some_and(|token| token.kind == Kind::Sign('/'));
-        (self.sign(end) || slash).then_some((Numbers::These(from, to.unwrap_or(from)), false, end + 1))
+        // `5 - (3 sc, inc) x 6`.
+        let dashed = to.is_none() && self.dash(end) && self.open(end + 1);
+        (self.sign(end) || slash || dashed).then_some((Numbers::These(from, to.unwrap_or(from)), false, end + 1))
     }
 
     fn open(&self, at: usize) -> bool {

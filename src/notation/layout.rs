@@ -60,6 +60,10 @@ pub(super) fn plain(tokens: Vec<Token>) -> Vec<Token> {
         match token.kind {
             Kind::Open('<') => angles += 1,
             Kind::Close('>') => angles = angles.saturating_sub(1),
+            // In a table a number alone is that of the round.
+            Kind::Sign('|') if plain.last().is_some_and(|last| last.starts_line && last.number().is_some()) => {
+                token.kind = Kind::Sign(':');
+            }
             Kind::Sign('|') => token.kind = Kind::Sign(','),
             Kind::Sign('~') => token.kind = Kind::Dash(true),
             Kind::Sign('…') => {
@@ -109,10 +113,8 @@ fn arrow(tokens: &[Token], angles: usize) -> Option<usize> {
     let first = tokens.first()?;
     const LONGEST: usize = 8;
     let dashes = |token: &&Token| is(token, |kind| matches!(kind, Kind::Dash(_)));
-    let lead = match first.kind {
-        Kind::Dash(_) => 1 + tokens.iter().skip(1).take(LONGEST).take_while(dashes).count(),
-        _ => 0,
-    };
+    let led = matches!(first.kind, Kind::Dash(_));
+    let lead = if led { 1 + tokens.iter().skip(1).take(LONGEST).take_while(dashes).count() } else { 0 };
     let heads = tokens.iter().skip(lead).take(LONGEST);
     let heads = heads.take_while(|token| is(token, |kind| *kind == Kind::Close('>'))).count();
     if heads > 0 && (angles == 0 || lead > 0) {
@@ -160,7 +162,9 @@ fn abbreviated(word: &Token, stop: &Token, next: Option<&Token>) -> bool {
         "dec",
     ];
     let short = word.word().is_some_and(|word| SHORT.contains(&word));
-    let on = next.is_some_and(|next| !next.starts_line && next.word().is_some_and(|next| ON.contains(&next)));
+    let often = word.word() == Some("rep") && next.is_some_and(|next| next.number().is_some());
+    let on = often || next.and_then(Token::word).is_some_and(|next| ON.contains(&next));
+    let on = on && next.is_some_and(|next| !next.starts_line);
     short && on && !apart(word, stop)
 }
 

@@ -215,7 +215,9 @@ impl Reader<'_> {
                 Chunk { header: None, side: chunk.side, tokens: chunk.tokens, start: chunk.start, work: chunk.work };
             let works = other.round(again).is_some_and(|round| {
                 let works = second && !round.items.is_empty() && round.first == 1;
-                round.whole && (round.only_starts() || !round.items.is_empty()) && (works || other.set_aside.is_empty())
+                round.whole
+                    && (round.only_starts() || !round.items.is_empty())
+                    && (works || other.set_aside.is_empty() || round.foundation.is_some())
             });
             // What begins like work is told where it can't be read.
             let begins = |token: &Token| matches!(token.word(), Some("join" | "ch" | "chain"));
@@ -340,6 +342,12 @@ impl Reader<'_> {
         within.sort_by_key(|range| (range.start, range.end));
         within.dedup();
         let mut round = builder.finish(doubts.take());
+        // `Foundation ring: wind yarn round finger.` says nothing to be counted.
+        let idle = round.items.is_empty() && round.begin.is_none() && round.foundation.is_none();
+        if idle && round.whole && !numbered && chunk.header.is_some() {
+            self.next = first;
+            return None;
+        }
         self.next = self.next.max(round.last.saturating_add(1));
         for line in loose {
             self.loose_line(tokens, line);

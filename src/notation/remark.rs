@@ -128,6 +128,13 @@ pub(super) fn remark(tokens: &[Token], at: usize, vocabulary: &Vocabulary) -> Op
         let inside = rest.get(1..end)?;
         let sure =
             inside.first().and_then(Token::word).is_some_and(|word| LEADS.contains(&word) || EXPLAINS.contains(&word));
+        // `(To dec, draw up …)`.
+        let how = inside.first().and_then(Token::word) == Some("to")
+            && inside
+                .get(1)
+                .and_then(Token::word)
+                .is_some_and(|word| ["dec", "decrease", "inc", "increase", "make"].contains(&word));
+        let sure = sure || how;
         let words = inside.iter().any(|token| token.word().is_some());
         let flat = inside.iter().all(|token| !matches!(token.kind, Kind::Open(_)));
         let remark = sure || !works(inside, vocabulary) || things(inside, vocabulary) == Some(inside.len());

@@ -308,6 +308,10 @@ fn what_was_found_stays_mended() {
         panic!("it counts")
     };
     again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+    // What stands behind the number of a ring.
+    if let Some(counted) = check("Rnd 1: magic ring – 18 ss (18)", Terms::Uk, Work::Spiral) {
+        again(&counted, Terms::Uk, Work::Spiral);
+    }
     // A US word in the line above the first number.
     assert_eq!(check("sc, \nRnds 4-6: sc", Terms::Uk, Work::Spiral), None);
 }

@@ -73,9 +73,10 @@ pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
     let told = (total_lead, counts_list, end_or_pause).map(|(_, list, _)| list);
     let bare = (counts_list, end_or_pause)
         .verify_map(|(list, _)| list.iter().all(|(_, what)| *what == Counted::Stitches).then_some(list));
-    let others = (open, others, close).value(Clause::Aside);
+    let others = alt(((open, others, close).void(), (others, end_or_pause).void())).value(Clause::Aside);
+    let shaped = alt((word(UP), word(DOWN), stitch.void()));
     let made =
-        (open, articles, opt(stitch), word(&["made", "complete", "completed", "formed"]), close).value(Clause::Aside);
+        (open, articles, opt(shaped), word(&["made", "complete", "completed", "formed"]), close).value(Clause::Aside);
     let picot =
         (open, stitch.verify(|stitch| stitch.row().build == Build::Picot), opt(word(&["made"])), close, count_follows);
     let made = alt((made, picot.value(Clause::Aside)));
@@ -87,9 +88,16 @@ pub(super) fn count(input: &mut Input<'_>) -> Res<Clause> {
 /// `…, counting ch as 1 dc`: what is among the count.
 fn among(input: &mut Input<'_>) -> Res<()> {
     let inside = take(|token: &Token| (!matches!(token.kind, Kind::Open(_) | Kind::Close(_))).then_some(()));
-    (opt(sign(',')), word(&["counting", "including", "incl"]), repeat::<_, (), (), _, _>(1.., inside))
-        .void()
-        .parse_next(input)
+    // `36 dc, ch 3 counted as 1`.
+    let chain = (
+        articles,
+        word(&["ch", "chain"]),
+        opt(dash),
+        opt(number),
+        word(&["counted", "counts", "counting", "included"]),
+    );
+    let lead = alt((word(&["counting", "including", "incl"]), chain.void()));
+    (opt(sign(',')), lead, repeat::<_, (), (), _, _>(1.., inside)).void().parse_next(input)
 }
 
 /// A list in which something stands that is no stitch, so that it can't be held against the round: `6 shells, 6 sc`.
@@ -122,7 +130,8 @@ fn total_lead(input: &mut Input<'_>) -> Res<()> {
     let total = (opt(word(&["for", "making"])), articles, words, opt(word(&["of", "stitches", "sts"])));
     // `… around for 24 sts`, `to make 24 sts`.
     let named = (number, alt((stitches_word, stitch.void())), end_or_pause);
-    let so_many = (alt((word(&["for"]), (word(&["to"]), word(&["make", "total", "have"])).void())), peek(named)).void();
+    let so_many =
+        (alt((word(&["for", "on"]), (word(&["to"]), word(&["make", "total", "have"])).void())), peek(named)).void();
     let total = alt((have.void(), total.void(), so_many));
     (total, opt(sign(':')), opt(sign('='))).void().parse_next(input)
 }

@@ -52,14 +52,18 @@ pub(super) fn joining(input: &mut Input<'_>) -> Res<Clause> {
     // `sl st in 3rd of 4 ch`, but a stitch in the 2nd chain from the hook is worked.
     let chain = rest.iter().any(|token| matches!(token.kind, Kind::Ordinal(_))) && has(&["ch", "chain"]);
     let into_chain = chain && !has(&["hook"]);
-    let joins = sure || first || into_chain || has(&["first", "top", "beg", "beginning", "join", "close"]);
+    // `sl st to ch-3`.
+    let chain_alone = has(&["ch", "chain"])
+        && rest.iter().all(|token| token.word().is_none_or(|word| ["ch", "chain", "the"].contains(&word)));
+    let joins =
+        sure || chain_alone || first || into_chain || has(&["first", "top", "beg", "beginning", "join", "close"]);
     if !joins {
         return Err(());
     }
     let stitch = (0..rest.len()).find_map(|at| input.state.vocabulary.stitch(&rest[at..]).map(|(stitch, _)| stitch));
     let nth = rest.iter().find_map(|token| if let Kind::Ordinal(nth) = token.kind { Some(nth) } else { None });
     let to = match stitch {
-        Some(Stitch::CH) if nth.is_some_and(|nth| nth > 1) || has(&["top", "beg", "beginning"]) => {
+        Some(Stitch::CH) if nth.is_some_and(|nth| nth > 1) || chain_alone || has(&["top", "beg", "beginning"]) => {
             JoinedTo::Chain(nth.filter(|_| has(&["of"]) || rest.len() > 2).unwrap_or(0))
         }
         Some(stitch) if stitch != Stitch::SL_ST && stitch != Stitch::CH => JoinedTo::Stitch,

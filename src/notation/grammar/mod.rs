@@ -7,6 +7,8 @@ mod colour;
 
 mod counts;
 
+mod even;
+
 mod join;
 
 mod place;
@@ -28,6 +30,7 @@ use crate::craft::{Counted, Loops, Op, Stitch};
 use crate::units::Mm;
 use colour::{colour, joining_yarn};
 use counts::{count, counting, end_or_pause};
+use even::{even, no_shaping};
 use join::joining;
 use place::{around, short_more, starred, times, word_more};
 use ring::{ring_of, ring_start};
@@ -36,7 +39,7 @@ use winnow::combinator::{alt, eof, not, opt, peek, repeat};
 use winnow::prelude::*;
 use winnow::stream::{Stateful, TokenSlice};
 use words::*;
-use work::{bracket, item, number_before_count, placed, skip, starred_there, work};
+use work::{bracket, item, number_before_count, number_in_place, placed, skip, starred_there, work};
 
 pub(crate) use counts::final_count;
 pub(crate) use work::made_in_one;
@@ -312,6 +315,12 @@ fn aside(input: &mut Input<'_>) -> Res<Clause> {
         "taking", "careful",
     ]);
     let mut hands = (hands, rest_of_clause_parser).value(Clause::Aside);
+    // `In this rnd, work in back loops only`; `slip marker`.
+    let here = (word(&["in", "on", "for"]), word(&["this", "these"]), opt(number), round_word, sign(','));
+    let marker = (word(&["slip", "sl"]), articles, word(&["marker", "markers"]), rest_of_clause_parser);
+    if opt(alt((here.void(), marker.void()))).parse_next(input)?.is_some() {
+        return Ok(Clause::Aside);
+    }
     if let Some(found) = opt(alt((not_join, not_turn, word(&["turn"]).value(Clause::Turn)))).parse_next(input)? {
         return Ok(found);
     }
@@ -344,52 +353,6 @@ fn bracket_loops(input: &mut Input<'_>) -> Res<Clause> {
     (open, within, opt(word(&["throughout"])), close)
         .map(|(_, (.., loops), _, ())| Clause::Loops(loops))
         .parse_next(input)
-}
-
-/// `work even`, `even in sc`, `a round of sc`, `continue in sc without increasing`: one stitch in each.
-fn even(input: &mut Input<'_>) -> Res<Clause> {
-    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
-    let main = input.state.main;
-    let keep = opt(word(&["work", "working", "continue", "keep", "crochet"])).parse_next(input)?.is_some();
-    opt(word(&["working", "going"])).parse_next(input)?;
-    if keep
-        && opt((word(&["in"]), opt(word(&["established", "set", "the"])), word(&["pattern", "pat", "patt"])))
-            .parse_next(input)?
-            .is_some()
-    {
-        opt(around).parse_next(input)?;
-        return Ok(Clause::As(0, 0, None));
-    }
-    let one =
-        (alt((number.void(), word(&["a"]))), round_word, opt(word(&["even", "straight"])), opt(word(&["of", "in"])));
-    let one = opt((one, peek(stitch))).parse_next(input)?.is_some();
-    let straight = || word(&["even", "straight", "evenly"]);
-    let how = opt(straight()).parse_next(input)?.is_some();
-    let tied = word(&["in", "with", "of"]);
-    let named = match one {
-        true => Some(stitch.parse_next(input)?),
-        false => opt((tied, stitch).map(|(_, stitch)| stitch)).parse_next(input)?,
-    };
-    let after = opt(alt((straight(), without))).parse_next(input)?.is_some();
-    let ends = alt((end_or_pause, peek(open), peek(word(&["for", "around"]))));
-    let bare = named.is_some() && opt(peek(ends)).parse_next(input)?.is_some();
-    if !(how || after || one || bare) {
-        return Err(());
-    }
-    opt(around).parse_next(input)?;
-    let act = Act::Run(Op::plain(named.unwrap_or(main)), Times::Around { leave: 0 });
-    Ok(Clause::Do(vec![item(act, start, input)]))
-}
-
-/// `without increasing`, `no more decreases`.
-fn without(input: &mut Input<'_>) -> Res<()> {
-    let lead = (word(&["without", "no", "with"]), opt(word(&["no", "any"])), opt(word(&["more", "further"])));
-    let shaping = alt((word(UP), word(DOWN), word(&["shaping"])));
-    (lead, shaping, opt((word(&["or", "and"]), alt((word(UP), word(DOWN)))))).void().parse_next(input)
-}
-
-fn no_shaping(input: &mut Input<'_>) -> Res<Clause> {
-    (without, opt((word(&["in", "on"]), word(&["this", "these"]), round_word))).value(Clause::Aside).parse_next(input)
 }
 
 /// `for 3 rounds`.
@@ -474,7 +437,11 @@ const WORK: &[&str] = &["rep", "repeat", "work", "crochet", "make", "do"];
 /// One clause, `depth` brackets deep.
 fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     // `*sc, inc* repeat 7 times` is told once the repeat itself is read.
-    let times = (not(word(AGAIN)), times).map(|(_, times)| times);
+    // `*dc, ch 1* 12 times in the ring`.
+    let first = input.state.first;
+    let ring = (preposition, articles, alt((magic, word(&["ring", "circle", "loop"]))));
+    let ring = opt(ring.verify(move |_| first));
+    let times = (not(word(AGAIN)), times, ring).map(|(_, times, _)| times);
     let often = alt(((sign('*'), times).map(|(_, times)| times), starred.map(Times::Exactly)));
     let often = often.map(|often| Clause::Again(often, None, false));
     let star = alt((often, sign('*').value(Clause::Star)));
@@ -500,6 +467,9 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
     // `Repeat [sc, inc] around`, `work (sc, inc) 6 times`.
     let start = input.checkpoint();
     opt(word(WORK)).parse_next(input)?;
+    // `V-st (dc, ch 1, dc) in each st`: the name, then what it is.
+    let name = work::group_name(input.peek_slice(input.eof_offset()));
+    input.next_slice(name);
     // `6 x (sc, inc)`.
     let before = opt(so_often).parse_next(input)?;
     let bracketed = input.peek_token().is_some_and(|token| matches!(token.kind, Kind::Open(_)));
@@ -514,7 +484,7 @@ fn clause(input: &mut Input<'_>, depth: u32) -> Res<Clause> {
         let Clause::Do(items) = work(input)? else { return Err(()) };
         return Ok(Clause::Do(vec![item(Act::Repeat(items, Times::Exactly(often)), place, input)]));
     }
-    alt((skip, placed, work, number_before_count)).parse_next(input)
+    alt((skip, placed, work, number_before_count, number_in_place)).parse_next(input)
 }
 
 /// The count, where one stands here.
@@ -560,6 +530,7 @@ const PAUSES: &[&str] = &[
     "which",
     "that",
     "without",
+    "on",
     "until",
     "increasing",
     "decreasing",
@@ -574,11 +545,14 @@ pub(super) fn stops(input: &mut Input<'_>) -> Res<()> {
 
 /// After work comes a pause, a bracket, an asterisk, a repeat, a join, or the end.
 fn pause(input: &mut Input<'_>) -> Res<()> {
+    // `sc 3 inc`.
+    const SHAPES: [&str; 2] = ["inc", "dec"];
+    let counted = input.previous_tokens().next().is_some_and(|token| token.number().is_some());
     let start = input.checkpoint();
     let fits = input.next_token().is_none_or(|token| match &token.kind {
         Kind::Open(_) | Kind::Close(_) | Kind::Dash(_) => true,
         Kind::Sign(sign) => ",;.:*=+!".contains(*sign),
-        Kind::Word(word) => PAUSES.contains(&word.as_str()),
+        Kind::Word(word) => PAUSES.contains(&word.as_str()) || (counted && SHAPES.contains(&word.as_str())),
         Kind::Number(_) | Kind::Ordinal(_) => false,
     });
     input.reset(&start);

@@ -25,7 +25,8 @@ pub(super) fn around(input: &mut Input<'_>) -> Res<Times> {
     let leave = (word(&["last"]), opt(number), opt(unit));
     let to_last = (alt((word(UNTIL), word(&["except", "before"]))), articles, leave)
         .map(|(_, _, (_, number, _))| number.unwrap_or(1));
-    let to_end = || (word(UNTIL), articles, word(&["end"]), opt((word(&["of"]), articles, round_word))).value(0);
+    let to_end =
+        || (word(UNTIL), articles, word(&["end", "marker"]), opt((word(&["of"]), articles, round_word))).value(0);
     let way = (articles, word(&["way"])).void();
     let evenly = word(&["evenly"]);
     let lead = opt(alt((evenly, (word(&["all"]), opt(way)).void())));
@@ -49,7 +50,9 @@ pub(super) fn each_unsaid(input: &mut Input<'_>) -> Res<Target> {
 }
 
 pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
-    let lead = (word(EACH), opt(word(&["single"])), opt(word(&["rem", "remaining", "of"])), articles);
+    // `every single st`, but `every single crochet`.
+    let single = (word(&["single"]), not(word(&["crochet"]))).void();
+    let lead = (word(EACH), opt(single), opt(word(&["rem", "remaining", "of"])), articles);
     let next = opt(word(&["next", "following", "foll", "rem", "remaining", "first", "last", "other"]));
     let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
     let unit = unit.unwrap_or(Unit::Stitch(None));
@@ -87,8 +90,9 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     let same = (word(&["same"]), own, as_join)
         .map(|(_, unit, _)| Target::Same { space: matches!(unit, Some(Unit::Space(_))) });
     // `sc in next 3, inc in 4th`.
-    let nth = (ordinal.verify(|nth| *nth > 1), opt(stitches_word), not(word(&["ch", "chain", "of"])));
-    let nth = nth.value(Target::Next(Unit::Stitch(None), Times::Exactly(1), false));
+    let first = (ordinal.verify(|nth| *nth == 1), stitches_word).void();
+    let nth = (ordinal.verify(|nth| *nth > 1), opt(stitches_word), not(word(&["ch", "chain", "of"]))).void();
+    let nth = alt((first, nth)).value(Target::Next(Unit::Stitch(None), Times::Exactly(1), false));
     // `in base of ch-3`, `in st at base of ch`.
     let base = (
         word(&["base", "foot", "bottom"]),
@@ -114,6 +118,8 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     // `sc in sc`.
     let kind = (stitch.verify(|kind| kind.row().counts > 0 && *kind != Stitch::CH), peek(ends));
     let kind = kind.map(|(kind, ())| (Some(kind), 1));
+    // `sc in joining`: the first stitch.
+    let joined = (word(&["joining"]), opt(stitches_word), peek(ends)).value((None, 1));
     let next_of = |(kind, number)| Target::Next(Unit::Stitch(kind), Times::Exactly(number), false);
     (
         lead,
@@ -126,7 +132,7 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
             (opt((word(&["post"]), word(&["of"]), articles)), next).map(|(_, target)| target),
             nth,
             space_alone,
-            alt((so_many, kind)).map(next_of),
+            alt((so_many, kind, joined)).map(next_of),
         )),
     )
         .map(|(_, target)| target)

@@ -1,12 +1,11 @@
 //! Rings that a first round is worked into.
 
-use super::counts::end_or_pause;
 use super::words::*;
 use super::work::item;
 use super::{Clause, Input, Res};
 use crate::craft::Op;
 use crate::notation::tree::{Act, Times};
-use winnow::combinator::{alt, opt, peek};
+use winnow::combinator::{alt, eof, opt, peek};
 use winnow::prelude::*;
 
 /// `mr 6`, `magic ring: 6`, `6 in MR`: so many of the stitch that the work is in.
@@ -15,7 +14,8 @@ pub(super) fn ring_of(input: &mut Input<'_>) -> Res<Clause> {
     if !input.state.first {
         return Err(());
     }
-    let ends = || alt((end_or_pause, peek(open), peek(dash), peek(sign('='))));
+    let stops = || alt((sign(','), sign(';'), sign('.'), sign('='), open, dash));
+    let ends = || peek(alt((eof.void(), stops())));
     let lead = (opt(word(&["make", "start", "begin"])), opt(word(&["with", "in"])), articles, magic);
     let led = (lead, opt(alt((sign(':'), dash, word(&["with"]), word(&["of"])))), number).map(|(.., number)| number);
     let ring = (preposition, articles, alt((magic, word(&["ring"]))));

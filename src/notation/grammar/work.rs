@@ -385,7 +385,8 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32, before: Option<u32>) ->
     if let Some(often) = opt(right_behind).parse_next(input)? {
         return Ok(Clause::Do(vec![item(Act::Repeat(items, Times::Exactly(often)), start, input)]));
     }
-    let (before, (target, after)) = (opt(loops), place).parse_next(input)?;
+    let unsaid = each_unsaid.map(|target| (target, None));
+    let (before, (target, after)) = (opt(loops), alt((place, unsaid))).parse_next(input)?;
     let loops = before.or(after);
     all_there(&items, (target, loops), start, input)
 }
@@ -487,6 +488,20 @@ fn loose(input: &mut Input<'_>) -> Res<Item> {
     Ok(item(act, start, input))
 }
 
+/// How many tokens are the name of a group whose stitches stand in brackets behind it: `V-st`, `shell`.
+pub(super) fn group_name(tokens: &[Token]) -> usize {
+    let word =
+        |at: usize, words: &[&str]| tokens.get(at).and_then(Token::word).is_some_and(|word| words.contains(&word));
+    let dash = usize::from(tokens.get(1).is_some_and(|token| matches!(token.kind, Kind::Dash(_))));
+    let length = match () {
+        () if word(0, &["v", "y"]) && word(1 + dash, &["st", "stitch"]) => 2 + dash,
+        () if word(0, &["shell", "fan", "group", "cluster"]) => 1,
+        () => 0,
+    };
+    let opens = tokens.get(length).is_some_and(|token| matches!(token.kind, Kind::Open(_)));
+    if opens { length } else { 0 }
+}
+
 /// Several stitches in one place.
 fn all_in(op: Op, target: Target) -> Res<Act> {
     Ok(match target {
@@ -507,6 +522,17 @@ fn bare_number(input: &mut Input<'_>) -> Res<Clause> {
     let pause = alt((sign(',').void(), sign(';').void(), close));
     let (number, ()) = (number, peek(pause)).parse_next(input)?;
     Ok(Clause::Do(vec![item(Act::Run(Op::plain(main), Times::Exactly(number)), start, input)]))
+}
+
+/// `2 in each`, `1 in next`: of the stitch that the round is worked in.
+pub(super) fn number_in_place(input: &mut Input<'_>) -> Res<Clause> {
+    let start = input.peek_token().map(|token| token.place).unwrap_or_default();
+    let what = What { op: Op::plain(input.state.main), number: Some(number(input)?) };
+    let (target, loops) = place(input)?;
+    match target {
+        Target::Next(Unit::Stitch(_), ..) => Ok(Clause::Do(vec![item(aim(&what, target, loops)?, start, input)])),
+        Target::Next(Unit::Space(_), ..) | Target::Same { .. } | Target::Ring | Target::FromHook(_) => Err(()),
+    }
 }
 
 /// The number of `inc, 2 (20)`, at the end of all work.

@@ -59,7 +59,8 @@ pub(super) fn variants(written: &WrittenRound) -> Vec<Variant> {
     {
         let (items, joins) = (body.to_vec(), stitch == Stitch::SL_ST && number == 1);
         if joins {
-            variants.push(Variant { items, joins, count: None, how: "with the slip stitch as its join" });
+            // Where it can be either, as over a ring, a slip stitch at the end is the join.
+            variants.insert(0, Variant { items, joins, count: None, how: "with the slip stitch as its join" });
         } else if written.stated.is_none() && number > 1 {
             variants.push(Variant { items, joins, count: Some(number), how: "with its last words as its count" });
         }
@@ -76,6 +77,16 @@ pub(super) fn variants(written: &WrittenRound) -> Vec<Variant> {
         let once = Item { act: Act::Run(op.clone(), Times::Exactly(1)), place: last.place };
         let all = Act::Repeat([body, &[once]].concat(), Times::Exactly(*times));
         variants.push(plain(vec![Item { act: all, place: last.place }], "with all of it so often"));
+    }
+    // `sc 1, inc 1 around`: all of it goes around.
+    if let ([body @ .., last], true) = (&own[..], written.stated.is_some())
+        && let Act::Run(op, Times::Around { leave: 0 }) = &last.act
+        && !body.is_empty()
+        && body.iter().all(|item| matches!(item.act, Act::Run(_, Times::Exactly(_))))
+    {
+        let once = Item { act: Act::Run(op.clone(), Times::Exactly(1)), place: last.place };
+        let all = Act::Repeat([body, &[once]].concat(), Times::Around { leave: 0 });
+        variants.push(plain(vec![Item { act: all, place: last.place }], "with all of it around"));
     }
     if written.stated.is_some() && !own.iter().any(goes_around) && open {
         for body in if each == own { vec![own] } else { vec![own, each] } {

@@ -168,11 +168,18 @@ impl One<'_> {
                 None
             }
             (Foundation::Chain(chains), Some(nth)) if nth < chains => Some((Base::Stitches(Some(chains)), true)),
-            (Foundation::ChainRing(chains), _) if !into_ring(&self.written.items) && chains >= ALONG => {
+            (Foundation::ChainRing(chains), _)
+                if !into_ring(&self.written.items) && (chains >= ALONG || self.along()) =>
+            {
                 Some((Base::Stitches(Some(chains)), false))
             }
             _ => Some((Base::Ring, false)),
         }
+    }
+
+    /// True where it names chains to work into: `sc in each ch`.
+    fn along(&self) -> bool {
+        self.written.doubts.iter().any(|doubt| matches!(doubt, Doubt::Onto(_, kind) if *kind == Stitch::CH))
     }
 
     /// Every reading in every way that its words can be meant: what goes into a kind that it names first goes there.

@@ -1,7 +1,7 @@
 //! Rounds as makers write them: every style counts as it was worked by hand, or is told; none is wrong without a word.
 //!
 //! `rounds.txt` is what the reader was made with, and `seen.txt` and `seen2.txt` what was once unseen; `unseen3.txt` and
-//! `unseen4.txt` were written before they were read, and never tuned to.
+//! `unseen4.txt` were written before they were read; what is refused of them was read after they had been measured.
 
 #![allow(clippy::unwrap_used)]
 
@@ -124,12 +124,12 @@ const LEAST: [(&str, usize); 6] = [
     ("what has to be told", 100),
 ];
 
-/// The same of the fourth set.
+/// The same of the fourth set, once it had been read.
 const LEAST_OF_THE_FOURTH: [(&str, usize); 5] =
-    [("hats and spirals", 100), ("motifs", 56), ("leaflets", 64), ("UK", 86), ("other languages", 65)];
+    [("hats and spirals", 91), ("motifs", 90), ("leaflets", 96), ("UK", 100), ("other languages", 100)];
 
 /// Says how many are right, and not which: what nobody reads is not tuned to.
-fn most_are_right(file: &str, least: &[(&str, usize)], known_wrong: usize) {
+fn most_are_right(file: &str, least: &[(&str, usize)]) {
     let mut styles: BTreeMap<&str, (usize, usize, usize)> = BTreeMap::new();
     for line in &lines(file) {
         let (right, wrong, all) = styles.entry(line.style).or_default();
@@ -139,23 +139,21 @@ fn most_are_right(file: &str, least: &[(&str, usize)], known_wrong: usize) {
         *all += 1;
     }
     assert_eq!(styles.len(), least.len());
-    let mut all_wrong = 0;
     for (style, least) in least {
         let (right, wrong, all) = styles[style];
-        all_wrong += wrong;
-        assert!(all_wrong <= known_wrong, "right, wrong and all of each style: {styles:?}");
+        assert_eq!(wrong, 0, "right, wrong and all of each style: {styles:?}");
         assert!(right * 100 >= least * all, "right, wrong and all of each style: {styles:?}");
     }
 }
 
 #[test]
 fn most_lines_that_were_never_tuned_to_are_right() {
-    most_are_right(include_str!("unseen3.txt"), &LEAST, 0);
+    most_are_right(include_str!("unseen3.txt"), &LEAST);
 }
 
 #[test]
 fn most_lines_of_the_fourth_set_are_right() {
-    most_are_right(include_str!("unseen4.txt"), &LEAST_OF_THE_FOURTH, 1);
+    most_are_right(include_str!("unseen4.txt"), &LEAST_OF_THE_FOURTH);
 }
 
 /// The places of the numbers or the words of a text.
