@@ -4,8 +4,8 @@
 use std::hint::black_box;
 
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
-use roundelay::craft::Foundation;
-use roundelay::design::Kind;
+use roundelay::craft::{Foundation, Stitch};
+use roundelay::design::{Design, Kind, Shape, Work};
 use roundelay::geometry::mesh::{Fabric, mesh};
 use roundelay::geometry::predict;
 
@@ -15,7 +15,9 @@ mod common;
 #[path = "../all/fabric.rs"]
 mod fabric;
 
+use common::{Adjust, design, part, size, solved, sun_hat, swatch};
 use fabric::{flat, piece, plan, straight};
+use roundelay::units::Mm;
 
 fn shapes(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("predict");
@@ -38,14 +40,10 @@ fn shapes(criterion: &mut Criterion) {
 fn relaxing(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("relax");
     group.sample_size(10);
-    let hat = [
-        piece("crown", flat(), (1..=15).map(|k| 6 * k)),
-        piece("side", straight(), vec![90; 25]),
-        piece("brim", straight(), (1..=9).map(|k| 90 + 6 * k)),
-    ];
-    let mat = [piece("mat", flat(), (1..=81).map(|k| 6 * k))];
-    for (kind, pieces) in [(Kind::Hat, &hat[..]), (Kind::Mat, &mat[..])] {
-        let plan = plan(kind, Foundation::Ring, pieces);
+    let flat = vec![part("mat", Stitch::SC, Shape::flat(vec![Mm::new(1900.0)])).ringed()];
+    let mat = design(swatch(Stitch::SC, 25.0, 27.0), vec![size("one", 1900.0)], flat);
+    for design in [sun_hat(), Design { kind: Kind::Mat, work: Work::Spiral, ..mat }] {
+        let plan = solved(&design);
         let body = predict(&plan, &plan.sizes[0]);
         group.bench_with_input(BenchmarkId::from_parameter(plan.sizes[0].stitches()), &plan, |bencher, plan| {
             bencher.iter(|| mesh(black_box(plan), &plan.sizes[0], &body, &Fabric::default()));
