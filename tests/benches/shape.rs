@@ -40,8 +40,8 @@ fn shapes(criterion: &mut Criterion) {
 fn relaxing(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("relax");
     group.sample_size(10);
-    let flat = vec![part("mat", Stitch::SC, Shape::flat(vec![Mm::new(1900.0)])).ringed()];
-    let mat = design(swatch(Stitch::SC, 25.0, 27.0), vec![size("one", 1900.0)], flat);
+    let flat = vec![part("mat", Stitch::SC, Shape::flat(vec![Mm::new(1850.0)])).ringed()];
+    let mat = design(swatch(Stitch::SC, 25.0, 27.0), vec![size("one", 1850.0)], flat);
     for design in [sun_hat(), Design { kind: Kind::Mat, work: Work::Spiral, ..mat }] {
         let plan = solved(&design);
         let body = predict(&plan, &plan.sizes[0]);
