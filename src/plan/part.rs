@@ -380,9 +380,13 @@ impl Solver<'_> {
             true => f64::INFINITY,
             false => self.allowed(band, width, round == last, form.brim),
         };
+        let corners = match self.design.shaping {
+            Shaping::Corners(n) => n.max(1),
+            Shaping::Scattered => 1,
+        };
         let entry = match self.standing {
             Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
-            None => first_round(entrance.said, outline.around(height) / width, &bands),
+            None => first_round(entrance.said, outline.around(height) / width, &bands, corners),
         };
         // A wider stitch wants fewer of them on the same circumference, whichever way the part goes.
         let rewidened = self.standing.is_some_and(|standing| (standing.width - width).abs() > SAME_WIDTH * width);
@@ -394,10 +398,7 @@ impl Solver<'_> {
             bands,
             entry,
             most: profile.most.max(1),
-            corners: match self.design.shaping {
-                Shaping::Corners(n) => n.max(1),
-                Shaping::Scattered => 1,
-            },
+            corners,
             edge: if form.brim { FREE_EDGE } else { FITTED_EDGE },
             steady: self.steady(height / width),
             flat: factor(self.design.shaping) * height / width,
@@ -476,8 +477,9 @@ fn order(shape: &Shape, outline: &Outline) -> Order {
     if narrows && !(form.curved || form.flat || form.closes) { Order::Rises } else { Order::Falls }
 }
 
-/// Counts a first round may have: as said, or around what the fabric needs one round's height from the middle.
-fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)]) -> Entry {
+/// Counts a first round may have: as said, or around what the fabric needs one round's height from the middle, and so far
+/// that there is one with as many stitches for every corner.
+fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)], corners: u32) -> Entry {
     if let Some(count) = said {
         return Entry::First { least: count, most: count };
     }
@@ -485,6 +487,10 @@ fn first_round(said: Option<u32>, natural: f64, bands: &[(f64, f64)]) -> Entry {
     if let [(low, high)] = bands {
         // A part of one round has to fit at once.
         (least, most) = (least.min(*low), most.max(*high));
+    }
+    if corners > 1 {
+        let nearest = (natural / f64::from(corners)).round().max(1.0) * f64::from(corners);
+        (least, most) = (least.min(nearest), most.max(nearest));
     }
     let least = (least.ceil().clamp(0.0, f64::from(limits::STITCHES)) as u32).max(FEWEST);
     Entry::First { least, most: (most.ceil().clamp(0.0, f64::from(limits::STITCHES)) as u32).max(least) }

@@ -84,6 +84,15 @@ pub fn share_stacked(below: &Round, above: &Round) -> Option<f64> {
     (all > 0).then(|| f64::from(on) / f64::from(all))
 }
 
+/// At how many places a round is shaped, stitches side by side being one; each of them where there is nothing between.
+fn places(round: &Round) -> u32 {
+    let shapes: Vec<bool> = round.ops.iter().map(Op::shapes).collect();
+    let Some(plain) = shapes.iter().position(|shapes| !shapes) else { return shapes.len() as u32 };
+    let turned = shapes[plain..].iter().chain(&shapes[..plain]).copied();
+    let begins = |before: &mut bool, shapes: bool| Some(!std::mem::replace(before, shapes) && shapes);
+    turned.scan(false, begins).filter(|begins| *begins).count() as u32
+}
+
 impl SizePlan {
     /// The polygon that the size ends as, where it does.
     pub fn polygon(&self) -> Option<Polygon> {
@@ -106,7 +115,6 @@ impl SizePlan {
             Some((_, least)) if *share <= least => most,
             _ => Some((round.number, *share)),
         });
-        let places = |round: &Round| round.ops.iter().filter(|op| Op::shapes(op)).count() as u32;
         let corners = shares.last().map(|(round, _)| places(round)).filter(|n| CORNERS.contains(n));
         let polygon = corners.and_then(|n| {
             let stacked = shares.iter().filter(|(round, share)| places(round) == n && *share >= STACKED).count();

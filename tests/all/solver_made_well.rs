@@ -1,7 +1,7 @@
 //! What an experienced hand would call well made: rates one knows by heart, rhythms without hiccups, flat that is flat.
 
 use roundelay::craft::Stitch;
-use roundelay::design::{Design, Preference, Shape, Start, Tolerance};
+use roundelay::design::{Design, Preference, Shape, Shaping, Start, Tolerance};
 use roundelay::geometry::predict;
 use roundelay::plan::{Plan, SizePlan, solve};
 use roundelay::report::Report;
@@ -117,4 +117,32 @@ fn no_round_is_shaped_at_one_or_two_places() {
         }
     }
     assert!(odd.is_empty(), "{odd:?}");
+}
+
+/// A crown in corners is worked with as many stitches on every side, from its first round on (common practice).
+#[test]
+fn corners_have_sides_of_one_length() {
+    let mut odd = Vec::new();
+    for (stitch, growth) in
+        [(Stitch::SC, 5.8), (Stitch::SC, 6.3), (Stitch::HDC, 8.1), (Stitch::DC, 9.1), (Stitch::DC, 11.6)]
+    {
+        for corners in [4, 5, 6, 8] {
+            for dome in [false, true] {
+                let mut design = flat(stitch, growth, 560.0, Preference::Balanced);
+                design.shaping = Shaping::Corners(corners);
+                if dome {
+                    let shape = Shape::dome(vec![Mm::new(560.0)], vec![Mm::new(90.0)]);
+                    design.parts = vec![part("crown", stitch, shape).ringed()];
+                }
+                let counts: Vec<u32> = solved(&design).sizes[0].rounds.iter().map(|round| round.after).collect();
+                if counts.iter().any(|count| !count.is_multiple_of(corners)) {
+                    odd.push(format!(
+                        "{} of {growth} a round, {corners} corners, dome {dome}: {counts:?}",
+                        stitch.row().id
+                    ));
+                }
+            }
+        }
+    }
+    assert!(odd.is_empty(), "{odd:#?}");
 }

@@ -57,7 +57,9 @@ impl Task {
             if words.is_some_and(|words| !words.contains(&change)) {
                 continue;
             }
-            let few = (change as f64 / (fastest * NEAR_RATE).max(1e-9)).ceil().max(1.0) as u32;
+            // Corners take whole steps: where one in every round is too few, two in some are all that helps.
+            let next = self.corners > 1 && (change as f64) < fastest + f64::from(self.corners);
+            let few = if next { 1.0 } else { (change as f64 / (fastest * NEAR_RATE).max(1e-9)).ceil().max(1.0) } as u32;
             let many = if self.curved {
                 SLOWEST_CURVED
             } else {
@@ -65,8 +67,10 @@ impl Task {
             };
             // A last round may bring the edge in by less than the others.
             let many = many.max(1);
-            // One or two repeats pull to one side; with even rounds between them no dome is made.
-            let many = if self.curved && change < 3 { 1 } else { many };
+            // One or two repeats pull to one side; with even rounds between them no dome is made. Twice at every corner and
+            // then not at all is what once in each of both does better.
+            let twice = self.corners > 1 && change >= 2 * u64::from(self.corners);
+            let many = if self.curved && change < 3 || twice { 1 } else { many };
             for every in few..=many {
                 let up = Gait { change: change as i64, every };
                 gaits.extend(self.shrinks(false).then_some(up));

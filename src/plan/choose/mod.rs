@@ -32,8 +32,8 @@
 //! full, for even rounds at any time; in a part whose growth falls every gait has a lower rate than the one before
 //! and no larger Δ, in one whose growth rises a higher rate and no smaller Δ, so that shaping that has fallen never rises again; never shaped against the
 //! outline; a round that has to be even is; with n corners Δ is a multiple of n once there are 2n stitches to carry
-//! them, and a first round is where it can be; m is at most 3 where the outline is curved, and elsewhere the rate lies
-//! near the one wanted; the last count is within half a repeat of its target, a repeat being |Δ| of the last shaped
+//! them, and growth is from n on, and a first round is where it can be; m is at most 3 where the outline is curved, and elsewhere the rate lies
+//! near the one wanted, or is the next multiple of n above it, and two at every corner have no even rounds after them; the last count is within half a repeat of its target, a repeat being |Δ| of the last shaped
 //! round, or is the nearest whole stitch (a part without any shaping keeps the count it is given); and |dₖ| is at most
 //! f τₖ, and no more than the design allows where it says so, for the first row of [`FAR`] that leaves any solution:
 //! the order of rates is given up before what the design allows, where it minds more than the edge, and that before it
@@ -368,14 +368,15 @@ impl Task {
     }
 }
 
-/// Whether a round of `from` stitches can carry corners.
-fn stacks(from: u32, corners: u32) -> bool {
-    corners > 1 && from / 2 >= corners
+/// Whether a change of a round of `from` stitches is shaped in corners: where there are two stitches for each of them, and
+/// where it grows from as many for each, so that a corner that can be even stays so.
+fn stacks(from: u32, change: i64, corners: u32) -> bool {
+    corners > 1 && (from / 2 >= corners || change > 0 && from.is_multiple_of(corners))
 }
 
 /// How uneven the repeats of a shaped round are, from 0 to [`LOPSIDED`].
 pub(super) fn unevenness(from: u32, change: i64, corners: u32) -> f64 {
-    let repeats = if stacks(from, corners) { u64::from(corners) } else { change.unsigned_abs() };
+    let repeats = if stacks(from, change, corners) { u64::from(corners) } else { change.unsigned_abs() };
     if repeats < 3 {
         return LOPSIDED;
     }

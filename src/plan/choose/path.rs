@@ -314,7 +314,7 @@ impl<'a> Step<'a> {
         let corners = self.search.task.corners;
         let at = to.checked_sub(low)? as usize;
         let spare = *self.spare.get(at)?;
-        let cornered = !stacks(self.from, corners) || to.abs_diff(self.from).is_multiple_of(corners);
+        let cornered = !stacks(self.from, change, corners) || to.abs_diff(self.from).is_multiple_of(corners);
         if to < self.limits.0 || to > self.limits.1 || !cornered {
             return None;
         }
@@ -467,7 +467,7 @@ impl Table {
 
     fn unevenness(&self, from: u32, change: i64, corners: u32) -> f64 {
         let size = change.unsigned_abs() as usize;
-        let known = self.rows.get(size).filter(|row| !stacks(from, corners) && !row.is_empty());
+        let known = self.rows.get(size).filter(|row| !stacks(from, change, corners) && !row.is_empty());
         let looked_up = known.and_then(|row| row.get(from as usize % size));
         looked_up.copied().unwrap_or_else(|| unevenness(from, change, corners))
     }

@@ -97,7 +97,8 @@ impl Exhaust<'_> {
             Ways::Shrink => change <= 0,
             Ways::Both => true,
         };
-        let stacked = task.corners > 1 && trail.count >= 2 * task.corners;
+        let even = change > 0 && trail.count % task.corners == 0;
+        let stacked = task.corners > 1 && (trail.count >= 2 * task.corners || even);
         if !allowed || count > trail.count * task.most || 2 * count < trail.count {
             return;
         }
