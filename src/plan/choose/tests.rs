@@ -97,7 +97,7 @@ impl Exhaust<'_> {
             Ways::Shrink => change <= 0,
             Ways::Both => true,
         };
-        let even = change > 0 && trail.count % task.corners == 0;
+        let even = change > 0 && trail.count.is_multiple_of(task.corners);
         let stacked = task.corners > 1 && (trail.count >= 2 * task.corners || even);
         if !allowed || count > trail.count * task.most || 2 * count < trail.count {
             return;

@@ -181,10 +181,16 @@ impl Counted<'_> {
         }
     }
 
-    /// A regular polygon of the circumference that a part ends with, a corner where each increase of its last shaping stands.
+    /// A regular polygon of the circumference that a part ends with, a corner where each increase of its last shaping stands,
+    /// those side by side being one.
     fn polygon(&self, size: &SizePlan, part: &PartPlan, flats: bool) -> f64 {
         let own = size.rounds[part.first as usize - 1..part.last as usize].iter().rev();
-        let places = |round: &Round| round.ops.iter().filter(|op| op.shapes()).count();
+        let places = |round: &Round| {
+            let (ops, last) = (&round.ops, round.ops.last());
+            let ahead = last.into_iter().chain(ops.iter()).zip(ops);
+            let begins = ahead.filter(|(before, op)| op.shapes() && !before.shapes()).count();
+            if begins == 0 { ops.iter().filter(|op| op.shapes()).count() } else { begins }
+        };
         let corners = own.map(places).find(|places| *places > 0).unwrap_or(1) as f64;
         let half = Angle::from_radians(PI / corners);
         self.end(size, part) / corners / if flats { half.tan() } else { half.sin() }
