@@ -10,7 +10,7 @@ mod decode;
 mod scale;
 mod turn;
 
-use jpeg_encoder::{ColorType, Encoder};
+use jpeg_encoder::{Encoder, ImageBuffer, JpegColorType, rgb_to_ycbcr};
 
 use crate::limits;
 use crate::report::Diagnostic;
@@ -73,15 +73,45 @@ impl Photo {
     /// A baseline JPEG of it with nothing but what it takes to decode it. Nothing where a side is longer than that format
     /// can say, which none is that was read.
     pub fn jpeg(&self) -> Option<Vec<u8>> {
-        let (width, height) = (u16::try_from(self.width).ok()?, u16::try_from(self.height).ok()?);
+        let rows = Rows { photo: self, width: self.width.try_into().ok()?, height: self.height.try_into().ok()? };
         let mut bytes = Vec::new();
-        Encoder::new(&mut bytes, QUALITY).encode(self.rgb.as_flattened(), width, height, ColorType::Rgb).ok()?;
+        Encoder::new(&mut bytes, QUALITY).encode_image(rows).ok()?;
         Some(bytes)
     }
 
     fn row(&self, row: usize) -> &[[u8; 3]] {
         let width = self.width as usize;
         self.rgb.get(row * width..(row + 1) * width).unwrap_or_default()
+    }
+}
+
+/// A photograph as the encoder takes it, row by row. An image of a kind that it knows would link the coders of all kinds.
+struct Rows<'a> {
+    photo: &'a Photo,
+    width: u16,
+    height: u16,
+}
+
+impl ImageBuffer for Rows<'_> {
+    fn get_jpeg_color_type(&self) -> JpegColorType {
+        JpegColorType::Ycbcr
+    }
+
+    fn width(&self) -> u16 {
+        self.width
+    }
+
+    fn height(&self) -> u16 {
+        self.height
+    }
+
+    fn fill_buffers(&self, row: u16, [luma, blue, red, _]: &mut [Vec<u8>; 4]) {
+        for [r, g, b] in self.photo.row(row.into()) {
+            let (y, cb, cr) = rgb_to_ycbcr(*r, *g, *b);
+            luma.push(y);
+            blue.push(cb);
+            red.push(cr);
+        }
     }
 }
 
