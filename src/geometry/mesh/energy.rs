@@ -15,8 +15,8 @@
 
 use nalgebra_sparse::na::Vector3;
 
+use super::Fabric;
 use super::net::Net;
-use super::{FEW, Fabric};
 use crate::geometry::shape::{BLOCKING, HINGE, Rest};
 use crate::geometry::{RoundShape, SideShape};
 use crate::units::{Angle, TURN};
@@ -115,7 +115,6 @@ impl Energy {
         };
         let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new() };
         let turns = turns(net, body);
-        let spiral = net.spirals();
         for (at, head) in net.heads.iter().enumerate() {
             // Of a small ring the chords are shorter than the arcs.
             let count = head.round.map_or(net.ring.len(), |round| net.rounds[round].len()).max(3) as f64;
@@ -136,7 +135,7 @@ impl Energy {
                 };
                 let ([a, b], [c, d]) = (side(at), side(middle));
                 let weight = share(at) / head.feet.len() as f64;
-                let half = weight * fabric.shear / 2.0 * if spiral { holds(net.rounds[round].len()) } else { 1.0 };
+                let half = weight * fabric.shear / 2.0;
                 let turn = turns.get(round).copied().unwrap_or(0.0);
                 // A post that leans on a disc is longer than the round is high, by the bend of the round along its lean;
                 // by shaping nearby every post leans up to half a stitch.
@@ -272,13 +271,6 @@ impl Energy {
         });
         rows
     }
-}
-
-/// How much a round of so many stitches of a spiral minds the lean of its posts: nothing in the middle. There a spiral of
-/// stitches of one width turns faster the nearer it is, so that posts can't all stand straight, and those that had to would
-/// push the tip to one side; from twice [`FEW`] stitches on as any other.
-fn holds(count: usize) -> f64 {
-    (count as f64 / FEW as f64 - 1.0).clamp(0.0, 1.0)
 }
 
 /// By how much a straight post of each round seems to lean against the work on one side of it, mm: the turn of the work,

@@ -187,8 +187,7 @@ impl Net {
     }
 
     /// The first round of a spiral climbs by a whole round while it goes round once, so that the second can run on from
-    /// its last stitch: makers grade its stitches from low to tall. Of the spiral r = h (½ + u), u the share of a turn, the
-    /// share f of its first turn ends at u² + u = 2f: stitches of one width are as tall there as h √(1 + 8f) / 2.
+    /// its last stitch: makers grade its stitches from low to tall.
     fn climb(&mut self, size: &SizePlan) {
         let Some(own) = self.rounds.first().cloned() else { return };
         if size.rounds.len() < 2 || size.rounds.first().is_none_or(|round| round.close != Close::Spiral) {
@@ -196,14 +195,8 @@ impl Net {
         }
         let count = own.len().max(1) as f64;
         for (i, at) in own.enumerate() {
-            self.heads[at].height *= (1.0 + 8.0 * (i as f64 + 0.5) / count).sqrt() / 2.0;
+            self.heads[at].height *= 0.5 + (i as f64 + 0.5) / count;
         }
-    }
-
-    /// True where the rounds run on into one another.
-    pub(super) fn spirals(&self) -> bool {
-        let first = self.rounds.first().and_then(|own| self.heads.get(own.end.checked_sub(1)?)?.after);
-        first.is_some_and(|after| self.rounds.get(1).is_some_and(|next| next.contains(&after)))
     }
 
     /// Joins every head to its neighbours along the work: a spiral runs on into the next round.
