@@ -49,10 +49,7 @@ fn check(file: &Path, swatch: Option<&Swatch>) -> (Source, Option<String>, Outco
                 count(name, &bytes)
             } else {
                 let (mut source, solved) = input::solve(name, &bytes, swatch, None);
-                let solved = match Photo::beside(file, &bytes, swatch) {
-                    Some(photo) => solved.and_then(|solved| photo.shown(solved, &mut source)),
-                    None => solved,
-                };
+                let solved = solved.and_then(|solved| Photo::on(solved, (file, swatch), &mut source).0);
                 for note in solved.iter().flat_map(Pattern::waves) {
                     source.report.add(note);
                 }

@@ -191,11 +191,9 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
         Err(error) => return unreadable(&wish.file, &error),
     };
     let progress = Progress::new(1);
-    let (source, read, drawn) = if wish.picture.together && wish.piece.is_none() && input::holds_pieces(&name, &bytes) {
-        all_pieces(wish, (name, &bytes), swatch, format, &asked)
-    } else {
-        one(wish, (name, &bytes), swatch, format, &asked)
-    };
+    let all = wish.picture.together && wish.piece.is_none() && input::holds_pieces(&name, &bytes);
+    let job = Job { wish, name, bytes: &bytes, swatch, format, asked: &asked };
+    let (source, read, drawn) = if all { job.all_pieces() } else { job.one() };
     drop(progress);
     show::complaints(&source);
     let bytes = match drawn {
@@ -223,39 +221,39 @@ pub(super) fn run(wish: &Draw, swatch: Option<&Swatch>) -> Outcome {
 /// has no errors.
 type Drawn = (Source, Option<PathBuf>, Option<Result<Option<Vec<u8>>, Diagnostic>>);
 
-/// Draws a design, or one piece of written rounds.
-fn one(
-    wish: &Draw,
-    (name, bytes): (String, &[u8]),
-    swatch: Option<&Swatch>,
+/// What is drawn, and how.
+struct Job<'a> {
+    wish: &'a Draw,
+    name: String,
+    bytes: &'a [u8],
+    swatch: Option<&'a Swatch>,
     format: Format,
-    asked: &DrawOptions,
-) -> Drawn {
-    let (mut source, pattern) = input::worded(name, bytes, swatch, (wish.rewrite, wish.piece.as_deref()));
-    let photo = Photo::beside(&wish.file, bytes, swatch).filter(|_| wish.picture.photographed);
-    let pattern = match &photo {
-        Some(photo) => pattern.and_then(|pattern| photo.shown(pattern, &mut source)),
-        None => pattern,
-    };
-    let drawn = pattern.map(|pattern| {
-        let size = asked.find(&pattern.plan)?;
-        Ok(draw(&pattern, size, wish.picture, format, asked, &mut source.report))
-    });
-    (source, photo.map(|photo| photo.path), drawn)
+    asked: &'a DrawOptions,
 }
 
-/// Draws all pieces of written rounds side by side.
-fn all_pieces(
-    wish: &Draw,
-    (name, bytes): (String, &[u8]),
-    swatch: Option<&Swatch>,
-    format: Format,
-    asked: &DrawOptions,
-) -> Drawn {
-    let (mut source, pieces) = input::together(name, bytes, swatch, wish.rewrite);
-    let drawn = pieces.first().map(|first| {
-        asked.find(&first.pattern.plan)?;
-        Ok(draw_together(&pieces, format, asked, &mut source.report))
-    });
-    (source, None, drawn)
+impl Job<'_> {
+    /// Draws a design, or one piece of written rounds.
+    fn one(self) -> Drawn {
+        let Self { wish, swatch, format, asked, .. } = self;
+        let (mut source, pattern) = input::worded(self.name, self.bytes, swatch, (wish.rewrite, wish.piece.as_deref()));
+        let (pattern, photo) = match pattern {
+            Some(pattern) if wish.picture.photographed => Photo::on(pattern, (&wish.file, swatch), &mut source),
+            pattern => (pattern, None),
+        };
+        let drawn = pattern.map(|pattern| {
+            let size = asked.find(&pattern.plan)?;
+            Ok(draw(&pattern, size, wish.picture, format, asked, &mut source.report))
+        });
+        (source, photo, drawn)
+    }
+
+    /// Draws all pieces of written rounds side by side.
+    fn all_pieces(self) -> Drawn {
+        let (mut source, pieces) = input::together(self.name, self.bytes, self.swatch, self.wish.rewrite);
+        let drawn = pieces.first().map(|first| {
+            self.asked.find(&first.pattern.plan)?;
+            Ok(draw_together(&pieces, self.format, self.asked, &mut source.report))
+        });
+        (source, None, drawn)
+    }
 }

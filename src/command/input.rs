@@ -5,7 +5,7 @@ use std::io::{self, Read};
 use std::mem;
 use std::path::{Path, PathBuf};
 
-use roundelay::design::{read_swatch, text_of};
+use roundelay::design::{Design, read_swatch, text_of};
 use roundelay::file::seal::checksum;
 use roundelay::limits;
 use roundelay::pattern::piece::pieces;
@@ -63,18 +63,34 @@ pub(super) struct Photo {
 }
 
 impl Photo {
-    /// Reads the photograph that a design names, or the design beside written rounds: its path goes from the folder of
-    /// the design that names it. Nothing where none is named, or where the design has errors of its own.
+    /// Reads the photograph that a design names, or the design beside written rounds, before anything is solved. Nothing
+    /// where none is named, or where the design has errors of its own.
     pub(super) fn beside(file: &Path, bytes: &[u8], swatch: Option<&Swatch>) -> Option<Self> {
-        let (file, bytes) = match swatch.filter(|_| holds_rounds(&file.to_string_lossy())) {
-            Some(swatch) => (swatch.path.as_path(), &swatch.bytes[..]),
-            None => (file, bytes),
-        };
+        let bytes = swatch.filter(|_| holds_rounds(&file.to_string_lossy())).map_or(bytes, |swatch| &swatch.bytes);
         let mut own = Report::new();
-        let named = text_of(bytes, &mut own).and_then(|text| read_swatch(text, &mut own))?.photo?;
+        Self::of(&text_of(bytes, &mut own).and_then(|text| read_swatch(text, &mut own))?, file, swatch)
+    }
+
+    /// Reads the photograph of a design: its path goes from the folder of the file that names it.
+    fn of(design: &Design, file: &Path, swatch: Option<&Swatch>) -> Option<Self> {
+        let named = design.photo.as_ref()?;
+        let file = swatch.filter(|_| holds_rounds(&file.to_string_lossy())).map_or(file, |swatch| &swatch.path);
         let path = file.parent().unwrap_or(Path::new("")).join(&named.file.value);
         let read = photograph(&path).map_err(|error| error.to_string());
         Some(Self { path, read })
+    }
+
+    /// The pattern with the photograph that its design names, and where that was read. No pattern, and an error in the
+    /// source, where there is none that can be printed.
+    pub(super) fn on(
+        pattern: Pattern,
+        (file, swatch): (&Path, Option<&Swatch>),
+        source: &mut Source,
+    ) -> (Option<Pattern>, Option<PathBuf>) {
+        match Self::of(pattern.design(), file, swatch) {
+            Some(photo) => (photo.shown(pattern, source), Some(photo.path)),
+            None => (Some(pattern), None),
+        }
     }
 
     /// What decides what is made of it.

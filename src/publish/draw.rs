@@ -137,7 +137,32 @@ pub struct DrawOptions {
     pub pixels: PngOptions,
 }
 
+/// How what lies in space is drawn.
+pub(super) enum Shot {
+    /// On white within a frame.
+    Framed(FrameOptions),
+    /// As large as the paper takes it.
+    Free(PieceOptions),
+}
+
 impl DrawOptions {
+    /// How something is drawn that is usually seen so.
+    pub(super) fn shot(&self, usual: &Eye) -> Shot {
+        let (width, height) = self.options.paper.printable();
+        let eye = Some(Eye {
+            from: self.from.unwrap_or(usual.from),
+            turn: self.turn.unwrap_or(usual.turn),
+            distance: usual.distance.filter(|_| !self.parallel),
+        });
+        match self.frame {
+            Some(ratio) => {
+                let width = width.min(height / ratio);
+                Shot::Framed(FrameOptions { width, ratio, titled: self.titled, eye })
+            }
+            None => Shot::Free(PieceOptions { width, height, eye, scale: None }),
+        }
+    }
+
     /// The first size in the usual way, for a print.
     pub fn new(options: Options) -> Self {
         Self {
@@ -415,19 +440,10 @@ fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     if let Some(waves) = &space.waves {
         report.add(waves::told(waves));
     }
-    let usual = Eye::of(&space, shape);
-    let (width, height) = asked.options.paper.printable();
-    let eye = Eye {
-        from: asked.from.unwrap_or(usual.from),
-        turn: asked.turn.unwrap_or(usual.turn),
-        distance: usual.distance.filter(|_| !asked.parallel),
-    };
-    if let Some(ratio) = asked.frame {
-        let width = width.min(height / ratio);
-        let options = FrameOptions { width, ratio, titled: asked.titled, eye: Some(eye) };
-        return Some(framed(job.plan, size, (shape, &space), &options));
-    }
-    Some(draw_piece(job.plan, size, shape, &space, &PieceOptions { width, height, eye: Some(eye), scale: None }))
+    Some(match asked.shot(&Eye::of(&space, shape)) {
+        Shot::Framed(options) => framed(job.plan, size, (shape, &space), &options),
+        Shot::Free(options) => draw_piece(job.plan, size, shape, &space, &options),
+    })
 }
 
 fn the_table(job: &Job<'_>, _: &mut Report) -> Option<Drawing> {

@@ -1,10 +1,12 @@
 //! The pieces of one text, drawn together.
 
-use super::draw::{DrawOptions, Format, written};
-use crate::drawing::{Drawing, FrameOptions, OneOf, PieceOptions, relaxed, together, together_framed};
+use rayon::prelude::*;
+
+use super::draw::{DrawOptions, Format, Shot, written};
+use crate::drawing::{Drawing, OneOf, PieceOptions, relaxed, together, together_framed};
 use crate::file::Output;
 use crate::file::png::PngOptions;
-use crate::geometry::piece::{Eye, Piece, Stand};
+use crate::geometry::piece::{Piece, Stand};
 use crate::pattern::Pattern;
 use crate::report::{Diagnostic, Report};
 
@@ -36,21 +38,10 @@ pub fn draw_together(
         return None;
     }
     let spaces = spaces(pieces);
-    let (width, height) = asked.options.paper.printable();
     let each = side_by_side(pieces, &spaces);
-    let lowest = each.iter().map(|one| Eye::of(one.space, one.body));
-    let usual = lowest.min_by(|one, other| one.from.degrees().total_cmp(&other.from.degrees()))?;
-    let eye = Some(Eye {
-        from: asked.from.unwrap_or(usual.from),
-        turn: asked.turn.unwrap_or(usual.turn),
-        distance: usual.distance.filter(|_| !asked.parallel),
-    });
-    let drawing = match asked.frame {
-        Some(ratio) => {
-            let width = width.min(height / ratio);
-            together_framed(&each, &FrameOptions { width, ratio, titled: asked.titled, eye })
-        }
-        None => together(&each, &PieceOptions { width, height, eye, scale: None }),
+    let drawing = match asked.shot(&OneOf::eye(&each)) {
+        Shot::Framed(options) => together_framed(&each, &options),
+        Shot::Free(options) => together(&each, &options),
     };
     written(&drawing, format, asked, report)
 }
@@ -79,7 +70,7 @@ fn spaces(pieces: &[TextPattern]) -> Vec<Option<Piece>> {
         let Pattern { plan, shapes, .. } = &piece.pattern;
         Some(relaxed(plan, plan.sizes.first()?, shapes.first()?))
     };
-    pieces.iter().map(lay).collect()
+    pieces.par_iter().map(lay).collect()
 }
 
 fn side_by_side<'a>(pieces: &'a [TextPattern], spaces: &'a [Option<Piece>]) -> Vec<OneOf<'a>> {

@@ -28,6 +28,15 @@ pub struct OneOf<'a> {
     pub space: &'a Piece,
 }
 
+impl OneOf<'_> {
+    /// Pieces that all lie flat are seen from above; where one of them stands, all are seen as it is.
+    pub fn eye(pieces: &[Self]) -> Eye {
+        let eyes = pieces.iter().map(|piece| Eye::of(piece.space, piece.body));
+        let lowest = eyes.min_by(|one, other| one.from.degrees().total_cmp(&other.from.degrees()));
+        lowest.unwrap_or(Eye { from: Angle::ZERO, turn: Angle::ZERO, distance: None })
+    }
+}
+
 /// Least share of the largest scale that could be had in any number of rows: a row more must be worth breaking the one
 /// ground for.
 const WORTH: f64 = 0.5;
@@ -35,7 +44,7 @@ const WORTH: f64 = 0.5;
 /// Draws pieces from left to right on one ground, in the order in which they are given; more than go side by side stand in
 /// rows. A picture without pieces is empty.
 pub fn together(pieces: &[OneOf<'_>], options: &PieceOptions) -> Drawing {
-    let eye = options.eye.unwrap_or_else(|| common(pieces));
+    let eye = options.eye.unwrap_or_else(|| OneOf::eye(pieces));
     let one = PieceOptions { scale: Some(1.0), ..options.clone() };
     let rooms: Vec<Room> = pieces.iter().map(|piece| Room::of(&sheet(piece, &eye, &one))).collect();
     let places: Vec<usize> =
@@ -86,13 +95,6 @@ pub fn together_framed(pieces: &[OneOf<'_>], options: &FrameOptions) -> Drawing 
     frame(&title, options, |width, height| {
         together(pieces, &PieceOptions { width, height, eye: options.eye, scale: None })
     })
-}
-
-/// Pieces that all lie flat are seen from above; where one of them stands, all are seen as it is.
-fn common(pieces: &[OneOf<'_>]) -> Eye {
-    let eyes = pieces.iter().map(|piece| Eye::of(piece.space, piece.body));
-    let lowest = eyes.min_by(|one, other| one.from.degrees().total_cmp(&other.from.degrees()));
-    lowest.unwrap_or(Eye { from: Angle::ZERO, turn: Angle::ZERO, distance: None })
 }
 
 fn sheet<'a>(piece: &OneOf<'a>, eye: &Eye, options: &PieceOptions) -> Sheet<'a> {
