@@ -7,7 +7,7 @@ use kurbo::{BezPath, Circle, Point, Rect, Shape, Vec2};
 
 use super::CURVE;
 use super::key::wrap;
-use super::piece::CREST;
+use super::piece::{CREST, across, edge};
 use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke, TextItem};
 use crate::font::Face;
 use crate::geometry::SideShape;
@@ -44,19 +44,19 @@ const HOLDS: f64 = 85.0;
 enum Outline {
     /// All of a piece that lies flat; where it is round, as wide as every page says.
     Lying(Option<Mm>),
-    /// The edge of one that stands.
+    /// The edge of one that stands, as wide as every page says.
     Edge(Mm),
 }
 
 /// The outline of a size; nothing where it is wider than [`TRUE_SIZE`].
-fn outline(plan: &Plan, size: &SizePlan, (body, space): (&SideShape, &Piece)) -> Option<(Outline, BezPath)> {
+fn outline(plan: &Plan, size: &SizePlan, space: &Piece) -> Option<(Outline, BezPath)> {
+    let wide = edge(&size.rounds).map(|round| across(plan, round));
     let found = if space.flat {
-        let last = size.rounds.last().filter(|_| size.polygon().is_none());
-        let across = last.map(|round| plan.gauge(round.stitch).circumference(round.after) / PI);
-        (Outline::Lying(across), lying(size, space, across)?)
+        let wide = wide.filter(|_| size.polygon().is_none());
+        (Outline::Lying(wide), lying(size, space, wide)?)
     } else {
-        let radius = body.rounds.last()?.radius;
-        (Outline::Edge(radius * 2.0), Circle::new(Point::ORIGIN, radius.mm()).to_path(CURVE))
+        let wide = wide?;
+        (Outline::Edge(wide), Circle::new(Point::ORIGIN, wide.mm() / 2.0).to_path(CURVE))
     };
     let room = found.1.bounding_box();
     let fits = room.width().max(room.height()) <= TRUE_SIZE.mm() && room.width() > 1.0;
@@ -69,8 +69,23 @@ pub fn may_be_true_size(body: &SideShape) -> bool {
 }
 
 /// The outline of a picot, across and up from the foot of the stitch on whose head it stands.
-const CROWN: [(f64, f64); 7] =
-    [(-0.2, 1.0), (-0.36, 1.2), (-0.32, 1.5), (0.0, CREST), (0.32, 1.5), (0.36, 1.2), (0.2, 1.0)];
+const CROWN: [(f64, f64); 15] = [
+    (-0.2, 1.0),
+    (-0.3, 1.09),
+    (-0.36, 1.2),
+    (-0.37, 1.35),
+    (-0.33, 1.49),
+    (-0.24, 1.61),
+    (-0.12, 1.68),
+    (0.0, CREST),
+    (0.12, 1.68),
+    (0.24, 1.61),
+    (0.33, 1.49),
+    (0.37, 1.35),
+    (0.36, 1.2),
+    (0.3, 1.09),
+    (0.2, 1.0),
+];
 
 /// How much wider than it may be at its true size a body may be before it is relaxed.
 const SPARE: f64 = 1.2;
@@ -79,11 +94,11 @@ const SPARE: f64 = 1.2;
 /// since a mesh comes out a little smaller or larger than the width that is told.
 fn lying(size: &SizePlan, space: &Piece, across: Option<Mm>) -> Option<BezPath> {
     let last = size.rounds.len().checked_sub(1)?;
-    let edge = || space.patches.iter().filter(|patch| patch.round == last && patch.edge);
+    let patches = || space.patches.iter().filter(|patch| patch.round == last && patch.edge);
     let above = |p: Vec3| Point::new(p.x, -p.y);
     let heads = |patch: &Patch| [patch.corners[3], patch.corners[2]].map(above);
     // The width is that of the stitches: what stands out over them, loops of chains and picots, is no part of it.
-    let stitches: Vec<Point> = edge().filter(|patch| !patch.hangs).flat_map(heads).collect();
+    let stitches: Vec<Point> = patches().filter(|patch| !patch.hangs).flat_map(heads).collect();
     let count = stitches.len().max(1) as f64;
     let about = stitches.iter().fold(Vec2::ZERO, |sum, p| sum + p.to_vec2()) / count;
     let reach = stitches.iter().map(|p| (p.to_vec2() - about).hypot()).sum::<f64>() / count;
@@ -94,7 +109,7 @@ fn lying(size: &SizePlan, space: &Piece, across: Option<Mm>) -> Option<BezPath> 
         let middle = a.midpoint(b) - about;
         Angle::of_vector(middle.x, middle.y).radians()
     };
-    let mut round: Vec<&Patch> = edge().collect();
+    let mut round: Vec<&Patch> = patches().collect();
     round.sort_by(|one, other| turn(one).total_cmp(&turn(other)));
     let own = |patch: &Patch| {
         let [a, b] = heads(patch);
@@ -117,8 +132,8 @@ fn lying(size: &SizePlan, space: &Piece, across: Option<Mm>) -> Option<BezPath> 
 
 /// Draws a size at its true size: one millimetre of the drawing is one of the piece. Nothing where it is wider than
 /// [`TRUE_SIZE`].
-pub fn true_size(plan: &Plan, size: &SizePlan, shapes: (&SideShape, &Piece), width: Mm) -> Option<Drawing> {
-    let (kind, path) = outline(plan, size, shapes)?;
+pub fn true_size(plan: &Plan, size: &SizePlan, space: &Piece, width: Mm) -> Option<Drawing> {
+    let (kind, path) = outline(plan, size, space)?;
     let words = Words::of(plan.design.language);
     let own = path.bounding_box();
     let wide = width.mm().max(own.width()).max(f64::from(RULER.0) * 10.0 + 2.0);
@@ -166,11 +181,10 @@ fn told(plan: &Plan, kind: &Outline, own: Rect, words: &Words) -> Vec<String> {
     let first = match kind {
         Outline::Lying(across) => {
             let (wide, high) = (own.width(), own.height());
-            let alike = (wide - high).abs() < 0.02 * wide;
             let size = match across {
-                Some(across) if alike => shown(across.mm()),
-                _ if alike => shown(wide),
-                _ => format!("{} × {}", shown(wide), shown(high)),
+                Some(across) => shown(across.mm()),
+                None if (wide - high).abs() < 0.02 * wide => shown(wide),
+                None => format!("{} × {}", shown(wide), shown(high)),
             };
             words.with("true-size-lay", &[("length", Arg::Text(&size))])
         }

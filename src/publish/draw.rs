@@ -397,7 +397,7 @@ fn the_true_size(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
 fn outline_of(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
     let (width, height) = job.asked.options.paper.printable();
     let (size, shape) = job.plan.sizes.get(job.size).zip(job.shapes.get(job.size))?;
-    let drawing = true_size(job.plan, size, (shape, &relaxed(job.plan, size, shape)), width);
+    let drawing = true_size(job.plan, size, &relaxed(job.plan, size, shape), width);
     let drawing = drawing.filter(|drawing| drawing.fits(width, height));
     if drawing.is_none() {
         let message = format!("size {} is too wide to be drawn at its true size on {} paper", size.name, paper_of(job));

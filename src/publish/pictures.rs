@@ -227,7 +227,7 @@ fn at_true_size(spaces: &Spaces<'_>, (width, height): (Mm, Mm)) -> Option<(Arc<D
     let middle = middle(plan);
     let size = plan.sizes.get(middle)?;
     may_be_true_size(spaces.shapes.get(middle)?).then_some(())?;
-    let drawing = spaces.with(middle, |size, shape, space| true_size(plan, size, (shape, space), width)).flatten()?;
+    let drawing = spaces.with(middle, |size, _, space| true_size(plan, size, space, width)).flatten()?;
     drawing.fits(width, height).then(|| (Arc::new(drawing), of_size(plan, size)))
 }
 

@@ -6,7 +6,7 @@
 use kurbo::{Rect, Shape};
 use roundelay::drawing::{Drawing, Item, relaxed, true_size};
 use roundelay::page::{Options, Paper};
-use roundelay::pattern::Pattern;
+use roundelay::pattern::{Beside, Pattern};
 use roundelay::publish::{DrawOptions, FORMATS, PICTURES, by_name, draw, misplaced};
 use roundelay::report::Report;
 use roundelay::units::Mm;
@@ -81,7 +81,7 @@ fn a_png_says_in_five_languages_what_it_shows() {
 
 fn outline(pattern: &Pattern) -> Option<(Drawing, Rect)> {
     let (plan, shape) = (&pattern.plan, &pattern.shapes[0]);
-    let drawing = true_size(plan, &plan.sizes[0], (shape, &relaxed(plan, &plan.sizes[0], shape)), Mm::new(190.0))?;
+    let drawing = true_size(plan, &plan.sizes[0], &relaxed(plan, &plan.sizes[0], shape), Mm::new(190.0))?;
     let Item::Group(group) = &drawing.items[0] else { panic!("no outline") };
     let Item::Path(path) = &group.items[0] else { panic!("no line") };
     let room = path.path.bounding_box();
@@ -113,6 +113,30 @@ fn an_outline_is_as_wide_as_the_piece_and_prints_so() {
     // Half of the line lies outside at either side: 0.5 mm.
     let measured = wide - 0.5;
     assert!((measured / room.width() - 1.0).abs() < 0.002, "{measured} printed for {}", room.width());
+}
+
+/// The width that stands under the last step stands beside the outline as well, whether the mesh came out so or not.
+#[test]
+fn an_outline_tells_the_width_that_the_steps_tell() {
+    let swatch = include_bytes!("../../examples/swatches/cove-cotton.yaml");
+    let beside = Beside { name: "cove-cotton.yaml", bytes: swatch };
+    let written = |text: &[u8]| Pattern::read_piece(text, Some(beside), None).unwrap();
+    for pattern in [
+        written(include_bytes!("../../examples/cove-bowl.txt")),
+        written(include_bytes!("../../examples/harbour-light-coaster.txt")),
+        Pattern::read(include_bytes!("../../examples/lanternlight-mandala.yaml")).unwrap(),
+        Pattern::read(include_bytes!("../../examples/duckling-cap.yaml")).unwrap(),
+    ] {
+        let svg = |picture: &str| String::from_utf8(made(&pattern, picture, "svg", &usual()).unwrap()).unwrap();
+        let steps = svg("steps");
+        let (before, _) = steps.rsplit_once(" across<").expect("a width under the last step");
+        let width = before.rsplit('>').next().unwrap();
+        assert!(
+            svg("true-size").contains(&format!("{width} across")),
+            "{width} of {}",
+            pattern.plan.design.title.value
+        );
+    }
 }
 
 #[test]

@@ -185,7 +185,7 @@ fn outline(text: &str) -> Rect {
     let pattern = Pattern::read_rounds(text.as_bytes(), beside).unwrap();
     let (plan, shape) = (&pattern.plan, &pattern.shapes[0]);
     let space = relaxed(plan, &plan.sizes[0], shape);
-    let drawing = true_size(plan, &plan.sizes[0], (shape, &space), Mm::new(190.0)).unwrap();
+    let drawing = true_size(plan, &plan.sizes[0], &space, Mm::new(190.0)).unwrap();
     let Item::Group(group) = &drawing.items[0] else { panic!("no outline") };
     let Item::Path(path) = &group.items[0] else { panic!("no line") };
     path.path.bounding_box()

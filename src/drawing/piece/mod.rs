@@ -16,6 +16,7 @@ mod together;
 pub(super) use dressed::Dressed;
 pub use framed::{FrameOptions, framed};
 pub use steps::{StepsOptions, on_its_way, steps, stops};
+pub(super) use steps::{across, edge};
 pub use together::{OneOf, together, together_framed};
 
 use std::collections::BTreeMap;

@@ -184,16 +184,29 @@ struct Drawn {
     words: Vec<String>,
 }
 
+/// True for a round that the fabric ends with: slip stitches along its edge add nothing to it.
+fn is_fabric(round: &Round) -> bool {
+    round.stitch.row().build != Build::Slip
+}
+
+/// The last round of the fabric.
+pub(in crate::drawing) fn edge(rounds: &[Round]) -> Option<&Round> {
+    rounds.iter().rfind(|round| is_fabric(round))
+}
+
+/// How wide a round is across, by its count.
+pub(in crate::drawing) fn across(plan: &Plan, round: &Round) -> Mm {
+    plan.gauge(round.stitch).circumference(round.after) / PI
+}
+
 /// What is said of a step, line by line.
 fn said(plan: &Plan, size: &SizePlan, step: &Step, words: &Words) -> Vec<String> {
     let Step { rounds, cut, body, .. } = step;
     let mut said = vec![words.with("steps-after", &[("round", Arg::Count(*rounds))])];
-    let fabric = |round: &&Round| round.stitch.row().build != Build::Slip;
-    let Some(last) = cut.rounds.iter().rfind(fabric) else { return said };
+    let Some(last) = edge(&cut.rounds) else { return said };
     let shown = |value: Mm| numbers::length(value, plan.design.units, plan.design.language);
     said.push(words.with("steps-stitches", &[("count", Arg::Count(last.stitches()))]));
-    let across = plan.gauge(last.stitch).circumference(last.after) / PI;
-    said.push(words.with("steps-across", &[("length", Arg::Text(&shown(across)))]));
+    said.push(words.with("steps-across", &[("length", Arg::Text(&shown(across(plan, last))))]));
     let say = |key: &str, value: Mm| words.with(key, &[("length", Arg::Text(&shown(value)))]);
     let brimmed = plan.brim(size).and(size.parts.last()).is_some_and(|brim| brim.first <= *rounds);
     if lies_flat(body) || brimmed {
@@ -201,7 +214,8 @@ fn said(plan: &Plan, size: &SizePlan, step: &Step, words: &Words) -> Vec<String>
     }
     // Of what is worn, along the fabric, as a tape is laid; of the rest, how high it stands.
     said.push(if plan.design.kind.row().worn {
-        let deep = cut.rounds.iter().filter(fabric).map(|round| plan.gauge(round.stitch).height.mm()).sum();
+        let deep =
+            cut.rounds.iter().filter(|round| is_fabric(round)).map(|round| plan.gauge(round.stitch).height.mm()).sum();
         say("steps-deep", Mm::new(deep))
     } else {
         let heights = || body.rounds.iter().map(|round| round.height.mm());
