@@ -239,6 +239,7 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
         ("language", &["en", "de", "fr", "es", "nl"]),
         ("terms", &["US", "UK"]),
         ("hand", &["right", "left"]),
+        ("photo", &["{file: hat.jpg, alt: a hat}", "{file: pictures/hat.png, alt: \"a hat: blue\"}"]),
     ] {
         if chance.below(3) == 0 {
             text += &format!("{field}: {}\n", chance.of(values));
