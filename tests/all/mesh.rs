@@ -5,6 +5,7 @@ use roundelay::craft::{Foundation, Op, Stitch};
 use roundelay::design::Kind;
 use roundelay::geometry::mesh::{Fabric, Mesh, mesh};
 use roundelay::geometry::predict;
+use roundelay::pattern::Pattern;
 use roundelay::plan::{Plan, spread};
 use roundelay::units::{Angle, hypot, power};
 
@@ -161,4 +162,47 @@ fn growth_by_a_constant_ratio_makes_the_hyperbolic_plane() {
     let waves = depth.clone().fold(0.0, f64::max) - depth.fold(0.0, f64::min);
     assert!(waves > 2.0 * H, "it ruffles, by {waves:.1} mm");
     assert!(found.height.mm() > H && found.height.mm() < 1.01 * waves, "{found:?} of {waves:.1} mm");
+}
+
+/// A cap worked in one spiral.
+fn cap(stitch: &str, width: f64, rounds: f64) -> Pattern {
+    let text = format!(
+        "title: Cap\nkind: hat\nease: -5 %\nwork: spiral\nsizes: {{one: {{head: 55}}}}\n\
+         swatch: {{stitch: {stitch}, stitches: 20, rounds: 10, width: {width}, height: {rounds}}}\n\
+         parts:\n  - crown: {{shape: dome, rise: 8}}\n  - side: {{depth: 8}}\n"
+    );
+    Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:#?}"))
+}
+
+/// By how much every round leans, mm: how far it is off its height on the body on one side, and as far under it across.
+fn leans(pattern: &Pattern) -> Vec<f64> {
+    let (plan, body) = (&pattern.plan, &pattern.shapes[0]);
+    let mesh = mesh(plan, &plan.sizes[0], body, &Fabric::default());
+    let heights: Vec<f64> = std::iter::once(0.0).chain(body.rounds.iter().map(|round| round.height.mm())).collect();
+    let lean = |(round, own): (usize, &std::ops::Range<usize>)| {
+        let (mut cos, mut sin) = (0.0, 0.0);
+        for (i, at) in own.clone().enumerate() {
+            let level = round as f64 + 0.5 + (i as f64 + 0.5) / own.len() as f64;
+            let low = (level as usize).min(heights.len() - 2);
+            let (share, point) = (level - low as f64, mesh.points[at]);
+            let off = point.z - heights[low] - (heights[low + 1] - heights[low]) * share;
+            let far = hypot(point.x, point.y).max(1e-9);
+            cos += off * point.x / far;
+            sin += off * point.y / far;
+        }
+        2.0 * hypot(cos, sin) / own.len() as f64
+    };
+    mesh.net.rounds.iter().enumerate().map(lean).collect()
+}
+
+/// The middle of a spiral is uneven by itself: that doesn't push the crown over to one side.
+#[test]
+fn crowns_of_spirals_stand_upright() {
+    for (stitch, width, rounds) in [("sc", 11.0, 5.2), ("hdc", 12.0, 8.0), ("dc", 14.0, 12.5), ("tr", 14.0, 17.0)] {
+        let pattern = cap(stitch, width, rounds);
+        let leans = leans(&pattern);
+        // Two fifths of a stitch, of which there are twenty in so many cm.
+        let most = 0.4 * 10.0 * width / 20.0;
+        assert!(leans.iter().skip(1).all(|lean| *lean < most), "{stitch}: {leans:.1?}");
+    }
 }

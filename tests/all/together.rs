@@ -195,9 +195,9 @@ fn outline(text: &str) -> Rect {
 fn what_stands_out_beyond_the_edge_belongs_to_the_outline() {
     let mat: String = disc(6).lines().take(13).map(|line| format!("{line}\n")).collect();
     let plain = format!("{mat}Rnd 14: [12 sc, inc] 6 times (84)\n");
-    let picots = format!("{mat}Rnd 14: [12 sc, inc, ch-3 picot] 6 times (84)\n");
+    let picots = format!("{mat}Rnd 14: [6 sc, ch-3 picot, 6 sc, inc, ch-3 picot] 6 times (84)\n");
     let (plain, with) = (outline(&plain), outline(&picots));
-    // A picot reaches seven tenths of its stitch, here 5 mm, beyond its head; of six few stand at the very sides.
+    // A picot reaches seven tenths of its stitch, here 5 mm, beyond its head; of twelve none need stand at the very sides.
     let (wider, higher) = (with.width() - plain.width(), with.height() - plain.height());
     assert!((1.5..7.5).contains(&wider) && (1.5..7.5).contains(&higher), "{wider} and {higher} mm more");
 }

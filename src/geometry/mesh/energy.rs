@@ -135,7 +135,7 @@ impl Energy {
                 };
                 let ([a, b], [c, d]) = (side(at), side(middle));
                 let weight = share(at) / head.feet.len() as f64;
-                let half = weight * fabric.shear / 2.0;
+                let half = weight * fabric.shear * net.stands(round) / 2.0;
                 let turn = turns.get(round).copied().unwrap_or(0.0);
                 // A post that leans on a disc is longer than the round is high, by the bend of the round along its lean;
                 // by shaping nearby every post leans up to half a stitch.

@@ -6,7 +6,10 @@ use std::ops::Range;
 use crate::craft::{Build, Close, Foundation, Loops, Op, Round, Spot, Stitch};
 use crate::geometry::shape::Rest;
 use crate::plan::{Plan, SizePlan};
-use crate::units::Mm;
+use crate::units::{Mm, TURN};
+
+/// What is nearer to the middle of a disc than so many rounds.
+const MIDDLE: f64 = 6.0;
 
 /// The head of one counted stitch, or a place of the ring that the first round is worked into.
 #[derive(Clone, Debug, PartialEq)]
@@ -110,6 +113,19 @@ impl Net {
         own.iter().filter(|head| head.feet.is_empty()).count() as f64 / own.len().max(1) as f64
     }
 
+    /// How much the posts of a round mind their lean, from 0 to 1. In the middle of a spiral of stitches of one width
+    /// they can't all stand straight, and having to they would push the middle aside; a tube's, which don't grow, can.
+    pub(super) fn stands(&self, round: usize) -> f64 {
+        let own = &self.rounds[round];
+        let spiral = own.end < self.heads.len() && self.heads[own.end - 1].after == Some(own.end);
+        if !spiral || (round > 0 && self.rounds[round - 1].len() >= own.len()) {
+            return 1.0;
+        }
+        let (wide, tall) = (self.heads[own.start].width, self.heads[own.end - 1].height);
+        let reach = own.len() as f64 * wide / (TURN * tall);
+        (reach / MIDDLE - 1.0).clamp(0.0, 1.0)
+    }
+
     /// The heads that a round is worked into.
     fn below(&self, index: usize) -> Range<usize> {
         index.checked_sub(1).and_then(|below| self.rounds.get(below)).unwrap_or(&self.ring).clone()
@@ -193,9 +209,13 @@ impl Net {
         if size.rounds.len() < 2 || size.rounds.first().is_none_or(|round| round.close != Close::Spiral) {
             return;
         }
+        // Of stitches of one width, so many to a round that the middle lies flat, the spiral is h √(1 + 8 f) / 2 from its
+        // middle when the share f of the first round is worked.
         let count = own.len().max(1) as f64;
+        let tall = self.heads[own.clone()].iter().map(|head| head.height).fold(0.0, f64::max);
         for (i, at) in own.enumerate() {
-            self.heads[at].height *= 0.5 + (i as f64 + 0.5) / count;
+            let share = (i as f64 + 0.5) / count;
+            self.heads[at].height = tall * (1.0 + 8.0 * share).sqrt() / 2.0;
         }
     }
 
