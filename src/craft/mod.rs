@@ -7,6 +7,8 @@ mod build;
 
 mod counted;
 
+mod multiple;
+
 mod piece;
 
 mod round;
@@ -21,6 +23,7 @@ mod terms;
 
 pub use build::*;
 pub use counted::*;
+pub use multiple::*;
 pub use piece::*;
 pub use round::*;
 pub use said::*;

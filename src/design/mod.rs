@@ -13,6 +13,7 @@ pub mod kinds;
 mod materials;
 mod measure;
 mod model;
+mod multiples;
 mod names;
 mod palettes;
 mod parts;

@@ -3,7 +3,7 @@
 use super::heads::HeadSource;
 use super::kinds::Kind;
 use super::shapes::Shape;
-use crate::craft::{Loops, Stitch, Terms};
+use crate::craft::{Loops, Multiple, Stitch, Terms};
 use crate::report::Place;
 use crate::units::{Gauge, Mm, Units};
 use crate::words::Language;
@@ -257,6 +257,8 @@ pub struct Profile {
     pub settle: u32,
     /// Most stitches a round may grow by, as a factor: 2 doubles, 3 where tripling is allowed.
     pub most: u32,
+    /// What the count of its last round is a multiple of.
+    pub multiple: Option<Said<Multiple>>,
     /// Place of the field that decides the length, for messages.
     pub place: Option<Place>,
 }

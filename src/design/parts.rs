@@ -70,7 +70,7 @@ impl Reader<'_, '_> {
 
     fn written(&mut self, rounds: &[Text]) -> Body {
         let raw = self.raw;
-        let words = [&raw.shape, &raw.start, &raw.settle, &raw.most, &raw.loops];
+        let words = [&raw.shape, &raw.start, &raw.settle, &raw.most, &raw.multiple, &raw.loops];
         let place = raw.measures.first().map(|(_, per)| place_of(per));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
         if let Some(place) = place {
@@ -109,7 +109,8 @@ impl Reader<'_, '_> {
         self.bounded(&shape, stitch, place);
         let settle = raw.settle.as_ref().and_then(|text| self.settle(text, stitch));
         let most = choose("most", raw.most.as_ref(), MOST, self.report).unwrap_or(2);
-        Some(Profile { start: start?, shape, settle: settle.unwrap_or(form.settle), most, place: Some(place) })
+        let (settle, multiple) = (settle.unwrap_or(form.settle), self.multiple(form));
+        Some(Profile { start: start?, shape, settle, most, multiple, place: Some(place) })
     }
 
     fn form(&mut self, first: bool) -> Option<&'static Form> {

@@ -143,6 +143,7 @@ pub(super) struct RawPart {
     pub(super) start: Option<Text>,
     pub(super) settle: Option<Text>,
     pub(super) most: Option<Text>,
+    pub(super) multiple: Option<Text>,
     /// What is measured, in the order of [`Field::ALL`].
     pub(super) measures: Vec<(Field, RawPer)>,
     pub(super) written: Option<Vec<Text>>,
@@ -161,7 +162,7 @@ impl RawPart {
 }
 
 const PART: &[&str] = &["shape", "stitch", "loop", "colours", "start"];
-const PART_END: &[&str] = &["settle", "most", "written"];
+const PART_END: &[&str] = &["settle", "most", "multiple", "written"];
 
 /// Fields of a part: how it begins, what it measures, how it ends.
 fn part_fields() -> Vec<&'static str> {
@@ -376,6 +377,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         start: fields.text("start"),
         settle: fields.text("settle"),
         most: fields.text("most"),
+        multiple: fields.text("multiple"),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
         name,

@@ -97,6 +97,9 @@ struct PartJson<'a> {
     growth_needed: f64,
     growth_used: f64,
     worst_mm: f64,
+    /// What its last count was asked to be a multiple of: `4 + 2`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    multiple: Option<String>,
     /// The round with the largest share of its shaping on shaping, and that share.
     stacked: Option<StackedJson>,
     /// The polygon that stacked shaping makes.
@@ -239,6 +242,7 @@ fn part<'a>(size: &SizePlan, part: &'a PartPlan) -> PartJson<'a> {
         growth_needed: tidy(part.growth_needed, 3),
         growth_used: tidy(part.growth_used, 3),
         worst_mm: mm(part.worst),
+        multiple: part.multiple.map(|multiple| multiple.to_string()),
         stacked: stacking.most.map(|(round, share)| StackedJson { round, share: tidy(share, 3) }),
         corners: stacking.polygon.filter(|polygon| polygon.last == part.last).map(|polygon| CornersJson {
             corners: polygon.corners,

@@ -125,6 +125,7 @@ impl Solver<'_> {
             growth_needed: growth.0,
             growth_used: growth.1,
             worst: Mm::new(worst * width),
+            multiple: profile.multiple.as_ref().map(|multiple| multiple.value),
             reasons: solved.reasons(),
         }
     }

@@ -56,6 +56,7 @@ impl Solved<'_> {
         let mut reasons = vec![self.growth(), self.rounds()];
         reasons.extend(self.carried());
         reasons.extend(self.gap());
+        reasons.extend(self.multiple());
         reasons.push(self.farthest());
         reasons.extend(self.memory());
         reasons.extend(self.preferences());
@@ -107,6 +108,12 @@ impl Solved<'_> {
             let noun = if many < 1.5 { "round" } else { "rounds" };
             format!("{many} {noun} {more} than its own length asks for, as the parts before it come to {off} {side} than wanted")
         })
+    }
+
+    /// What multiple the last count is, where one is asked for.
+    fn multiple(&self) -> Option<String> {
+        let (multiple, count) = (self.task.multiple, self.counts.last()?);
+        (!multiple.is_any()).then(|| format!("{count} stitches are a multiple of {multiple}, as is asked for"))
     }
 
     /// Which stitch would close a gap that a whole number of rounds leaves.

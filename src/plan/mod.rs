@@ -14,6 +14,7 @@ mod finish;
 mod fit;
 mod gauges;
 mod measures;
+mod multiples;
 mod outcome;
 mod part;
 mod phase;
@@ -33,7 +34,7 @@ pub use solve::solve;
 pub use spread::spread;
 pub use stacking::{Polygon, Stacking, share_stacked};
 
-use crate::craft::{Below, Foundation, Piece, Round, Stitch};
+use crate::craft::{Below, Foundation, Multiple, Piece, Round, Stitch};
 use crate::design::{Design, Finish};
 use crate::units::{Gauge, Mm};
 
@@ -98,6 +99,8 @@ pub struct PartPlan {
     pub growth_used: f64,
     /// Largest distance of a round from its target circumference, signed.
     pub worst: Mm,
+    /// What its last count was asked to be a multiple of.
+    pub multiple: Option<Multiple>,
     /// Why the counts are as they are, sentence by sentence.
     pub reasons: Vec<String>,
 }

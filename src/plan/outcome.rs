@@ -115,6 +115,10 @@ impl Solver<'_> {
                 )
             }
             () if stitches < 1.0 => format!("no whole count comes nearer; {allowed}"),
+            // Nothing that prefers closer counts gets past a multiple.
+            () if self.parts.iter().any(|part| part.multiple.is_some()) => {
+                format!("its counts are held to the multiple that is asked for; {allowed}")
+            }
             () if !written && self.design.prefer != Preference::Close => {
                 format!("`prefer: close` keeps nearer to the measures; {allowed}")
             }

@@ -4,10 +4,11 @@ use std::collections::BTreeSet;
 
 use super::choose::{Choice, Entry, FEWEST, KNEE, Offer, Order, Picked, Task, Ways};
 use super::explain;
+use super::multiples::Asked;
 use super::profile::factor;
 use super::refuse::Impossible;
 use super::solve::Solver;
-use crate::craft::{Foundation, Stitch};
+use crate::craft::{Foundation, Multiple, Stitch};
 use crate::design::shapes::{Base, Field, Outline};
 use crate::design::{Part, Preference, Profile, Shape, Shaping, Start, Tolerance};
 use crate::limits;
@@ -29,7 +30,7 @@ const ROUNDED: f64 = 0.03;
 const STEADY: f64 = 1.25;
 
 /// Share of their width by which stitches differ before a part counts as worked in narrower or wider ones.
-const SAME_WIDTH: f64 = TOLERANCE;
+pub(super) const SAME_WIDTH: f64 = TOLERANCE;
 /// How much faster than flat fabric a part may change before it is said to ruffle: the rounding of its rounds.
 const RUFFLES: f64 = 1.02;
 /// Fewest and most stitches of a first round, over what the fabric needs there: common practice begins a little full.
@@ -58,6 +59,8 @@ pub(super) struct Wish<'p> {
     place: Option<Place>,
     /// Its rounds in every number it can be worked in, the nearest first.
     tasks: Vec<Offer>,
+    /// What its last round is a multiple of.
+    pub(super) asked: Asked,
     /// True for a ball, whose second half mirrors its first.
     mirrored: bool,
 }
@@ -167,7 +170,8 @@ impl Solver<'_> {
             return self.refuse("missing-length", place, message, "give one length for every size");
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
-        let task = self.task(part, profile, &outline, &entrance, rounds);
+        let asked = self.asked()?;
+        let task = self.task(part, profile, &outline, (&entrance, asked.multiple), rounds);
         // Before choosing: the search would take long over counts that nobody works.
         let widest = task.bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
         if widest > f64::from(limits::STITCHES) {
@@ -179,7 +183,7 @@ impl Solver<'_> {
         let others =
             outline.other_rounds(height).filter(|other| !self.design.kind.row().flat && *other > profile.settle);
         let other = |other: u32| {
-            let task = self.task(part, profile, &outline, &entrance, other);
+            let task = self.task(part, profile, &outline, (&entrance, asked.multiple), other);
             Offer { extra: task.lambda() * outline.misfit(f64::from(other), height), task }
         };
         let mut tasks = vec![Offer { task, extra: 0.0 }];
@@ -187,12 +191,15 @@ impl Solver<'_> {
         let form = profile.shape.form();
         let mirrored =
             form.curved && form.closes && self.standing.is_none() && entrance.said.is_none() && entrance.real == 0.0;
-        Some(Wish { part, profile, outline, factor: base.factor, place, tasks, mirrored })
+        Some(Wish { part, profile, outline, factor: base.factor, place, tasks, asked, mirrored })
     }
 
     /// Complains that no counts can be found.
     pub(super) fn impossible(&mut self, wish: &Wish<'_>) {
         let Some(offer) = wish.tasks.first() else { return };
+        if self.no_multiple(wish.part, &offer.task, &wish.asked) {
+            return;
+        }
         let impossible = Impossible {
             task: &offer.task,
             part: &wish.part.name.value,
@@ -209,6 +216,7 @@ impl Solver<'_> {
     pub(super) fn grant(&mut self, wish: &Wish<'_>, picked: &Picked, others: Vec<(Preference, Picked)>) -> Option<()> {
         let offer = wish.tasks.get(picked.offer)?;
         let choice = wish.whole(offer, &picked.choice);
+        self.within_multiple(wish.part, &offer.task, &wish.asked, &choice.counts)?;
         // Only now: a part that can't be worked at all is not also said to ruffle.
         self.take_room(choice.counts.iter().map(|count| u64::from(*count)).sum(), wish.part)?;
         self.steepness(wish.part, &wish.outline, wish.factor, wish.place);
@@ -357,7 +365,14 @@ impl Solver<'_> {
     }
 
     /// What the counts of the part have to satisfy, in stitches of its own gauge.
-    fn task(&self, part: &Part, profile: &Profile, outline: &Outline, entrance: &Entrance, rounds: u32) -> Task {
+    fn task(
+        &self,
+        part: &Part,
+        profile: &Profile,
+        outline: &Outline,
+        (entrance, multiple): (&Entrance, Multiple),
+        rounds: u32,
+    ) -> Task {
         let gauge = self.gauge(part.stitch);
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
         let bands: Vec<(f64, f64)> =
@@ -374,9 +389,13 @@ impl Solver<'_> {
             _ => Within::Edge,
         };
         let tolerance = |(round, band)| self.round_tolerance(band, width, within(round));
+        // A wider stitch wants fewer of them on the same circumference, whichever way the part goes.
+        let rewidened = self.standing.is_some_and(|standing| (standing.width - width).abs() > SAME_WIDTH * width);
         // An even part keeps what it is given, however far that is from its own wish.
         let free = form.even;
         let allowed = |(round, band): (usize, &(f64, f64))| match free {
+            // Even rounds keep the multiple of what they go on from.
+            _ if round == last && !multiple.is_any() && (!free || rewidened) => self.allowed_by_multiple(band, width),
             true => f64::INFINITY,
             false => self.allowed(band, width, round == last, form.brim),
         };
@@ -388,8 +407,6 @@ impl Solver<'_> {
             Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
             None => first_round(entrance.said, outline.around(height) / width, &bands, corners),
         };
-        // A wider stitch wants fewer of them on the same circumference, whichever way the part goes.
-        let rewidened = self.standing.is_some_and(|standing| (standing.width - width).abs() > SAME_WIDTH * width);
         let shaped = rounds.saturating_sub(profile.settle);
         Task {
             tolerance: bands.iter().enumerate().map(tolerance).collect(),
@@ -399,6 +416,7 @@ impl Solver<'_> {
             entry,
             most: profile.most.max(1),
             corners,
+            multiple,
             edge: if form.brim { FREE_EDGE } else { FITTED_EDGE },
             steady: self.steady(height / width),
             flat: factor(self.design.shaping) * height / width,

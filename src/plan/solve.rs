@@ -297,6 +297,7 @@ impl<'a> Solver<'a> {
             growth_needed: growth,
             growth_used: growth,
             worst: Mm::ZERO,
+            multiple: None,
             reasons: vec!["Worked as written".to_owned()],
         });
         Some(())

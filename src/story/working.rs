@@ -4,7 +4,7 @@ use super::Story;
 use crate::craft::{Begin, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms, abbreviation};
 use crate::design::{Hand, Work};
 use crate::notation::{Gaps, across};
-use crate::plan::SizePlan;
+use crate::plan::{PartPlan, SizePlan};
 use crate::story::{Block, Cell, Column, Run, Section, Table};
 use crate::words::{Arg, Language};
 use std::collections::BTreeMap;
@@ -83,7 +83,7 @@ impl Story<'_> {
             let numbers: Vec<Option<u32>> = self.plan.sizes.iter().map(number).collect();
             across(&numbers, u32::to_string, Gaps::OPEN)
         };
-        let mut said = Vec::new();
+        let mut said = self.multiples();
         if let Some(part) = self.plan.sizes.first().and_then(|size| self.plan.folded(size)) {
             let first = rounds(&|size| self.plan.folded(size).map(|part| part.first));
             let args = [("part", Arg::Text(&part.name)), ("round", Arg::Text(&first))];
@@ -94,6 +94,24 @@ impl Story<'_> {
             said.push(self.words.with("page-stuff", &[("round", Arg::Text(&round))]));
         }
         said
+    }
+
+    /// Which parts are worked over a multiple, with what they end with in every size.
+    fn multiples(&self) -> Vec<String> {
+        let Some(first) = self.plan.sizes.first() else { return Vec::new() };
+        let told = |(index, part): (usize, &PartPlan)| {
+            let multiple = part.multiple?.to_string();
+            let last = |size: &SizePlan| {
+                let last = size.parts.get(index)?.last.checked_sub(1)?;
+                size.rounds.get(last as usize).map(|round| round.after)
+            };
+            let counts: Vec<Option<u32>> = self.plan.sizes.iter().map(last).collect();
+            let count = across(&counts, u32::to_string, Gaps::OPEN);
+            let args =
+                [("part", Arg::Text(&part.name)), ("multiple", Arg::Text(&multiple)), ("count", Arg::Text(&count))];
+            Some(self.words.with("page-multiple", &args))
+        };
+        first.parts.iter().enumerate().filter_map(told).collect()
     }
 
     /// What is said of the chains that rounds begin with; nothing where none does.

@@ -579,6 +579,7 @@ page-chain-foot-led = Führen Kettmaschen zum Rundenanfang, stehen die Luftmasch
 page-seam = Die Rundenschlüsse wandern von Runde zu Runde etwas zur Seite, weil Maschen nicht genau übereinanderstehen. Das ist kein Fehler: Eine Runde beginnt bei ihrer ersten Masche, wo immer die zu liegen kommt; der Maschenmarkierer hält sie fest.
 page-spiral = Die Runden laufen als Spirale weiter, ohne Luftmasche am Anfang und ohne Rundenschluss. Die erste Masche jeder Runde markieren und den Maschenmarkierer mitnehmen.
 page-turned-never = Die Arbeit wird nie gewendet: Die rechte Seite liegt immer vorn.
+page-multiple = Der Teil „{ $part }“ braucht eine Maschenzahl, die durch { $multiple } teilbar ist: Er endet mit { $count }.
 page-fold-side = Nach außen umgeschlagen zeigt der Teil „{ $part }“ seine linke Seite. Soll die rechte zu sehen sein, die Arbeit vor Runde { $round } wenden, diese Runde in die hinteren statt in die vorderen Maschenglieder arbeiten und in dieser Richtung weiterarbeiten.
 page-fold-loose = Damit er glatt über dicker Häkelarbeit liegt, braucht der umgeschlagene Teil eine dickere Nadel oder drei bis vier Maschen mehr, gleichmäßig in seiner ersten Runde zugenommen.
 page-stuff = Vor Runde { $round } fest ausstopfen und vor der letzten Runde noch einmal nachstopfen.

@@ -669,6 +669,7 @@ page-chain-foot-led = Where slip stitches lead to the start of a round, the chai
 page-seam = The joins wander a little to one side from round to round, because stitches do not stand exactly above each other. That is no mistake: a round begins at its first stitch, wherever that comes to lie; the stitch marker keeps it.
 page-spiral = The rounds run on in a spiral, without a chain to begin with and without a join. Put a marker into the first stitch of each round and move it up.
 page-turned-never = The work is never turned: the right side faces you throughout.
+page-multiple = The part “{ $part }” is worked over a multiple of { $multiple } stitches: it ends with { $count }.
 page-fold-side = Folded outward, the part “{ $part }” shows its wrong side. If its right side is to show, turn the work before round { $round }, work that round into the back loops instead of the front loops, and go on in that direction.
 page-fold-loose = To lie smoothly over a thick fabric, the folded part needs a larger hook, or three to four stitches more, added evenly in its first round.
 page-stuff = Stuff firmly before round { $round }, and once more before the last round.

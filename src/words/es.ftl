@@ -521,6 +521,7 @@ page-chain-foot-led = Si unos puntos deslizados llevan al principio de la vuelta
 page-seam = Los cierres se desplazan un poco hacia un lado de vuelta en vuelta, porque los puntos no quedan exactamente uno sobre otro. No es un error: la vuelta empieza en su primer punto, quede donde quede; el marcador de puntos lo señala.
 page-spiral = Las vueltas siguen en espiral, sin cadeneta al principio y sin cerrar. Pon un marcador de puntos en el primer punto de cada vuelta y ve subiéndolo.
 page-turned-never = No gires nunca la labor: el derecho queda siempre hacia ti.
+page-multiple = La parte «{ $part }» se teje sobre un múltiplo de { $multiple } puntos: termina con { $count }.
 page-fold-side = Doblada hacia fuera, la parte «{ $part }» muestra su revés. Si quieres que se vea el derecho, gira la labor antes de la vuelta { $round }, teje esa vuelta en las hebras traseras en vez de las delanteras y sigue en ese sentido.
 page-fold-loose = Para quedar lisa sobre un tejido grueso, la parte doblada pide un ganchillo más grueso, o de tres a cuatro puntos más, repartidos por igual en su primera vuelta.
 page-stuff = Rellena con firmeza antes de la vuelta { $round } y otra vez antes de la última.

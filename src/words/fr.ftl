@@ -524,6 +524,7 @@ page-chain-foot-led = Si des mailles coulées mènent au début du tour, les mai
 page-seam = Les fermetures se décalent un peu de côté d’un tour à l’autre, car les mailles ne sont pas exactement l’une au-dessus de l’autre. Ce n’est pas une erreur : un tour commence à sa première maille, où qu’elle se trouve ; le marqueur de mailles la signale.
 page-spiral = Les tours s’enchaînent en spirale, sans maille en l’air au début et sans fermeture. Placer un marqueur de mailles dans la première maille de chaque tour et le monter.
 page-turned-never = Ne jamais tourner l’ouvrage : l’endroit reste toujours face à soi.
+page-multiple = La partie « { $part } » se travaille sur un multiple de { $multiple } mailles : elle se termine avec { $count }.
 page-fold-side = Rabattue vers l’extérieur, la partie « { $part } » montre son envers. Pour en voir l’endroit, tourner l’ouvrage avant le tour { $round }, crocheter ce tour dans les brins arrière au lieu des brins avant et continuer dans ce sens.
 page-fold-loose = Pour rester lisse sur un ouvrage épais, la partie rabattue demande un crochet plus gros, ou trois à quatre mailles de plus, réparties régulièrement dans son premier tour.
 page-stuff = Rembourrer fermement avant le tour { $round }, et compléter avant le dernier tour.

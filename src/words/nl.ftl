@@ -576,6 +576,7 @@ page-chain-foot-led = Leiden halve vasten naar het begin van de toer, dan staan 
 page-seam = De sluitingen schuiven van toer tot toer iets op, omdat steken niet precies boven elkaar staan. Dat is geen fout: een toer begint bij zijn eerste steek, waar die ook komt te liggen; de steekmarkeerder houdt hem vast.
 page-spiral = De toeren lopen door in een spiraal, zonder losse aan het begin en zonder sluiting. Zet een steekmarkeerder in de eerste steek van elke toer en neem hem mee omhoog.
 page-turned-never = Het werk wordt nooit gekeerd: de goede kant ligt altijd voor.
+page-multiple = Het deel ‘{ $part }’ vraagt een aantal steken dat deelbaar is door { $multiple }: het eindigt met { $count }.
 page-fold-side = Naar buiten omgeslagen toont het deel ‘{ $part }’ zijn verkeerde kant. Moet de goede kant te zien zijn, keer dan het werk vóór toer { $round }, haak die toer in de achterste lussen in plaats van in de voorste en haak in die richting verder.
 page-fold-loose = Om glad over dik haakwerk te liggen vraagt het omgeslagen deel een dikkere haaknaald, of drie tot vier steken meer, gelijkmatig gemeerderd in zijn eerste toer.
 page-stuff = Vul stevig op vóór toer { $round } en nog eens vóór de laatste toer.

@@ -40,7 +40,7 @@ pub fn size(name: &str, around: f64) -> Size {
 
 /// A part to be solved, going on from the part before.
 pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
-    let profile = Profile { start: Start::Before, shape, settle: 0, most: 2, place: None };
+    let profile = Profile { start: Start::Before, shape, settle: 0, most: 2, multiple: None, place: None };
     let body = Body::Profile(profile);
     Part { name: said(name.to_owned()), stitch, loops: Loops::Both, stripes: Vec::new(), body }
 }
@@ -146,6 +146,7 @@ pub fn part_plan(name: &str, first: u32, last: u32) -> PartPlan {
         growth_needed: 0.0,
         growth_used: 0.0,
         worst: Mm::ZERO,
+        multiple: None,
         reasons: Vec::new(),
     }
 }

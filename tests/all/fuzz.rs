@@ -279,8 +279,17 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
             6 => "shape: close".to_owned(),
             _ => format!("depth: {}", number(chance)),
         };
-        let more =
-            chance.of(&["", "", ", settle: 2", ", loop: back", ", loop: front", ", stitch: hdc", ", most: triple"]);
+        let more = chance.of(&[
+            "",
+            "",
+            ", settle: 2",
+            ", loop: back",
+            ", loop: front",
+            ", stitch: hdc",
+            ", most: triple",
+            ", multiple: 4",
+            ", multiple: 6 + 2",
+        ]);
         let stripes = match chance.below(3) {
             0 if text.contains("\nyarn: ") => {
                 let stripe = |chance: &mut Chance| format!("{{y{}: {}}}", chance.below(yarns), 1 + chance.below(4));

@@ -40,6 +40,8 @@ mod mesh;
 
 mod notation;
 
+mod multiples;
+
 mod notation_fuzz;
 
 mod outside_counts;

@@ -2,9 +2,9 @@
 
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
-use roundelay::craft::{Loops, Op, Round, Spot, Stitch};
+use roundelay::craft::{Loops, Multiple, Op, Round, Spot, Stitch};
 use roundelay::design::{
-    Ball, Body, Colour, Design, Finish, Preference, Shape, Shaping, Start, Stripe, Tolerance, Work,
+    Ball, Body, Colour, Design, Finish, Part, Preference, Profile, Shape, Shaping, Start, Stripe, Tolerance, Work,
 };
 use roundelay::plan::{Plan, SizePlan, audit, solve};
 use roundelay::report::Report;
@@ -64,6 +64,7 @@ prop_compose! {
         finish in pick(&[Finish::FastenOff, Finish::SlipStitchEdge, Finish::StepDown]),
         stripes in prop::collection::vec(prop::option::of(0..5_u32), 0..3),
         weighed in prop::option::of(0.01..0.2_f64),
+        multiples in prop::collection::vec(prop::option::weighted(0.06, (2..9_u32, 0..3_u32)), 4),
     ) -> Design {
         let (kind, share, stitches, chains) = first;
         let start = match chains {
@@ -76,10 +77,12 @@ prop_compose! {
             let loops = if share < 0.2 { Loops::Back } else { Loops::Both };
             parts.push(part("later", stitch, going_on(kind, around, share, length)).settling(settle).folded(loops));
         }
-        for part in &mut parts {
+        for (part, multiple) in parts.iter_mut().zip(multiples) {
             part.stripes = stripes.iter().map(|rounds| Stripe { colour: 1, rounds: *rounds }).collect();
             if let Body::Profile(profile) = &mut part.body {
                 profile.most = most;
+                let multiple = multiple.filter(|_| !profile.shape.form().closes);
+                profile.multiple = multiple.map(|(of, plus)| said(Multiple::new(of, plus)));
             }
         }
         let mut swatch = swatch(main, across, across * ratio * hand);
@@ -112,6 +115,21 @@ fn repeat(size: &SizePlan, last: u32) -> f64 {
     shaped.unwrap_or(0).unsigned_abs() as f64
 }
 
+/// Stitches from one count that fits all multiples and corners of a design to the next; 1 where none are asked for.
+fn step(design: &Design) -> u32 {
+    let multiple = |part: &Part| match &part.body {
+        Body::Profile(profile) => profile.multiple.as_ref().map(|multiple| multiple.value.of()),
+        Body::Written(_) => None,
+    };
+    let multiples: Vec<u32> = design.parts.iter().filter_map(multiple).collect();
+    let corners = match design.shaping {
+        Shaping::Corners(corners) if !multiples.is_empty() => corners,
+        Shaping::Corners(_) | Shaping::Scattered => 1,
+    };
+    let fits = |step: &u32| multiples.iter().chain([&corners]).all(|of| step.is_multiple_of(*of));
+    (1..).find(fits).unwrap_or(1)
+}
+
 fn check(design: &Design, plan: &Plan) -> Result<(), TestCaseError> {
     for size in &plan.sizes {
         prop_assert_eq!(audit(size), Ok(()));
@@ -134,9 +152,13 @@ fn check(design: &Design, plan: &Plan) -> Result<(), TestCaseError> {
             } else {
                 part.last
             };
-            let half = (repeat(size, edge) / 2.0).max(0.5);
+            let half = (repeat(size, edge).max(f64::from(step(design))) / 2.0).max(0.5);
             let off = (part.reached - part.target).abs() / width;
             prop_assert!(off <= half + 1e-6, "{} is {off} off, half a repeat is {half}", part.name);
+            if let Body::Profile(Profile { multiple: Some(multiple), .. }) = &asked.body {
+                let count = size.rounds[edge as usize - 1].after;
+                prop_assert!(multiple.value.holds(count), "{count} is no multiple of {}", multiple.value);
+            }
             if let Body::Profile(profile) = &asked.body
                 && !profile.shape.form().even
             {

@@ -32,9 +32,9 @@
 //! full, for even rounds at any time; in a part whose growth falls every gait has a lower rate than the one before
 //! and no larger Δ, in one whose growth rises a higher rate and no smaller Δ, so that shaping that has fallen never rises again; never shaped against the
 //! outline; a round that has to be even is; with n corners Δ is a multiple of n once there are 2n stitches to carry
-//! them, and growth is from n on, and a first round is where it can be; m is at most 3 where the outline is curved, and elsewhere the rate lies
+//! them, and growth is from n on, and a first round is where it can be; the last count is one of the multiple asked for; m is at most 3 where the outline is curved, and elsewhere the rate lies
 //! near the one wanted, or is the next multiple of n above it, and two at every corner have no even rounds after them; the last count is within half a repeat of its target, a repeat being |Δ| of the last shaped
-//! round, or is the nearest whole stitch (a part without any shaping keeps the count it is given); and |dₖ| is at most
+//! round or what the multiple repeats over, or is the nearest whole stitch (a part without any shaping keeps the count it is given); and |dₖ| is at most
 //! f τₖ, and no more than the design allows where it says so, for the first row of [`FAR`] that leaves any solution:
 //! the order of rates is given up before what the design allows, where it minds more than the edge, and that before it
 //! is far (but never with windows of more than [`MOST_PAIRS`]: so far off, so large a piece is refused).
@@ -50,6 +50,7 @@ mod windows;
 pub(super) use self::joint::{Offer, Picked, choose_all};
 
 use self::path::{Search, Table};
+use crate::craft::Multiple;
 use crate::design::Preference;
 
 /// Cost of repeats that don't divide the round.
@@ -119,6 +120,8 @@ pub(super) struct Task {
     pub(super) most: u32,
     /// Corners that shaping is stacked into; 1 for none.
     pub(super) corners: u32,
+    /// What the last count is a multiple of, the corners being told apart.
+    pub(super) multiple: Multiple,
     /// Weight ω of the distance at the last round.
     pub(super) edge: f64,
     /// Shaping g up to which a round is steady.
@@ -364,7 +367,19 @@ impl Task {
             return true;
         }
         let last = self.bands.len().saturating_sub(1);
-        self.distance(last, count).abs() <= (repeat.unsigned_abs() as f64 / 2.0).max(0.5) + 1e-9
+        let repeat = (repeat.unsigned_abs() as f64).max(f64::from(self.step()));
+        self.distance(last, count).abs() <= (repeat / 2.0).max(0.5) + 1e-9
+    }
+
+    /// Stitches from one last count that fits the multiple to the next, with as many for each corner too.
+    fn step(&self) -> u32 {
+        let corners = Multiple::new(self.corners, 0);
+        Multiple::new(self.multiple.of(), 0).both(corners).map_or(1, Multiple::of) * u32::from(!self.multiple.is_any())
+    }
+
+    /// True where a round may have this count, as far as the multiple goes.
+    fn is_multiple(&self, round: usize, count: u32) -> bool {
+        round + 1 != self.bands.len() || self.multiple.holds(count)
     }
 }
 

@@ -132,7 +132,7 @@ impl Search<'_> {
             let deviation = self.task.deviation(round, layer.low + slot as u32);
             let spare = self.bound + EPSILON - rest.get(slot).copied().unwrap_or(0.0);
             states.iter_mut().for_each(|state| state.cost += deviation);
-            states.retain(|state| state.cost <= spare);
+            states.retain(|state| state.cost <= spare && self.task.is_multiple(round, layer.low + slot as u32));
         }
         layer.slots = Vec::new();
     }
@@ -147,7 +147,9 @@ impl Search<'_> {
         let mut after: Option<(usize, u32, &[f64])> = None;
         for (round, &(low, high)) in self.windows.iter().enumerate().rev() {
             let least = |from: u32| {
-                let Some((next, next_low, costs)) = after else { return 0.0 };
+                let Some((next, next_low, costs)) = after else {
+                    return if self.task.is_multiple(round, from) { 0.0 } else { f64::INFINITY };
+                };
                 let (fewest, most) = self.task.limits(next, from);
                 let to = |change: i64| u32::try_from(i64::from(from) + change).ok();
                 let fits = |to: &u32| (fewest..=most).contains(to);

@@ -136,6 +136,9 @@ impl Exhaust<'_> {
         if off > (self.far * tolerance).min(allowed) || trail.count < 3 {
             return;
         }
+        if last && !task.multiple.holds(trail.count) {
+            return;
+        }
         trail.cost += off * off / (tolerance * tolerance) * if last { task.edge } else { 1.0 };
         if last {
             return self.end(trail);
@@ -215,7 +218,10 @@ impl Exhaust<'_> {
     fn end(&mut self, trail: Trail) {
         let task = self.task;
         let (low, high) = task.bands[task.bands.len() - 1];
-        let (last, half) = (f64::from(trail.count), (trail.repeat.unsigned_abs() as f64 / 2.0).max(0.5));
+        // From one count that fits the multiple and the corners to the next.
+        let step = (1..).map(|times| times * task.multiple.of()).find(|step| step.is_multiple_of(task.corners));
+        let step = if task.multiple.of() > 1 { f64::from(step.unwrap_or(1)) } else { 1.0 };
+        let (last, half) = (f64::from(trail.count), (trail.repeat.unsigned_abs() as f64).max(step) / 2.0);
         let even = task.ways.iter().all(|ways| *ways == Ways::Even);
         if even || (last >= low - half - 1e-9 && last <= high + half + 1e-9) {
             let rate = trail.gait.map(|(gait, ..)| gait.change as f64 / f64::from(gait.every));
@@ -259,8 +265,11 @@ fn tasks(rounds: usize, fastest: f64, room: u32) -> impl Strategy<Value = Task> 
     let shape = (prop::option::of(-1.0..1.0_f64), prop::bool::ANY, prop::bool::ANY, prop::bool::ANY, prop::bool::ANY);
     let prefer = prop_oneof![Just(Preference::Easy), Just(Preference::Balanced), Just(Preference::Close)];
     let corners = prop_oneof![4 => Just(1_u32), 1 => Just(3), 1 => Just(4)];
+    let multiple =
+        prop_oneof![2 => Just(Multiple::ANY), 1 => (2..7_u32, 0..3_u32).prop_map(|(of, plus)| Multiple::new(of, plus))];
+    let corners = (corners, multiple);
     (rounds, start, 2..=3_u32, corners, (prefer, manner, shape), prop::bool::ANY, strict).prop_map(
-        move |(rounds, (start, off, first), most, corners, (prefer, manner, shape), shrinks, strict)| {
+        move |(rounds, (start, off, first), most, (corners, multiple), (prefer, manner, shape), shrinks, strict)| {
             let allowed = vec![strict; rounds.len()];
             let (edge, steady, flat, knee) = manner;
             let (leaves, opens, curved, rises, laid) = shape;
@@ -294,6 +303,7 @@ fn tasks(rounds: usize, fastest: f64, room: u32) -> impl Strategy<Value = Task> 
                 entry,
                 most,
                 corners,
+                multiple,
                 edge,
                 steady,
                 flat,
@@ -380,6 +390,7 @@ fn disc(growth: f64, rounds: u32) -> Task {
         entry: Entry::First { least: 4, most: 9 },
         most: 2,
         corners: 1,
+        multiple: Multiple::ANY,
         edge: 10.0,
         steady: 8.0,
         flat: growth,
