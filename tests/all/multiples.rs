@@ -81,7 +81,7 @@ fn every_language_tells_the_multiple_with_its_counts() {
     for (language, said) in [
         ("en", "a multiple of 4 stitches: it ends with 88 (96, 104)"),
         ("de", "durch 4 teilbar ist: Er endet mit 88 (96, 104)"),
-        ("fr", "un multiple de 4 mailles\u{a0}: elle se termine avec 88 (96, 104)"),
+        ("fr", "un multiple de 4 mailles : elle se termine avec 88 (96, 104)"),
         ("es", "un múltiplo de 4 puntos: termina con 88 (96, 104)"),
         ("nl", "deelbaar is door 4: het eindigt met 88 (96, 104)"),
     ] {
