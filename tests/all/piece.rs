@@ -257,6 +257,14 @@ fn a_hat_on_a_head_lies_where_the_fit_puts_it() {
             -sum / count,
             edge.height.mm()
         );
+        // Every round is as wide as the fit says, though here all its stitches have found their places themselves.
+        for (k, round) in worn.rounds.iter().enumerate().take(worn.edge + 1).skip(2) {
+            let own = space.patches.iter().filter(|patch| patch.round == k);
+            let (sum, count) =
+                own.fold((0.0, 0.0), |(sum, count), patch| (sum + space.points[patch.head].xy().norm(), count + 1.0));
+            let off = (sum / count - round.radius.mm()).abs();
+            assert!(off < 0.4 * space.stitch, "round {}: {off:.2} mm off {:?}", k + 1, round.radius);
+        }
         // All the way down to the ground, which the hat doesn't reach.
         assert!(space.ground < -worn.rounds.iter().map(|round| round.height.mm()).fold(0.0, f64::max));
         let view = View::new(&Eye::of(&space, &body), space.reach);

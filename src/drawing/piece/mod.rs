@@ -233,11 +233,13 @@ impl<'a> Sheet<'a> {
         strip.close(&mut paths);
         let neck = self.space.form.map_or(0.0, |form| form.neck());
         for (facet, _) in self.space.form.iter().flat_map(Form::facets).zip(&seen.form).filter(|(_, seen)| **seen) {
-            let normal = self.view.turned(&facing(&facet));
-            if normal.z > 0.0 {
+            let [a, b, c, d] = facet.map(|p| on_grid(self.place(&p)));
+            // As seen, its corners go round clockwise: near the horizon its normal alone can't tell.
+            if (c - a).cross(d - b) > 0.0 {
+                let normal = self.view.turned(&facing(&facet));
                 let layer = SHELVES * seen.form_layer + usize::from(facet.iter().all(|p| p.z >= neck));
                 let key = Key { layer, rank: 0, ink: plain(FORM, lambert(&normal)), width: 0 };
-                strip.add(key, facet.map(|p| on_grid(self.place(&p))), &mut paths);
+                strip.add(key, [a, b, c, d], &mut paths);
             }
         }
         strip.close(&mut paths);

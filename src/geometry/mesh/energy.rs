@@ -12,14 +12,17 @@
 //! the round in stitch widths, θ angles between the posts of a column, each a stiff rod: both along the normal of the
 //! fabric alone, since a fabric curves freely in its own plane. B is t²/12w² for a sheet of thickness t, f the stiffness of
 //! a hinge and 1 elsewhere. Rounds that lie on a table are held level. All three are as in the shape of revolution.
+//!
+//! On a head, what would come to lie inside it by g adds a [`HARD`] (g/w)², and the heads of the edge are drawn to the level
+//! where the edge of the body of revolution sits: a [`DRAWN`] (z/h)².
 
 use nalgebra_sparse::na::Vector3;
 
 use super::Fabric;
 use super::net::Net;
 use crate::geometry::shape::{BLOCKING, HINGE, Rest};
-use crate::geometry::{RoundShape, SideShape};
-use crate::units::{Angle, TURN};
+use crate::geometry::{HeadForm, RoundShape, SideShape};
+use crate::units::{Angle, TURN, hypot};
 
 /// A place or a way in space, mm.
 pub type Vec3 = Vector3<f64>;
@@ -30,6 +33,17 @@ pub(super) struct Energy {
     hoops: Vec<Hoop>,
     posts: Vec<Post>,
     bends: Vec<Bend>,
+    on: Option<On>,
+}
+
+/// What a hat is drawn on.
+#[derive(Clone, Debug)]
+struct On {
+    form: HeadForm,
+    /// Weight of every head over the square of its width.
+    hard: Vec<f64>,
+    /// Heads of the edge with the levels that they are drawn to, each with its weight over the square of its height.
+    edge: Vec<(usize, f64, f64)>,
 }
 
 #[derive(Clone, Copy, Debug)]
@@ -67,6 +81,12 @@ struct Bend {
     up: [usize; 2],
     weight: f64,
 }
+
+/// How much harder a head is than fabric: rounds stretched by a tenth sink into it by less than a hundredth of a mm.
+const HARD: f64 = 10.0;
+
+/// Weight with which the edge of a hat is drawn on.
+const DRAWN: f64 = 0.1;
 
 /// Weight with which lace is held level.
 const PINNED: f64 = 4.0;
@@ -113,7 +133,7 @@ impl Energy {
             let thickness = round.map_or(head.stitch.row().thickness, |round| round.thick / round.width);
             fabric.bending * thickness * thickness / 12.0
         };
-        let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new() };
+        let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new(), on: None };
         let turns = turns(net, body);
         for (at, head) in net.heads.iter().enumerate() {
             // Of a small ring the chords are shorter than the arcs.
@@ -172,6 +192,14 @@ impl Energy {
         energy
     }
 
+    /// The same drawn on a head whose top is at nought, its edge to `levels`, a head of the net each with its z.
+    pub(super) fn drawn_on(self, net: &Net, form: HeadForm, levels: &[(usize, f64)]) -> Self {
+        let per = |weight: f64, length: f64| weight / (length * length).max(1e-9);
+        let hard = net.heads.iter().map(|head| per(HARD, if head.round.is_some() { head.width } else { head.height }));
+        let edge = levels.iter().map(|(at, level)| (*at, *level, per(DRAWN, net.heads[*at].height)));
+        Self { on: Some(On { form, hard: hard.collect(), edge: edge.collect() }), ..self }
+    }
+
     /// The bends at a head: along its round, and in the columns through its feet.
     fn bend(&mut self, net: &Net, rest: &Rest, (at, round): (usize, usize), weight: f64) {
         let head = &net.heads[at];
@@ -216,6 +244,9 @@ impl Energy {
         }
         for bend in &self.bends {
             bend.residual(x, with);
+        }
+        if let Some(on) = &self.on {
+            on.residuals(x, with);
         }
     }
 
@@ -317,6 +348,22 @@ impl Post {
         if self.level > 0.0 {
             let rise = Vec3::new(0.0, 0.0, 1.0 / self.height);
             tell(d.z / self.height, self.weight * self.level, rise, Vec3::zeros());
+        }
+    }
+}
+
+impl On {
+    fn residuals(&self, x: &[Vec3], with: &mut impl FnMut(f64, f64, &[Part])) {
+        for (at, (p, weight)) in x.iter().zip(&self.hard).enumerate() {
+            let far = hypot(p.x, p.y);
+            let (outside, [out, down]) = self.form.outside([far, p.z]);
+            if outside < 0.0 {
+                let out = if far > 1e-9 { out / far } else { 0.0 };
+                with(outside, *weight, &[(at, Vec3::new(p.x * out, p.y * out, down))]);
+            }
+        }
+        for (at, level, weight) in &self.edge {
+            with(x[*at].z - level, *weight, &[(*at, Vec3::z())]);
         }
     }
 }

@@ -90,10 +90,9 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
     let too_large = count > limits::MESH;
     if count > 3 && !too_large {
         let energy = energy::Energy::of(&net, &rest, body, fabric, pinned);
-        let width = net.heads.iter().map(|head| head.width).sum::<f64>() / count as f64;
-        let steps = (EFFORT / count).clamp(60, 600);
         let order = order::dissect(&spots(&net, &start.angles));
-        relax::relax(&energy, &net, &mut points, &order, width, (steps, if ruffles { EVEN.1 } else { EVEN.0 }));
+        let even = if ruffles { EVEN.1 } else { EVEN.0 };
+        relax::relax(&energy, &net, &mut points, &order, net.width(), (steps(&net), even));
     }
     centre(&mut points);
     upright(&net, &rest, &mut points);
@@ -103,6 +102,11 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
         waves::waves(&points, own, round, net.heads.get(own.start)?.width)
     });
     Mesh { net, points, strain, flat: lies_flat(body), pinned, too_large, waves }
+}
+
+/// Most steps in which a net is let go.
+fn steps(net: &Net) -> usize {
+    (EFFORT / net.heads.len().max(1)).clamp(60, 600)
 }
 
 /// True for a body so low that it is flat work.

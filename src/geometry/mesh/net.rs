@@ -113,6 +113,11 @@ impl Net {
         own.iter().filter(|head| head.feet.is_empty()).count() as f64 / own.len().max(1) as f64
     }
 
+    /// Mean width of a stitch, mm.
+    pub(super) fn width(&self) -> f64 {
+        self.heads.iter().map(|head| head.width).sum::<f64>() / self.heads.len().max(1) as f64
+    }
+
     /// How much the posts of a round mind their lean, from 0 to 1. In the middle of a spiral of stitches of one width
     /// they can't all stand straight, and having to they would push the middle aside; a tube's, which don't grow, can.
     pub(super) fn stands(&self, round: usize) -> f64 {

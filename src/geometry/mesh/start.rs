@@ -106,7 +106,9 @@ fn chance(index: usize) -> f64 {
     (mixed >> 11) as f64 / (1_u64 << 52) as f64 - 1.0
 }
 
-fn angles(net: &Net) -> Vec<f64> {
+/// Angle of every head along the work, radians, growing from round to round in a spiral: even in every round, each round
+/// turned so that its posts stand as straight as they can.
+pub(super) fn angles(net: &Net) -> Vec<f64> {
     let mut angles = vec![0.0; net.heads.len()];
     spread(net, net.ring.clone(), &mut angles);
     for own in &net.rounds {

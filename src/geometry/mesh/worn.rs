@@ -1,11 +1,13 @@
 //! A hat's net on the head that it is made for: every stitch moved as its round is moved there, so that it keeps the
-//! waves, the corners and the lean that it has by itself.
+//! waves, the corners and the lean that it has by itself, and then let go again with the head within it.
 
-use super::Mesh;
-use super::energy::Vec3;
-use super::start::{on_outline, outline, within};
+use super::energy::{Energy, Vec3};
+use super::relax::relax;
+use super::start::{angles, on_outline, outline, within};
+use super::{EVEN, Fabric, Mesh, order, spots, steps};
 use crate::geometry::SideShape;
-use crate::plan::SizePlan;
+use crate::geometry::shape::Rest;
+use crate::plan::{Plan, SizePlan};
 use crate::units::hypot;
 
 /// A round nearer than this to the head lies on it, mm.
@@ -13,7 +15,7 @@ const TOUCHES: f64 = 1.0;
 
 impl Mesh {
     /// The size whose body this is on its head, whose top is where heights begin; nothing for what isn't worn.
-    pub fn on_head(&self, size: &SizePlan, body: &SideShape) -> Option<Self> {
+    pub fn on_head(&self, plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> Option<Self> {
         let worn = body.worn.as_ref()?;
         let (own, on) = (outline(body.start, &body.rounds), outline(body.start, &worn.rounds));
         let at = |index: usize| {
@@ -39,7 +41,15 @@ impl Mesh {
             let out = if far > 1e-9 { r / far } else { 0.0 };
             Vec3::new(p.x * out, p.y * out, z)
         };
-        let points = self.points.iter().zip(&levels).map(moved).collect();
+        let mut points = self.points.iter().zip(&levels).map(moved).collect();
+        if self.net.heads.len() > 3 && !self.too_large {
+            let rest = Rest::on_a_head(plan, size);
+            let own = self.net.rounds.get(worn.edge).cloned().unwrap_or_default();
+            let edge: Vec<(usize, f64)> = own.map(|at| (at, on_outline(&on, levels[at]).0[1])).collect();
+            let energy = Energy::of(&self.net, &rest, body, fabric, false).drawn_on(&self.net, worn.head, &edge);
+            let order = order::dissect(&spots(&self.net, &angles(&self.net)));
+            relax(&energy, &self.net, &mut points, &order, self.net.width(), (steps(&self.net), EVEN.0));
+        }
         Some(Self { net: self.net.clone(), points, ..*self })
     }
 }

@@ -75,6 +75,19 @@ impl Form {
             .map(|(row, place)| facet(row, place))
             .collect()
     }
+
+    /// The facets that are seen, with those that touch them and are covered by nothing: at its outline slivers show of
+    /// facets that are too narrow there to count as seen.
+    pub(super) fn with_neighbours(seen: &[bool], bare: &[bool]) -> Vec<bool> {
+        let around = FACETS.1 as usize;
+        let one = |at: usize| {
+            let (row, place) = (at / around, at % around);
+            let rows = row.saturating_sub(1)..=row + 1;
+            let mut places = rows.flat_map(|row| [around - 1, 0, 1].map(|off| row * around + (place + off) % around));
+            places.any(|near| seen.get(near).copied().unwrap_or(false))
+        };
+        seen.iter().zip(bare).enumerate().map(|(at, (seen, bare))| *seen || (*bare && one(at))).collect()
+    }
 }
 
 /// The way out of a facet.

@@ -14,7 +14,7 @@ pub use form::{Form, facing};
 pub use seen::{Seen, seen};
 pub use view::{Eye, View};
 
-use super::mesh::{Mesh, Net, Vec3, Waves};
+use super::mesh::{Fabric, Mesh, Net, Vec3, Waves};
 use crate::craft::{Loops, Stitch};
 use crate::design::{Hand, Kind};
 use crate::geometry::SideShape;
@@ -129,7 +129,7 @@ pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
 /// predicted shape.
 pub fn on_head(plan: &Plan, size: &SizePlan, mesh: &Mesh, body: &SideShape) -> Option<Piece> {
     let worn = body.worn.as_ref()?;
-    let piece = piece(plan, size, &mesh.on_head(size, body)?);
+    let piece = piece(plan, size, &mesh.on_head(plan, size, body, &Fabric::default())?);
     let form = Form::under(worn.head, HALF_THICK * piece.stitch, piece.ground);
     let tall = piece.ground + piece.tall - form.foot;
     let reach = piece.reach.max(worn.head.widest());

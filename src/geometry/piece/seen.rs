@@ -139,7 +139,13 @@ pub fn seen(piece: &Piece, view: &View) -> Seen {
         }
     }
     let form_layer = layers[count];
-    let form = shown[count..].to_vec();
+    // A facet that a stitch covers somewhere would come to lie over it.
+    let bare = quads[count..].iter().map(|quad| {
+        let mut bare = true;
+        buffer.fill(quad, &mut |at, _| bare &= owner[at] as usize >= count);
+        bare
+    });
+    let form = Form::with_neighbours(&shown[count..], &bare.collect::<Vec<_>>());
     let layers = layers.into_iter().zip(shown).take(count).map(|(layer, shown)| shown.then_some(layer)).collect();
     Seen { layers, shares: shares[..count].to_vec(), form, form_layer }
 }

@@ -59,7 +59,7 @@ impl Rest {
     }
 
     /// The same on a head, which rounds whatever is shaped in corners.
-    pub(super) fn on_a_head(plan: &Plan, size: &SizePlan) -> Self {
+    pub(in crate::geometry) fn on_a_head(plan: &Plan, size: &SizePlan) -> Self {
         Self::read(plan, size, &[])
     }
 
