@@ -51,7 +51,12 @@ pub(super) fn counts_list(input: &mut Input<'_>) -> Res<Vec<(u32, Counted)>> {
     let places = || (number, word(PLACES)).value(None);
     let mut one = alt((places(), counted.map(Some)));
     let mut list = Vec::from_iter(one.parse_next(input)?);
-    while let Some(next) = opt((listing, one.by_ref())).parse_next(input)? {
+    // `30 sc, ch 6`; `ch 5 (1 dc, ch 2)` says what a chain stands for.
+    let all = list.first().is_none_or(|(number, _)| *number > 1);
+    let chain = (word(&["ch", "chain"]), number, peek(close)).verify(move |_| all);
+    let chain = chain.map(|(_, number, ())| (number, Counted::Of(Stitch::CH)));
+    let mut more = alt((chain.map(Some), one));
+    while let Some(next) = opt((listing, more.by_ref())).parse_next(input)? {
         list.extend(next.1);
     }
     if list.is_empty() { Err(()) } else { Ok(list) }
@@ -117,7 +122,7 @@ fn others(input: &mut Input<'_>) -> Res<()> {
 fn total_lead(input: &mut Input<'_>) -> Res<()> {
     let have = (
         opt(word(&["now"])),
-        word(&["you", "there"]),
+        word(&["you", "there", "you'll", "you’ll", "you'd", "you’d"]),
         opt(word(&["should", "will", "now"])),
         opt(word(&["now"])),
         alt((

@@ -306,7 +306,8 @@ fn rest_of_clause(input: &mut Input<'_>) -> Vec<Token> {
 
 fn aside(input: &mut Input<'_>) -> Res<Clause> {
     let rounds = opt((articles, opt(word(&["ends", "end", "each", "any", "these"])), opt(word(&["of"])), round_word));
-    let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"]), rounds);
+    let but = opt((word(&["but"]), rest_of_clause_parser));
+    let not_join = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["join"]), rounds, but);
     let not_join = not_join.value(Clause::Join(false, JoinedTo::Unsaid));
     let not_turn = (word(&["do", "don't", "don’t"]), opt(word(&["not"])), word(&["turn"])).value(Clause::Aside);
     let hands = word(&[
@@ -318,7 +319,8 @@ fn aside(input: &mut Input<'_>) -> Res<Clause> {
     // `In this rnd, work in back loops only`; `slip marker`.
     let here = (word(&["in", "on", "for"]), word(&["this", "these"]), opt(number), round_word, sign(','));
     let marker = (word(&["slip", "sl"]), articles, word(&["marker", "markers"]), rest_of_clause_parser);
-    if opt(alt((here.void(), marker.void()))).parse_next(input)?.is_some() {
+    let sure = (word(&["making", "make", "be", "being"]), word(&["sure", "certain"]), rest_of_clause_parser);
+    if opt(alt((here.void(), marker.void(), sure.void(), in_a_spiral, with_hook))).parse_next(input)?.is_some() {
         return Ok(Clause::Aside);
     }
     if let Some(found) = opt(alt((not_join, not_turn, word(&["turn"]).value(Clause::Turn)))).parse_next(input)? {
@@ -329,6 +331,22 @@ fn aside(input: &mut Input<'_>) -> Res<Clause> {
         return Err(());
     }
     hands.parse_next(input)
+}
+
+/// `work in a continuous spiral`, `working in one continuous round`.
+fn in_a_spiral(input: &mut Input<'_>) -> Res<()> {
+    let lead = opt(word(&["work", "working", "worked", "crochet", "continue", "continuing"]));
+    let how =
+        repeat::<_, (), (), _, _>(0.., word(&["a", "an", "one", "the", "continuous", "single", "long", "unbroken"]));
+    let what = alt((word(&["spiral", "spirals"]), (word(&["continuous"]), round_word).void()));
+    let rounds = (word(&["continuous"]), round_word).void();
+    (lead, word(&["in", "as"]), alt((rounds, (how, what).void()))).void().parse_next(input)
+}
+
+/// `using a 4.5 mm hook`.
+fn with_hook(input: &mut Input<'_>) -> Res<()> {
+    let size = (number, opt((sign('.'), number)), word(&["mm"]));
+    (word(&["using", "with"]), articles, size, word(&["hook"]), opt(sign(','))).void().parse_next(input)
 }
 
 fn rest_of_clause_parser(input: &mut Input<'_>) -> Res<()> {
@@ -355,8 +373,12 @@ fn bracket_loops(input: &mut Input<'_>) -> Res<Clause> {
         .parse_next(input)
 }
 
-/// `for 3 rounds`.
+/// `for 3 rounds`, `repeat this rnd twice more`.
 fn for_rounds(input: &mut Input<'_>) -> Res<Clause> {
+    let this = (word(AGAIN), word(&["this"]), round_word, word_more);
+    if let Some((.., (number, _))) = opt(this).parse_next(input)? {
+        return Ok(Clause::Rounds(number.saturating_add(1)));
+    }
     let lead = (word(&["for"]), opt(word(&["another", "the", "next"])));
     (lead, number, opt(word(&["more"])), round_word).map(|(_, number, ..)| Clause::Rounds(number)).parse_next(input)
 }

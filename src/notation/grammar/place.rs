@@ -56,8 +56,9 @@ pub(super) fn each(input: &mut Input<'_>) -> Res<Target> {
     let next = opt(word(&["next", "following", "foll", "rem", "remaining", "first", "last", "other"]));
     let (_, _, number, unit) = (lead, next, how_many, opt(unit)).parse_next(input)?;
     let unit = unit.unwrap_or(Unit::Stitch(None));
-    // `each dc and ch around` is each of either.
-    let either = opt((word(&["and"]), opt(word(&["each"])), self::unit)).parse_next(input)?.is_some();
+    // `each dc and ch around`, `each st and in each ch` is each of either.
+    let also = (word(&["and"]), opt(word(&["in", "into"])), opt(word(&["each"])), self::unit);
+    let either = opt(also).parse_next(input)?.is_some();
     let unit = if either && matches!(unit, Unit::Stitch(_)) { Unit::Stitch(None) } else { unit };
     let previous = word(&["previous", "prev", "last"]);
     opt((word(&["of", "from"]), articles, previous, round_word)).parse_next(input)?;

@@ -380,6 +380,14 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32, before: Option<u32>) ->
         if input.state.first {
             opt((preposition, articles, alt((magic, word(&["ring", "circle", "loop"]))))).parse_next(input)?;
         }
+        // `(puff, ch 1) twice in each ch-1 sp`: all of it there.
+        if let Times::Exactly(number) = often
+            && number <= MOST_THERE
+            && let Some((target, after)) = opt(place.verify(|(target, _)| one_place(target))).parse_next(input)?
+        {
+            let all: Vec<Item> = (0..number).flat_map(|_| items.clone()).collect();
+            return all_there(&all, (target, after), start, input);
+        }
         return Ok(Clause::Do(vec![item(Act::Repeat(items, often), start, input)]));
     }
     if let Some(often) = opt(right_behind).parse_next(input)? {
@@ -389,6 +397,14 @@ pub(super) fn bracket(input: &mut Input<'_>, depth: u32, before: Option<u32>) ->
     let (before, (target, after)) = (opt(loops), alt((place, unsaid))).parse_next(input)?;
     let loops = before.or(after);
     all_there(&items, (target, loops), start, input)
+}
+
+/// More than so much nobody works into one place.
+const MOST_THERE: u32 = 24;
+
+/// True where it says that all goes into one place, or into each.
+const fn one_place(target: &Target) -> bool {
+    matches!(target, Target::Next(_, _, true) | Target::Next(Unit::Space(_), ..) | Target::Same { .. })
 }
 
 /// `[sc, inc]6`: a number right behind its bracket; with a blank it would be the count.
