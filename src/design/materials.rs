@@ -9,7 +9,7 @@ use super::resolve::Reading;
 use super::tree::Text;
 use super::weights::YarnWeight;
 use super::{Ball, Colour, Said, Swatch, Worked, Yarn, names};
-use crate::craft::abbreviation;
+use crate::craft::{Stitch, abbreviation};
 use crate::report::{Diagnostic, Report};
 use crate::units::{Gauge, Mm, Units};
 
@@ -105,7 +105,7 @@ const MOST_COUNTED: u32 = 2000;
 /// The swatches, one for each stitch.
 pub(super) fn swatches(raw: &[RawSwatch], reading: Reading, report: &mut Report) -> Vec<Swatch> {
     let mut swatches: Vec<Swatch> = Vec::new();
-    for swatch in raw.iter().filter_map(|raw| swatch(raw, reading, report)).collect::<Vec<_>>() {
+    for swatch in raw.iter().filter_map(|raw| named(raw, reading, report)).collect::<Vec<_>>() {
         if swatches.iter().any(|other| other.stitch == swatch.stitch) {
             let message = format!("there are two swatches in {}", abbreviation(swatch.stitch, reading.terms));
             report.add(Diagnostic::error("twice", message).at(swatch.place).help("keep one for each stitch"));
@@ -115,8 +115,13 @@ pub(super) fn swatches(raw: &[RawSwatch], reading: Reading, report: &mut Report)
     swatches
 }
 
-fn swatch(raw: &RawSwatch, reading: Reading, report: &mut Report) -> Option<Swatch> {
+fn named(raw: &RawSwatch, reading: Reading, report: &mut Report) -> Option<Swatch> {
     let stitch = raw.stitch.as_ref().and_then(|text| names::stitch(text, reading.terms, report));
+    swatch(raw, stitch, reading, report)
+}
+
+/// A swatch that is worked in this stitch.
+pub(super) fn swatch(raw: &RawSwatch, stitch: Option<Stitch>, reading: Reading, report: &mut Report) -> Option<Swatch> {
     let stitches = raw.stitches.as_ref().and_then(|text| measure::halves("stitches", text, MOST_COUNTED, report));
     let rounds = raw.rounds.as_ref().and_then(|text| measure::halves("rounds", text, MOST_COUNTED, report));
     let width = raw.width.as_ref().and_then(|text| swatch_length("width", text, reading.units, report));

@@ -259,6 +259,10 @@ pub struct Profile {
     pub most: u32,
     /// What the count of its last round is a multiple of.
     pub multiple: Option<Said<Multiple>>,
+    /// Rounds that repeat from its first round on, each as it goes round; empty where it is all of one stitch.
+    pub pattern: Vec<Said<String>>,
+    /// A swatch of this part alone.
+    pub swatch: Option<Swatch>,
     /// Place of the field that decides the length, for messages.
     pub place: Option<Place>,
 }

@@ -6,7 +6,7 @@ use super::raw::{RawPart, RawStripe};
 use super::resolve::choose;
 use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
-use super::{Body, Colour, Part, Profile, Said, Shape, Start, Stripe, Swatch, measure, names};
+use super::{Body, Colour, Part, Profile, Said, Shape, Start, Stripe, Swatch, materials, measure, names};
 use crate::craft::{Loops, Stitch};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
@@ -73,12 +73,30 @@ impl Reader<'_, '_> {
         let words = [&raw.shape, &raw.start, &raw.settle, &raw.most, &raw.multiple, &raw.loops];
         let place = raw.measures.first().map(|(_, per)| place_of(per));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
+        let pattern = raw.pattern.iter().flatten().next().map(|text| text.place);
+        let place = place.or(pattern).or(raw.swatch.as_ref().map(|swatch| swatch.place));
         if let Some(place) = place {
             let message = format!("the part {} is written out, and also given a shape to be solved for", raw.name.text);
             let help = "keep `written`, which is then recounted, or the fields of the shape";
             self.complain("written-and-solved", place, message, help);
         }
         Body::Written(rounds.iter().map(|text| Said { value: text.text.clone(), place: Some(text.place) }).collect())
+    }
+
+    /// The rounds that repeat up a part, whose counts have to stay as they are.
+    fn pattern(&mut self, form: &Form) -> Vec<Said<String>> {
+        let raw = self.raw;
+        let lines = raw.pattern.as_deref().unwrap_or_default();
+        if let Some(first) = lines.first().filter(|_| !form.even) {
+            let message = format!("a stitch pattern goes straight up, and the part {} is shaped", raw.name.text);
+            let help = "give `pattern` to a part of its own with `shape: straight`, before or after this one";
+            self.complain("unused-field", first.place, message, help);
+        }
+        if let (Some(loops), false) = (&raw.loops, lines.is_empty()) {
+            let help = "write it in the pattern itself: `BLO sc in each st around`";
+            self.complain("unused-field", loops.place, "`loop` says nothing of a part with a pattern", help);
+        }
+        lines.iter().map(|text| Said { value: text.text.clone(), place: Some(text.place) }).collect()
     }
 
     /// Even rounds at the end: their number, or the length that comes nearest to whole rounds.
@@ -110,7 +128,11 @@ impl Reader<'_, '_> {
         let settle = raw.settle.as_ref().and_then(|text| self.settle(text, stitch));
         let most = choose("most", raw.most.as_ref(), MOST, self.report).unwrap_or(2);
         let (settle, multiple) = (settle.unwrap_or(form.settle), self.multiple(form));
-        Some(Profile { start: start?, shape, settle, most, multiple, place: Some(place) })
+        let pattern = self.pattern(form);
+        let within = self.within;
+        let swatch = raw.swatch.as_ref();
+        let swatch = swatch.and_then(|raw| materials::swatch(raw, Some(stitch), within.reading, self.report));
+        Some(Profile { start: start?, shape, settle, most, multiple, pattern, swatch, place: Some(place) })
     }
 
     fn form(&mut self, first: bool) -> Option<&'static Form> {

@@ -95,6 +95,8 @@ pub(super) struct RawSwatch {
 }
 
 const SWATCH: &[&str] = &["stitch", "stitches", "rounds", "width", "height", "thick", "grams"];
+/// Of one part, whose stitches are known.
+const OWN_SWATCH: &[&str] = &["stitches", "rounds", "width", "height", "thick", "grams"];
 
 /// One size.
 #[derive(Clone, Debug)]
@@ -144,6 +146,10 @@ pub(super) struct RawPart {
     pub(super) settle: Option<Text>,
     pub(super) most: Option<Text>,
     pub(super) multiple: Option<Text>,
+    /// Rounds that repeat all the way up.
+    pub(super) pattern: Option<Vec<Text>>,
+    /// A swatch of this part alone, which names no stitch.
+    pub(super) swatch: Option<RawSwatch>,
     /// What is measured, in the order of [`Field::ALL`].
     pub(super) measures: Vec<(Field, RawPer)>,
     pub(super) written: Option<Vec<Text>>,
@@ -162,7 +168,7 @@ impl RawPart {
 }
 
 const PART: &[&str] = &["shape", "stitch", "loop", "colours", "start"];
-const PART_END: &[&str] = &["settle", "most", "multiple", "written"];
+const PART_END: &[&str] = &["settle", "most", "multiple", "pattern", "swatch", "written"];
 
 /// Fields of a part: how it begins, what it measures, how it ends.
 fn part_fields() -> Vec<&'static str> {
@@ -267,14 +273,15 @@ fn swatches(design: &mut Fields<'_>) -> Vec<RawSwatch> {
         Value::List(nodes) => nodes,
         Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
     };
-    nodes.into_iter().filter_map(|node| swatch(node, design.report())).collect()
+    nodes.into_iter().filter_map(|node| swatch(node, SWATCH, design.report())).collect()
 }
 
-fn swatch(node: Node, report: &mut Report) -> Option<RawSwatch> {
-    let mut fields = Fields::open(node, "the swatch", SWATCH, report)?;
+fn swatch(node: Node, known: &[&'static str], report: &mut Report) -> Option<RawSwatch> {
+    let mut fields = Fields::open(node, "the swatch", known, report)?;
+    let names = known.contains(&"stitch");
     Some(RawSwatch {
         place: fields.place(),
-        stitch: fields.needed("stitch", "stitch: sc"),
+        stitch: if names { fields.needed("stitch", "stitch: sc") } else { None },
         stitches: fields.needed("stitches", "stitches: 15"),
         rounds: fields.needed("rounds", "rounds: 16"),
         width: fields.needed("width", "width: 10 cm"),
@@ -378,6 +385,8 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         settle: fields.text("settle"),
         most: fields.text("most"),
         multiple: fields.text("multiple"),
+        pattern: fields.take("pattern").map(|(key, node)| written(text, &key, node, fields.report())),
+        swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, OWN_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
         name,
@@ -439,6 +448,10 @@ fn stripes(key: &Text, node: Node, report: &mut Report) -> Vec<RawStripe> {
 /// Written rounds: a block with one round a line, or a list. Each keeps its own line.
 fn written(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text> {
     let mut rounds = Vec::new();
+    let below = || {
+        let example = if key.text == "pattern" { "FPdc in next, BPdc in next" } else { "Rnd 1: 6 sc in ring (6)" };
+        format!("write `{}: |` and the rounds on the lines below it, indented, such as `{example}`", key.text)
+    };
     match node.value {
         Value::List(nodes) => {
             for node in nodes {
@@ -447,15 +460,13 @@ fn written(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text>
         }
         Value::Word(word) => lines(text, node.place, &word, &mut rounds),
         Value::Nothing | Value::Fields(_) => {
-            let message = "`written` takes rounds, one a line, and here is a group of fields";
-            report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(
-                "write `written: |` and the rounds on the lines below it, indented, such as `Rnd 1: 6 sc in ring (6)`",
-            ));
+            let message = format!("`{}` takes rounds, one a line, and here is a group of fields", key.text);
+            report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(below()));
         }
     }
     if rounds.is_empty() && !report.has_errors() {
-        let help = "write `written: |` and the rounds on the lines below it, indented";
-        report.add(Diagnostic::error("no-value", "`written` holds no round").at(key.place).help(help));
+        let message = format!("`{}` holds no round", key.text);
+        report.add(Diagnostic::error("no-value", message).at(key.place).help(below()));
     }
     rounds
 }
@@ -485,7 +496,10 @@ fn written_round(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec
 
 fn not_a_round(key: &Text, place: Place) -> Diagnostic {
     let message = format!("this entry of `{}` does not read as one line of text", key.text);
-    let help = "brackets and colons mean something to YAML: write `written: |` and the rounds below it, one a line";
+    let help = format!(
+        "brackets and colons mean something to YAML: write `{}: |` and the rounds below it, one a line",
+        key.text
+    );
     Diagnostic::error("wrong-kind", message).at(place).help(help)
 }
 

@@ -228,7 +228,7 @@ impl Sheet {
         let language = plan.design.language;
         let mut said = vec![format!("{}\u{a0}cm", decimal(SQUARE / 10.0, 0, language))];
         if let Some(round) = size.rounds.first() {
-            let gauge = plan.gauge(round.stitch);
+            let gauge = plan.gauge_of(round);
             let writer = Writer { words, terms: plan.design.terms };
             let count = |one: Mm| decimal(SQUARE / one.mm().max(0.1), 1, language);
             let (stitches, rounds, stitch) = (count(gauge.width), count(gauge.height), writer.short(round.stitch));

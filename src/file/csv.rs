@@ -66,7 +66,7 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
                 round.change().to_string(),
                 words_cell(&told(round)),
                 colour.map_or_else(String::new, |colour| words_cell(&colour.name)),
-                tidy(plan.gauge(round.stitch).circumference(round.after).mm(), 1).to_string(),
+                tidy(plan.gauge_of(round).circumference(round.after).mm(), 1).to_string(),
                 tidy(at.radius.mm(), 1).to_string(),
                 tidy(at.height.mm(), 1).to_string(),
                 tidy(at.hoop_strain, 4).to_string(),

@@ -198,7 +198,7 @@ fn round<'a>(plan: &'a Plan, size: &'a SizePlan, round: &Round, writer: &Writer<
         slipped: round.slipped,
         worked: round.ops.iter().map(|op| [op.consumed, op.count()]).collect(),
         colour: colour(plan, round.colour),
-        circumference_mm: mm(plan.gauge(round.stitch).circumference(round.after)),
+        circumference_mm: mm(plan.gauge_of(round).circumference(round.after)),
         radius_mm: 0.0,
         height_mm: 0.0,
         hoop_strain: 0.0,

@@ -67,7 +67,7 @@ pub(super) fn cornered(plan: &Plan, size: &SizePlan) -> Vec<Cornered> {
 
 /// By how much ξ grows in a round; a quarter of a wave where the gauge says nothing.
 fn fading(plan: &Plan, round: &Round, corners: u32) -> f64 {
-    let gauge = plan.gauge(round.stitch);
+    let gauge = plan.gauge_of(round);
     let radius = gauge.circumference(round.after).mm() / TURN;
     let bent = power(gauge.thick.mm() * gauge.thick.mm() / 12.0, 0.25);
     let waves = f64::from(corners * corners);

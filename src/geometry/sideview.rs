@@ -335,7 +335,7 @@ impl SideView {
 fn circumference(plan: &Plan, size: &SizePlan, edge: usize) -> Mm {
     let rounds = size.rounds.get(..edge).unwrap_or_default();
     let fabric = rounds.iter().rfind(|round| round.stitch.row().build != Build::Slip);
-    fabric.map_or(Mm::ZERO, |round| plan.gauge(round.stitch).circumference(round.after))
+    fabric.map_or(Mm::ZERO, |round| plan.gauge_of(round).circumference(round.after))
 }
 
 /// The edge of a hat that goes round the head: the last one that comes out nearest to the finished circumference.

@@ -39,7 +39,7 @@ fn fit(plan: &Plan, size: &SizePlan, worn: &Worn) -> Option<Diagnostic> {
     let round = size.rounds.get(worn.tightest)?;
     let (number, percent) = (round.number, tidy((worn.grip * 100.0).abs(), 0));
     let head = format!("a head of {} cm", tidy(worn.head.around().cm(), 1));
-    let around = plan.gauge(round.stitch).circumference(round.after);
+    let around = plan.gauge_of(round).circumference(round.after);
     let count = (f64::from(round.after) * (worn.grip + 1.0) * SNUG).round();
     let help = format!(
         "`ease: -5 %` holds without pressing; of written rounds, round {number} then has about {count} stitches where it \

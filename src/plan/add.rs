@@ -20,8 +20,8 @@ impl Solver<'_> {
         outline: &Outline,
         task: &Task,
         (choice, views): (&Choice, Vec<(Preference, usize, f64)>),
-    ) {
-        let gauge = self.gauge(part.stitch);
+    ) -> Option<()> {
+        let gauge = self.gauge_at(self.parts.len());
         let width = gauge.width.mm();
         let first = self.rounds.len() as u32 + 1;
         let colours = self.colours(part, choice.counts.len() as u32);
@@ -32,11 +32,26 @@ impl Solver<'_> {
             flat: self.design.kind.row().flat,
             chain_counts: matches!(begin, Begin::Chain { counts: true, .. }),
         };
+        let mut worked = 0;
         for (index, (count, colour)) in choice.counts.iter().copied().zip(colours).enumerate() {
             let before = self.standing.map_or(0, |standing| standing.count);
             let target = f64::from(count) - task.distance(index, count);
             // One round under one loop folds the fabric; more would make ridges.
             let loops = if index == 0 { part.loops } else { Loops::default() };
+            // A round that changes the count is plain, whatever the pattern: shaping falls between its rounds.
+            if before > 0 && before == count && self.texture(self.parts.len()).is_some() {
+                let round = self.textured(worked)?;
+                let part = self.parts.len();
+                self.standing = Some(Standing {
+                    count,
+                    wished: target * width,
+                    width,
+                    repeat: self.standing.map_or(0, |standing| standing.repeat),
+                });
+                self.rounds.push(Round { part, colour, target: Some(Mm::new(target * width)), ..round });
+                worked += 1;
+                continue;
+            }
             let ops: Vec<Op> = match before {
                 0 if self.design.work == Work::Spiral => rise(part.stitch, count),
                 0 => (0..count).map(|_| Op::into_ring(part.stitch)).collect(),
@@ -71,6 +86,7 @@ impl Solver<'_> {
         let plan = self.figures(part, profile, outline, task, (choice, views));
         self.lacks += plan.wanted_length.map_or(0.0, |wanted| (wanted - plan.length).mm());
         self.parts.push(PartPlan { first, last: self.rounds.len() as u32, ..plan });
+        Some(())
     }
 
     fn figures(
@@ -81,7 +97,7 @@ impl Solver<'_> {
         task: &Task,
         (choice, views): (&Choice, Vec<(Preference, usize, f64)>),
     ) -> PartPlan {
-        let gauge = self.gauge(part.stitch);
+        let gauge = self.gauge_at(self.parts.len());
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
         let rounds = choice.counts.len() as u32;
         let (end, last) = (task.bands.last().map_or(0.0, |band| band.0), choice.counts.last().copied().unwrap_or(0));
@@ -125,7 +141,7 @@ impl Solver<'_> {
             growth_needed: growth.0,
             growth_used: growth.1,
             worst: Mm::new(worst * width),
-            multiple: profile.multiple.as_ref().map(|multiple| multiple.value),
+            multiple: self.worked_over(profile),
             reasons: solved.reasons(),
         }
     }

@@ -13,7 +13,7 @@ impl Solver<'_> {
     pub(super) fn fit(&mut self) {
         let design = self.design;
         let Some(written) = design.parts.iter().find(|part| matches!(part.body, Body::Written(_))) else { return };
-        let around = |round: &crate::craft::Round| self.gauge(round.stitch).circumference(round.after);
+        let around = |round: &crate::craft::Round| self.gauge_of(round).circumference(round.after);
         let widest = self.rounds.iter().map(around).fold(Mm::ZERO, Mm::max);
         let wanted = self.size.around;
         if !design.kind.row().worn || widest >= wanted * ENOUGH {

@@ -26,9 +26,11 @@ mod solve;
 mod spread;
 mod stacking;
 mod strays;
+mod texture;
 mod yarn;
 
 pub use audit::audit;
+pub use gauges::Scale;
 pub use measures::{OVER_EARS, TO_BROW};
 pub use solve::solve;
 pub use spread::spread;
@@ -45,6 +47,8 @@ pub struct Plan {
     pub design: Design,
     /// One gauge for each stitch the plan uses.
     pub gauges: Vec<(Stitch, Gauge)>,
+    /// For every part that has a pattern or a swatch of its own, how its stitches differ from their swatches.
+    pub scales: Vec<Option<Scale>>,
     /// The sizes, in the order of the design.
     pub sizes: Vec<SizePlan>,
 }
@@ -139,11 +143,18 @@ impl Plan {
 
     /// The gauge of a stitch; every stitch of the plan has one.
     pub fn gauge(&self, stitch: Stitch) -> Gauge {
-        let known = self.gauges.iter().find(|(of, _)| *of == stitch).or(self.gauges.first());
-        known.map_or(
-            Gauge { width: Mm::new(5.0), height: Mm::new(5.0), thick: Mm::new(2.5), grams: None, assumed: true },
-            |(_, gauge)| *gauge,
-        )
+        gauges::of(&self.gauges, stitch)
+    }
+
+    /// The gauge of a stitch in the part of this index.
+    pub fn gauge_in(&self, part: usize, stitch: Stitch) -> Gauge {
+        let gauge = self.gauge(stitch);
+        self.scales.get(part).copied().flatten().map_or(gauge, |scale| scale.applied(gauge))
+    }
+
+    /// The gauge of a round: of its stitch, or of all its stitches where its part has a pattern or a swatch of its own.
+    pub fn gauge_of(&self, round: &Round) -> Gauge {
+        gauges::of_round(&self.gauges, self.scales.get(round.part).copied().flatten(), round)
     }
 
     /// The rounds of every size with its name.

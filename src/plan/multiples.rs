@@ -59,29 +59,39 @@ impl Solver<'_> {
         let mut width = None;
         for (index, part) in design.parts.iter().enumerate().skip(self.parts.len()) {
             let Body::Profile(profile) = &part.body else { break };
-            let own = self.gauge(part.stitch).width.mm();
+            let own = self.gauge_at(index).width.mm();
             let same = |width: f64| (width - own).abs() <= SAME_WIDTH * own;
             let goes_on = width.is_none_or(|width| same(width) && profile.shape.form().even);
             if index > self.parts.len() && !goes_on {
                 break;
             }
             width = Some(own);
-            let Some(multiple) = &profile.multiple else { continue };
-            let asker = Asker { part: part.name.value.clone(), multiple: multiple.value, place: multiple.place };
-            let Some(both) = asked.multiple.both(asker.multiple) else {
-                let message = format!(
-                    "no count of stitches is {} and a multiple of {} for the {}",
-                    asked.told(""),
-                    asker.multiple,
-                    asker.part
-                );
-                let help = "give both parts multiples that some count fits, or shape a part between them";
-                return self.refuse("multiple", asker.place, message, help);
-            };
-            asked.multiple = both;
-            asked.by.push(asker);
+            let own = profile.multiple.as_ref().map(|multiple| (multiple.value, multiple.place));
+            let texture = self.texture(index).map(|texture| (texture.multiple, texture.place));
+            for (multiple, place) in own.into_iter().chain(texture).filter(|(multiple, _)| !multiple.is_any()) {
+                let asker = Asker { part: part.name.value.clone(), multiple, place };
+                let Some(both) = asked.multiple.both(asker.multiple) else {
+                    let message = format!(
+                        "no count of stitches is {} and a multiple of {} for the {}",
+                        asked.told(""),
+                        asker.multiple,
+                        asker.part
+                    );
+                    let help = "give both parts multiples that some count fits, or shape a part between them";
+                    return self.refuse("multiple", asker.place, message, help);
+                };
+                asked.multiple = both;
+                asked.by.push(asker);
+            }
         }
         Some(asked)
+    }
+
+    /// The multiple that the part which is being added is worked over by itself.
+    pub(super) fn worked_over(&self, profile: &Profile) -> Option<Multiple> {
+        let own = profile.multiple.as_ref().map_or(Multiple::ANY, |multiple| multiple.value);
+        let texture = self.texture(self.parts.len()).map_or(Multiple::ANY, |texture| texture.multiple);
+        own.both(texture).filter(|multiple| !multiple.is_any())
     }
 
     /// By how much a multiple may move the edge of a part, in stitches: what the design allows, and where that isn't said
@@ -123,7 +133,7 @@ impl Solver<'_> {
             if off > 0.0 { "more" } else { "less" },
             tidy(allowed / wanted * 100.0, 1),
         );
-        let nearest = self.nearest(part, (band.0, wanted), all.unwrap_or(asked.multiple));
+        let nearest = self.nearest((band.0, wanted), all.unwrap_or(asked.multiple));
         // Rounded up, so that what is written is enough.
         let enough = (share * 200.0 + EPSILON).ceil() / 2.0;
         let wider = match enough <= WIDEST * 100.0 {
@@ -134,8 +144,8 @@ impl Solver<'_> {
     }
 
     /// The measures nearest to what is wanted that counts of a multiple have.
-    fn nearest(&self, part: &Part, (band, wanted): (f64, f64), multiple: Multiple) -> String {
-        let width = self.gauge(part.stitch).width.mm();
+    fn nearest(&self, (band, wanted): (f64, f64), multiple: Multiple) -> String {
+        let width = self.gauge_at(self.parts.len()).width.mm();
         let (below, above) = multiple.around(wanted, FEWEST);
         let counts: Vec<u32> = below.into_iter().chain([above]).collect();
         let around = self.size.around.mm();

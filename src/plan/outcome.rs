@@ -25,7 +25,7 @@ impl Solver<'_> {
     /// part ends or is widest, at the one of these nearest to the wish, the last of those equally near; without a wish
     /// the widest round counts.
     pub(super) fn comes_out(&self) -> Mm {
-        let around = |round: &Round| self.gauge(round.stitch).circumference(round.after);
+        let around = |round: &Round| self.gauge_of(round).circumference(round.after);
         // An edge of slip stitches is drawn in by hand and measures nothing.
         let fabric = |round: &&Round| round.stitch.row().build != Build::Slip;
         let widest = |part: usize| {
@@ -104,7 +104,7 @@ impl Solver<'_> {
         // Rounded up, so that what is written is enough.
         let enough = ((off / wanted).abs() * 200.0 + EPSILON).ceil() / 2.0;
         let allowed = format!("`tolerance: {} %` says that this will do", tidy(enough, 1));
-        let gauge = self.rounds.last().map(|round| self.gauge(round.stitch));
+        let gauge = self.rounds.last().map(|round| self.gauge_of(round));
         let stitches = gauge.map_or(0.0, |gauge| (off / gauge.width).abs().round());
         let written = self.design.parts.iter().any(|part| matches!(part.body, Body::Written(_)));
         match () {
@@ -170,7 +170,7 @@ mod tests {
     fn what_comes_out_is_what_the_counts_make() {
         let (plan, _) = cap("M: {head: 53}", "5 %");
         let last = plan.sizes[0].rounds.last().unwrap();
-        assert_eq!(plan.sizes[0].finished, plan.gauge(last.stitch).circumference(last.after));
+        assert_eq!(plan.sizes[0].finished, plan.gauge_of(last).circumference(last.after));
         assert_eq!(plan.sizes[0].wanted, Mm::from_cm(53.0));
     }
 

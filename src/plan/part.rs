@@ -152,7 +152,7 @@ fn half(task: &Task) -> Task {
 impl Solver<'_> {
     /// What a part asks of the rounds of this size, in every way it can be worked; complains where there is none.
     pub(super) fn wish<'p>(&mut self, part: &'p Part, profile: &'p Profile) -> Option<Wish<'p>> {
-        let gauge = self.gauge(part.stitch);
+        let gauge = self.gauge_at(self.parts.len());
         let place = profile.place.or(part.name.place);
         self.lengths(part, &profile.shape, place)?;
         let entrance = self.entrance(part, profile, place)?;
@@ -171,7 +171,7 @@ impl Solver<'_> {
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
         let asked = self.asked()?;
-        let task = self.task(part, profile, &outline, (&entrance, asked.multiple), rounds);
+        let task = self.task(profile, &outline, (&entrance, asked.multiple), rounds);
         // Before choosing: the search would take long over counts that nobody works.
         let widest = task.bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
         if widest > f64::from(limits::STITCHES) {
@@ -183,7 +183,7 @@ impl Solver<'_> {
         let others =
             outline.other_rounds(height).filter(|other| !self.design.kind.row().flat && *other > profile.settle);
         let other = |other: u32| {
-            let task = self.task(part, profile, &outline, (&entrance, asked.multiple), other);
+            let task = self.task(profile, &outline, (&entrance, asked.multiple), other);
             Offer { extra: task.lambda() * outline.misfit(f64::from(other), height), task }
         };
         let mut tasks = vec![Offer { task, extra: 0.0 }];
@@ -205,7 +205,7 @@ impl Solver<'_> {
             part: &wish.part.name.value,
             size: &self.size.name,
             first: self.rounds.len() as u32 + 1,
-            width: self.gauge(wish.part.stitch).width.mm(),
+            width: self.gauge_at(self.parts.len()).width.mm(),
             units: self.design.units,
             place: wish.place,
         };
@@ -221,8 +221,7 @@ impl Solver<'_> {
         self.take_room(choice.counts.iter().map(|count| u64::from(*count)).sum(), wish.part)?;
         self.steepness(wish.part, &wish.outline, wish.factor, wish.place);
         let views = wish.views(picked, &others);
-        self.add(wish.part, wish.profile, &wish.outline, &offer.task, (&choice, views));
-        Some(())
+        self.add(wish.part, wish.profile, &wish.outline, &offer.task, (&choice, views))
     }
 
     /// Refuses lengths that can't be worked.
@@ -285,7 +284,7 @@ impl Solver<'_> {
                 if profile.shape.form().even {
                     // A tube has as many stitches as are said, or one for every chain.
                     let count = stitches.unwrap_or(chains);
-                    let wished = f64::from(count) * self.gauge(part.stitch).width.mm();
+                    let wished = f64::from(count) * self.gauge_at(self.parts.len()).width.mm();
                     return Some(Entrance { real, wished, said: Some(count) });
                 }
                 Some(Entrance { real, wished: real, said: stitches })
@@ -305,7 +304,7 @@ impl Solver<'_> {
 
     /// How many rounds the part takes.
     fn count_rounds(&mut self, part: &Part, profile: &Profile, outline: &Outline, place: Option<Place>) -> Option<u32> {
-        let height = self.gauge(part.stitch).height.mm();
+        let height = self.gauge_at(self.parts.len()).height.mm();
         let own = outline.rounds(height);
         // A side makes up for what the crown's whole rounds lose or gain, so that the depth of a hat misses by half a round.
         let made_up = self.made_up(profile);
@@ -367,13 +366,12 @@ impl Solver<'_> {
     /// What the counts of the part have to satisfy, in stitches of its own gauge.
     fn task(
         &self,
-        part: &Part,
         profile: &Profile,
         outline: &Outline,
         (entrance, multiple): (&Entrance, Multiple),
         rounds: u32,
     ) -> Task {
-        let gauge = self.gauge(part.stitch);
+        let gauge = self.gauge_at(self.parts.len());
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
         let bands: Vec<(f64, f64)> =
             outline.bands(rounds, profile.settle, height, entrance.said.map(|count| f64::from(count) * width));

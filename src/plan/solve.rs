@@ -6,11 +6,12 @@ use rayon::prelude::*;
 
 use super::choose::{Offer, Picked, choose_all};
 use super::finish::step_down;
-use super::gauges::gauges;
+use super::gauges::{self, Scale, scales};
 use super::part::Wish;
 use super::phase::Memory;
 use super::recount::recount;
 use super::strays::{self, Stray};
+use super::texture::{Texture, textures};
 use super::yarn::yarn;
 use super::{PartPlan, Plan, SizePlan, outcome};
 use crate::craft::{Begin, Foundation, Op, Round, Stitch};
@@ -24,7 +25,9 @@ use crate::units::{Gauge, Mm};
 /// Nothing where a wish can't be met; the report then says which, with the arithmetic and the nearest thing that can
 /// be done. Warnings go into the report, those about one size into that size too.
 pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
-    let gauges = gauges(design, report)?;
+    let textures = textures(design, report)?;
+    let gauges = gauges::gauges(design, &textures, report)?;
+    let scales = scales(design, &gauges, &textures);
     if design.sizes.is_empty() || design.parts.is_empty() {
         let help = "a design needs at least one size and one part";
         report.add(Diagnostic::error("empty-design", "there is nothing to work").help(help).at(design.title.place));
@@ -32,8 +35,12 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
     }
     // A size that is refused takes the room of its parts with it: the design is refused anyway.
     let room = Cell::new(limits::OPERATIONS);
-    let mut solvers: Vec<Solver<'_>> =
-        design.sizes.iter().enumerate().map(|size| Solver::new(design, &gauges, &room, size)).collect();
+    let mut solvers: Vec<Solver<'_>> = design
+        .sizes
+        .iter()
+        .enumerate()
+        .map(|size| Solver::new(design, (&gauges, &textures, &scales), &room, size))
+        .collect();
     for (index, part) in design.parts.iter().enumerate() {
         match &part.body {
             Body::Profile(profile) => together(&mut solvers, part, profile),
@@ -55,7 +62,7 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
     outcome::alike(design, &mut sizes, report);
     super::measures::depths(design, &mut sizes, report);
     strays::tell(design, &strays, &mut sizes, report);
-    Some(Plan { design: design.clone(), gauges, sizes })
+    Some(Plan { design: design.clone(), gauges, scales, sizes })
 }
 
 /// Solves one part for all sizes at once, so that they are shaped alike. Sizes that can't be worked are left out, and
@@ -121,6 +128,8 @@ pub(super) struct Standing {
 pub(super) struct Solver<'a> {
     pub(super) design: &'a Design,
     pub(super) gauges: &'a [(Stitch, Gauge)],
+    pub(super) textures: &'a [Option<Texture>],
+    pub(super) scales: &'a [Option<Scale>],
     pub(super) index: usize,
     pub(super) size: &'a Size,
     /// What is to be said of it.
@@ -145,13 +154,15 @@ pub(super) struct Solver<'a> {
 impl<'a> Solver<'a> {
     fn new(
         design: &'a Design,
-        gauges: &'a [(Stitch, Gauge)],
+        (gauges, textures, scales): (&'a [(Stitch, Gauge)], &'a [Option<Texture>], &'a [Option<Scale>]),
         room: &'a Cell<u64>,
         (index, size): (usize, &'a Size),
     ) -> Self {
         Self {
             design,
             gauges,
+            textures,
+            scales,
             index,
             size,
             report: Report::new(),
@@ -219,11 +230,12 @@ impl<'a> Solver<'a> {
     }
 
     pub(super) fn gauge(&self, stitch: Stitch) -> Gauge {
-        let own = self.gauges.iter().find(|(of, _)| *of == stitch).or(self.gauges.first());
-        own.map_or(
-            Gauge { width: Mm::new(5.0), height: Mm::new(5.0), thick: Mm::new(2.5), grams: None, assumed: true },
-            |(_, gauge)| *gauge,
-        )
+        gauges::of(self.gauges, stitch)
+    }
+
+    /// The gauge of a round, by all its stitches where its part has a pattern or a swatch of its own.
+    pub(super) fn gauge_of(&self, round: &Round) -> Gauge {
+        gauges::of_round(self.gauges, self.scales.get(round.part).copied().flatten(), round)
     }
 
     pub(super) fn refuse<T>(

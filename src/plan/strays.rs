@@ -119,7 +119,7 @@ mod tests {
     fn off(plan: &Plan) -> f64 {
         let crown = plan.sizes.iter().flat_map(|size| size.rounds.iter().take(size.parts[0].last as usize));
         let off = crown.map(|round| {
-            let gauge = plan.gauge(round.stitch);
+            let gauge = plan.gauge_of(round);
             let wanted = round.target.unwrap_or_default();
             let off = (gauge.circumference(round.after) - wanted).abs();
             (off / wanted).min(off / gauge.width * 0.02)

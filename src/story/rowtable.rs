@@ -186,7 +186,7 @@ fn flat_or_upright(shape: &SideShape, part: &crate::plan::PartPlan) -> Grows {
 fn grown(plan: &Plan, round: &Round, shape: &RoundShape, grows: Grows) -> Mm {
     let fabric = round.stitch.row().build != Build::Slip;
     match grows {
-        Grows::Across if fabric => plan.gauge(round.stitch).circumference(round.after) / core::f64::consts::PI,
+        Grows::Across if fabric => plan.gauge_of(round).circumference(round.after) / core::f64::consts::PI,
         Grows::Across => shape.radius * 2.0,
         Grows::Down => shape.height,
     }

@@ -40,7 +40,16 @@ pub fn size(name: &str, around: f64) -> Size {
 
 /// A part to be solved, going on from the part before.
 pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
-    let profile = Profile { start: Start::Before, shape, settle: 0, most: 2, multiple: None, place: None };
+    let profile = Profile {
+        start: Start::Before,
+        shape,
+        settle: 0,
+        most: 2,
+        multiple: None,
+        pattern: Vec::new(),
+        swatch: None,
+        place: None,
+    };
     let body = Body::Profile(profile);
     Part { name: said(name.to_owned()), stitch, loops: Loops::Both, stripes: Vec::new(), body }
 }

@@ -126,6 +126,7 @@ pub fn several(kind: Kind, sizes: &[(&str, Option<f64>, Foundation, Vec<Piece>)]
     Plan {
         design: design(kind, &pieces, heads.collect()),
         gauges: gauges(),
+        scales: Vec::new(),
         sizes: sizes.iter().map(|(name, head, foundation, pieces)| size(name, *head, *foundation, pieces)).collect(),
     }
 }

@@ -22,7 +22,7 @@ pub(super) fn stripes(plan: &Plan, size: &SizePlan) -> Vec<Stripe> {
     let alike = size.rounds.chunk_by(|one, next| one.colour == next.colour);
     let stripe = |rounds: &[crate::craft::Round]| {
         let (first, last) = rounds.first().zip(rounds.last())?;
-        let depth = rounds.iter().map(|round| plan.gauge(round.stitch).height.mm()).sum();
+        let depth = rounds.iter().map(|round| plan.gauge_of(round).height.mm()).sum();
         Some(Stripe { colour: first.colour, rounds: (first.number, last.number), depth: Mm::new(depth) })
     };
     alike.filter_map(stripe).collect()

@@ -132,7 +132,7 @@ impl Step {
         let cut = cut(size, rounds);
         let body = predict(plan, &cut);
         let done = rounds as usize >= size.rounds.len();
-        let width = cut.rounds.last().map_or(0.0, |round| plan.gauge(round.stitch).width.mm());
+        let width = cut.rounds.last().map_or(0.0, |round| plan.gauge_of(round).width.mm());
         let space = if done || stays(&cut, &body, whole, width) {
             finished.after(rounds as usize)
         } else {
@@ -196,7 +196,7 @@ pub(in crate::drawing) fn edge(rounds: &[Round]) -> Option<&Round> {
 
 /// How wide a round is across, by its count.
 pub(in crate::drawing) fn across(plan: &Plan, round: &Round) -> Mm {
-    plan.gauge(round.stitch).circumference(round.after) / PI
+    plan.gauge_of(round).circumference(round.after) / PI
 }
 
 /// What is said of a step, line by line.
@@ -215,7 +215,7 @@ fn said(plan: &Plan, size: &SizePlan, step: &Step, words: &Words) -> Vec<String>
     // Of what is worn, along the fabric, as a tape is laid; of the rest, how high it stands.
     said.push(if plan.design.kind.row().worn {
         let deep =
-            cut.rounds.iter().filter(|round| is_fabric(round)).map(|round| plan.gauge(round.stitch).height.mm()).sum();
+            cut.rounds.iter().filter(|round| is_fabric(round)).map(|round| plan.gauge_of(round).height.mm()).sum();
         say("steps-deep", Mm::new(deep))
     } else {
         let heights = || body.rounds.iter().map(|round| round.height.mm());

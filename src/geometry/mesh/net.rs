@@ -148,7 +148,8 @@ impl Net {
             let made: Vec<Stitch> =
                 done.made.runs().flat_map(|(stitch, count)| std::iter::repeat_n(stitch, count as usize)).collect();
             let counted = |stitch: &Stitch| stitch.row().counts > 0;
-            let total: f64 = made.iter().filter(|s| counted(s)).map(|s| measure(plan.gauge(*s).width)).sum();
+            let total: f64 =
+                made.iter().filter(|s| counted(s)).map(|s| measure(plan.gauge_in(round.part, *s).width)).sum();
             let (mut nth, mut along) = (0, -total / 2.0);
             for stitch in made {
                 if !counted(&stitch) {
@@ -157,7 +158,8 @@ impl Net {
                     }
                     continue;
                 }
-                let (width, height) = (measure(plan.gauge(stitch).width), measure(plan.gauge(stitch).height));
+                let gauge = plan.gauge_in(round.part, stitch);
+                let (width, height) = (measure(gauge.width), measure(gauge.height));
                 let stands = done.into != Spot::Air && !(stitch.row().build == Build::Chain && made_of_more(done));
                 let ring = (index == 0).then(|| self.ring.start + (self.heads.len() - from) % self.ring.len());
                 let feet = match ring {

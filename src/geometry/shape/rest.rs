@@ -177,11 +177,11 @@ fn rising(plan: &Plan, size: &SizePlan, round: &Round) -> Option<bool> {
 /// Adds up the stitches of a round. Chains between stitches widen it and don't lower it; a round of chains alone has
 /// the height of a chain. The smallest round counts as one stitch.
 fn at_rest(plan: &Plan, round: &Round) -> RestRound {
-    let main = plan.gauge(round.stitch);
+    let main = plan.gauge_of(round);
     let (mut around, mut count, mut tall, mut heights, mut thick) = (0.0, 0.0, 0.0, 0.0, 0.0);
     for (stitch, made) in round.ops.iter().flat_map(|op| op.made.runs()) {
         let made = f64::from(made) * f64::from(stitch.row().counts);
-        let gauge = plan.gauge(stitch);
+        let gauge = plan.gauge_in(round.part, stitch);
         around += made * sane(gauge.width);
         count += made;
         if stitch.row().build != Build::Chain {

@@ -112,6 +112,17 @@ pub fn rounds(
     (counter.complete && !counter.report.has_errors()).then(|| counter.kept.unwrap_or(counter.done))
 }
 
+/// Counts rounds that are worked onto one which is known stitch by stitch, its spaces and kinds too.
+pub(super) fn onto(written: &[WrittenRound], below: &Round, rules: &Rules, report: &mut Report) -> Option<Vec<Round>> {
+    let mut counter = Counter::new(rules, report, (below.after, below.number + 1));
+    counter.standing.spaces = Some(Spaces::of(&below.ops));
+    counter.standing.kinds = Some(spaces::kinds(&below.ops));
+    for round in written {
+        counter.add(round);
+    }
+    (counter.complete && !counter.report.has_errors()).then_some(counter.done.rounds)
+}
+
 /// What stands when a round begins.
 #[derive(Clone, Debug)]
 pub(super) struct Standing {

@@ -113,7 +113,7 @@ impl Builder {
         };
         let gauge =
             Gauge { width: Mm::new(5.6), height: Mm::new(5.1), thick: Mm::new(3.0), grams: None, assumed: false };
-        Plan { design, gauges: vec![(Stitch::SC, gauge)], sizes: vec![size] }
+        Plan { design, gauges: vec![(Stitch::SC, gauge)], scales: Vec::new(), sizes: vec![size] }
     }
 }
 
