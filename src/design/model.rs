@@ -222,7 +222,7 @@ pub struct Stripe {
 #[derive(Clone, Debug, PartialEq)]
 pub enum Body {
     /// To be solved.
-    Profile(Profile),
+    Profile(Box<Profile>),
     /// Written rounds, to be recounted.
     Written(Vec<Said<String>>),
 }

@@ -52,7 +52,7 @@ impl Reader<'_, '_> {
         let loops = choose("loop", raw.loops.as_ref(), LOOPS, self.report).unwrap_or_default();
         let body = match &raw.written {
             Some(rounds) => self.written(rounds),
-            None => Body::Profile(self.profile(stitch, first)?),
+            None => Body::Profile(Box::new(self.profile(stitch, first)?)),
         };
         Some(Part { name, stitch, loops, stripes, body })
     }

@@ -121,7 +121,8 @@ fn hook(design: &Design, place: Option<Place>, report: &mut Report) {
 
 /// A brim narrower than health agencies ask for shade, in sizes whose age is known or whose head is grown.
 fn brim(part: &Part, sizes: &[Size], report: &mut Report) {
-    let Body::Profile(Profile { shape, place, .. }) = &part.body else { return };
+    let Body::Profile(profile) = &part.body else { return };
+    let Profile { shape, place, .. } = &**profile;
     let measures = shape.measures();
     let (true, Some(width), Some(angle)) = (shape.form().brim, &measures.length, &measures.flare) else { return };
     let mut narrow: Vec<(&str, Mm)> = Vec::new();

@@ -98,7 +98,7 @@ impl Scale {
 pub(super) fn scales(design: &Design, gauges: &[(Stitch, Gauge)], textures: &[Option<Texture>]) -> Vec<Option<Scale>> {
     let one = |(at, part): (usize, &Part)| {
         let own = match &part.body {
-            Body::Profile(profile) => profile.swatch.map(|swatch| swatch.gauge),
+            Body::Profile(profile) => profile.swatch.as_ref().map(|swatch| swatch.gauge),
             Body::Written(_) => None,
         };
         let texture = textures.get(at).and_then(Option::as_ref);

@@ -185,7 +185,7 @@ impl Solver<'_> {
             Entry::First { .. } => None,
             Entry::After { count, .. } => Some(count),
         };
-        let even = |part: &Part| matches!(&part.body, Body::Profile(Profile { shape, .. }) if shape.form().even);
+        let even = |part: &Part| matches!(&part.body, Body::Profile(profile) if profile.shape.form().even);
         let (message, help) = match standing.filter(|_| even(part)) {
             Some(count) => {
                 let (below, above) = asked.multiple.around(f64::from(count), FEWEST);

@@ -28,6 +28,7 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
     let textures = textures(design, report)?;
     let gauges = gauges::gauges(design, &textures, report)?;
     let scales = scales(design, &gauges, &textures);
+    let fabric = Fabric { gauges, textures, scales };
     if design.sizes.is_empty() || design.parts.is_empty() {
         let help = "a design needs at least one size and one part";
         report.add(Diagnostic::error("empty-design", "there is nothing to work").help(help).at(design.title.place));
@@ -35,12 +36,8 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
     }
     // A size that is refused takes the room of its parts with it: the design is refused anyway.
     let room = Cell::new(limits::OPERATIONS);
-    let mut solvers: Vec<Solver<'_>> = design
-        .sizes
-        .iter()
-        .enumerate()
-        .map(|size| Solver::new(design, (&gauges, &textures, &scales), &room, size))
-        .collect();
+    let mut solvers: Vec<Solver<'_>> =
+        design.sizes.iter().enumerate().map(|size| Solver::new(design, &fabric, &room, size)).collect();
     for (index, part) in design.parts.iter().enumerate() {
         match &part.body {
             Body::Profile(profile) => together(&mut solvers, part, profile),
@@ -62,6 +59,7 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
     outcome::alike(design, &mut sizes, report);
     super::measures::depths(design, &mut sizes, report);
     strays::tell(design, &strays, &mut sizes, report);
+    let Fabric { gauges, scales, .. } = fabric;
     Some(Plan { design: design.clone(), gauges, scales, sizes })
 }
 
@@ -124,6 +122,13 @@ pub(super) struct Standing {
     pub(super) repeat: i64,
 }
 
+/// What is known of the stitches of all parts.
+struct Fabric {
+    gauges: Vec<(Stitch, Gauge)>,
+    textures: Vec<Option<Texture>>,
+    scales: Vec<Option<Scale>>,
+}
+
 /// One size being solved.
 pub(super) struct Solver<'a> {
     pub(super) design: &'a Design,
@@ -152,17 +157,12 @@ pub(super) struct Solver<'a> {
 }
 
 impl<'a> Solver<'a> {
-    fn new(
-        design: &'a Design,
-        (gauges, textures, scales): (&'a [(Stitch, Gauge)], &'a [Option<Texture>], &'a [Option<Scale>]),
-        room: &'a Cell<u64>,
-        (index, size): (usize, &'a Size),
-    ) -> Self {
+    fn new(design: &'a Design, fabric: &'a Fabric, room: &'a Cell<u64>, (index, size): (usize, &'a Size)) -> Self {
         Self {
             design,
-            gauges,
-            textures,
-            scales,
+            gauges: &fabric.gauges,
+            textures: &fabric.textures,
+            scales: &fabric.scales,
             index,
             size,
             report: Report::new(),

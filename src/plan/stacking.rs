@@ -62,11 +62,14 @@ impl Polygon {
 }
 
 /// Share of the shaping of `above` that stands on stitches which shaping of `below` made; nothing where `above` has no
-/// shaping or `below` no plain stitch.
+/// shaping or `below` no plain stitch. What gives back in the same round what it takes, as shells do, is no shaping.
 pub fn share_stacked(below: &Round, above: &Round) -> Option<f64> {
     let mut made: Vec<bool> =
         below.ops.iter().flat_map(|op| std::iter::repeat_n(op.shapes(), op.count() as usize)).collect();
     if made.iter().all(|shaped| *shaped) {
+        return None;
+    }
+    if above.change() == 0 {
         return None;
     }
     // A round that slips to its beginning starts so many stitches further on.

@@ -7,7 +7,7 @@ use super::gauges::mean;
 use super::recount::{Rules, onto};
 use super::solve::Solver;
 use crate::craft::{Begin, Close, Multiple, Op, Round, Stitch};
-use crate::design::{Body, Design, Part, Profile, Said, Work};
+use crate::design::{Body, Design, Part, Said, Work};
 use crate::notation::tree::{Act, Item, Times};
 use crate::notation::{Source, WrittenRound, read};
 use crate::report::{Diagnostic, Place, Report, Severity};
@@ -35,8 +35,8 @@ pub(super) struct Texture {
 pub(super) fn textures(design: &Design, report: &mut Report) -> Option<Vec<Option<Texture>>> {
     let mut fine = true;
     let mut of = |part: &Part| {
-        let Body::Profile(Profile { pattern, .. }) = &part.body else { return None };
-        let lines = Some(pattern).filter(|lines| !lines.is_empty())?;
+        let Body::Profile(profile) = &part.body else { return None };
+        let lines = Some(&profile.pattern).filter(|lines| !lines.is_empty())?;
         let texture = Texture::read(design, part, lines, report);
         fine &= texture.is_some();
         texture
@@ -156,7 +156,7 @@ fn unclosed(lines: &[&WrittenRound], rules: &Rules) -> Diagnostic {
         if (FEWEST..=TRIED).any(|count| keeps(own, count, rules)) {
             continue;
         }
-        let fits = (FEWEST..=TRIED).filter(|count| before.is_empty() || keeps(before, *count, rules));
+        let mut fits = (FEWEST..=TRIED).filter(|count| before.is_empty() || keeps(before, *count, rules));
         let changed = fits.clone().find_map(|count| {
             let rounds = worked(own, count, rules, &mut Report::new())?;
             Some((count, rounds.last()?.after))
@@ -167,7 +167,7 @@ fn unclosed(lines: &[&WrittenRound], rules: &Rules) -> Diagnostic {
             return Diagnostic::error("pattern", message).at(place).help(help);
         }
         let mut own_report = Report::new();
-        let last = fits.last().unwrap_or(TRIED);
+        let last = fits.next_back().unwrap_or(TRIED);
         worked(own, last, rules, &mut own_report);
         if let Some(why) = own_report.diagnostics.into_iter().find(|one| one.severity == Severity::Error) {
             return why;
@@ -207,7 +207,7 @@ impl Solver<'_> {
     pub(super) fn gauge_at(&self, index: usize) -> Gauge {
         let part = self.design.parts.get(index);
         let own = part.and_then(|part| match &part.body {
-            Body::Profile(profile) => profile.swatch.map(|swatch| swatch.gauge),
+            Body::Profile(profile) => profile.swatch.as_ref().map(|swatch| swatch.gauge),
             Body::Written(_) => None,
         });
         let stitch = part.map_or(Stitch::SC, |part| part.stitch);

@@ -50,7 +50,7 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
         swatch: None,
         place: None,
     };
-    let body = Body::Profile(profile);
+    let body = Body::Profile(Box::new(profile));
     Part { name: said(name.to_owned()), stitch, loops: Loops::Both, stripes: Vec::new(), body }
 }
 

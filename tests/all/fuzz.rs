@@ -289,6 +289,9 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
             ", most: triple",
             ", multiple: 4",
             ", multiple: 6 + 2",
+            ", pattern: [\"FPdc in next, BPdc in next\"]",
+            ", pattern: [\"5 dc in next st, sk 2, sc in next, sk 2\", \"BLO sc in each st around\"]",
+            ", swatch: {stitches: 12, rounds: 7, width: 10, height: 10}",
         ]);
         let stripes = match chance.below(3) {
             0 if text.contains("\nyarn: ") => {

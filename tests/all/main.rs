@@ -83,6 +83,7 @@ mod symbols;
 mod sizes_of_work;
 
 mod texts;
+mod textures;
 mod together;
 
 mod trust;

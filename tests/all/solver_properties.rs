@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 use roundelay::craft::{Loops, Multiple, Op, Round, Spot, Stitch};
 use roundelay::design::{
-    Ball, Body, Colour, Design, Finish, Part, Preference, Profile, Shape, Shaping, Start, Stripe, Tolerance, Work,
+    Ball, Body, Colour, Design, Finish, Part, Preference, Shape, Shaping, Start, Stripe, Tolerance, Work,
 };
 use roundelay::plan::{Plan, SizePlan, audit, solve};
 use roundelay::report::Report;
@@ -155,7 +155,9 @@ fn check(design: &Design, plan: &Plan) -> Result<(), TestCaseError> {
             let half = (repeat(size, edge).max(f64::from(step(design))) / 2.0).max(0.5);
             let off = (part.reached - part.target).abs() / width;
             prop_assert!(off <= half + 1e-6, "{} is {off} off, half a repeat is {half}", part.name);
-            if let Body::Profile(Profile { multiple: Some(multiple), .. }) = &asked.body {
+            if let Body::Profile(profile) = &asked.body
+                && let Some(multiple) = &profile.multiple
+            {
                 let count = size.rounds[edge as usize - 1].after;
                 prop_assert!(multiple.value.holds(count), "{count} is no multiple of {}", multiple.value);
             }
