@@ -373,11 +373,17 @@ fn bracket_loops(input: &mut Input<'_>) -> Res<Clause> {
         .parse_next(input)
 }
 
-/// `for 3 rounds`, `repeat this rnd twice more`.
+/// `for 3 rounds`, `repeat this rnd twice more`, `work 3 rnds` before `even`.
 fn for_rounds(input: &mut Input<'_>) -> Res<Clause> {
     let this = (word(AGAIN), word(&["this"]), round_word, word_more);
     if let Some((.., (number, _))) = opt(this).parse_next(input)? {
         return Ok(Clause::Rounds(number.saturating_add(1)));
+    }
+    // `work 3 rnds even`, `3 rounds of sc`.
+    let how = alt((word(&["even", "straight", "evenly"]), (word(&["of", "in"]), stitch).void()));
+    let many = (opt(word(&["work", "working", "crochet", "do"])), number, round_word, peek(how));
+    if let Some((_, number, ..)) = opt(many).parse_next(input)? {
+        return Ok(Clause::Rounds(number));
     }
     let lead = (word(&["for"]), opt(word(&["another", "the", "next"])));
     (lead, number, opt(word(&["more"])), round_word).map(|(_, number, ..)| Clause::Rounds(number)).parse_next(input)
