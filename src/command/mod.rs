@@ -3,6 +3,7 @@
 mod check;
 mod draw;
 mod explain;
+mod help;
 mod input;
 mod new;
 mod output;
@@ -23,7 +24,7 @@ use roundelay::report::clean;
 
 /// Designs crochet worked in the round: solves the rounds, predicts the shape, draws and lays out the pattern.
 #[derive(Debug, Parser)]
-#[command(name = "roundelay", version, max_term_width = 100)]
+#[command(name = "roundelay", version, max_term_width = 100, disable_help_subcommand = true)]
 struct Cli {
     #[command(subcommand)]
     job: Job,
@@ -58,6 +59,18 @@ enum Job {
     Explain {
         /// Code, as a complaint shows it in brackets [default: all of them]
         code: Option<String>,
+    },
+    /// Tell what a command takes, or what may stand in a design file: `help design`, `help design yarn`
+    Help {
+        /// A command; or `design`, and behind it a section or a field
+        #[arg(num_args = 0..=2)]
+        topics: Vec<String>,
+    },
+    /// Print the JSON Schema of design files (draft 2020-12), by which editors complete and check them
+    Schema {
+        /// For a file that holds a swatch to go with written rounds, and perhaps no more
+        #[arg(long)]
+        beside: bool,
     },
 }
 
@@ -125,5 +138,7 @@ fn job(cli: Cli) -> Outcome {
         Job::Draw(wish) => draw::run(&wish, swatch),
         Job::Publish(wish) => publish::run(&wish, swatch),
         Job::Explain { code } => explain::run(code.as_deref()),
+        Job::Help { topics } => help::run(&topics),
+        Job::Schema { beside } => help::schema(!beside),
     }
 }

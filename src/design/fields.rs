@@ -1,5 +1,6 @@
 //! Reads a group of fields one by one and complains of what is unknown, doubled, missing or of the wrong kind.
 
+use super::rows::Group;
 use super::tree::{Node, Text, Value};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
@@ -8,8 +9,8 @@ use crate::report::{Diagnostic, Place, Report};
 pub(super) struct Fields<'a> {
     /// What the group is, in the words of a complaint: `the yarn`, `the part crown`.
     of: String,
-    /// The names it may hold, in the order in which they are listed to the maker.
-    known: Vec<&'static str>,
+    /// The rows of what it may hold.
+    group: &'static Group,
     place: Place,
     fields: Vec<(Text, Node)>,
     report: &'a mut Report,
@@ -20,15 +21,16 @@ impl<'a> Fields<'a> {
     pub(super) fn open(
         node: Node,
         of: impl Into<String>,
-        known: &[&'static str],
+        group: &'static Group,
         report: &'a mut Report,
     ) -> Option<Self> {
-        let of = of.into();
+        let (of, known) = (of.into(), group.names());
         let place = node.place;
         let what = node.what();
         let Value::Fields(written) = node.value else {
             let message = format!("{of} has to be a group of fields, and here is {what}");
-            let help = format!("write `{}: …` inside it, indented; it may hold {}", known[0], listed(known));
+            let help =
+                format!("write it so: `{}`; it may hold {}; {}", group.example, listed(&known), told(group.section));
             report.add(Diagnostic::error("wrong-kind", message).at(place).help(help));
             return None;
         };
@@ -40,7 +42,9 @@ impl<'a> Fields<'a> {
                 break;
             }
             if !known.contains(&key.text.as_str()) {
-                let complaint = unknown("unknown-field", &format!("{of} has no field"), &key, known);
+                let complaint = unknown("unknown-field", &format!("{of} has no field"), &key, &known);
+                let help = complaint.help.clone().unwrap_or_default();
+                let complaint = complaint.help(format!("{help}; {}", told(group.section)));
                 // Between braces the comma of `54,5` ends the value.
                 let comma = key.text.chars().all(|c| c.is_ascii_digit());
                 report.add(if comma { complaint.help("write a decimal point: 54.5, not 54,5") } else { complaint });
@@ -50,7 +54,7 @@ impl<'a> Fields<'a> {
                 fields.push((key, value));
             }
         }
-        Some(Self { of, known: known.to_vec(), place, fields, report })
+        Some(Self { of, group, place, fields, report })
     }
 
     /// Where the group begins.
@@ -65,7 +69,7 @@ impl<'a> Fields<'a> {
 
     /// Takes out a field with the place of its name. A field without a value is complained of.
     pub(super) fn take(&mut self, name: &str) -> Option<(Text, Node)> {
-        debug_assert!(self.known.contains(&name), "{name} is read but not known");
+        debug_assert!(self.group.names().contains(&name), "{name} is read but has no row");
         let at = self.fields.iter().position(|(key, _)| key.text == name)?;
         let (key, node) = self.fields.remove(at);
         if node.value != Value::Nothing {
@@ -84,11 +88,11 @@ impl<'a> Fields<'a> {
     }
 
     /// Takes out a field that has to be there and holds one value.
-    pub(super) fn needed(&mut self, name: &'static str, example: &str) -> Option<Text> {
+    pub(super) fn needed(&mut self, name: &'static str) -> Option<Text> {
         if self.has(name) {
             return self.text(name);
         }
-        self.missing(name, example);
+        self.missing(name);
         None
     }
 
@@ -98,10 +102,19 @@ impl<'a> Fields<'a> {
     }
 
     /// Complains that a field is missing.
-    pub(super) fn missing(&mut self, name: &str, example: &str) {
+    pub(super) fn missing(&mut self, name: &str) {
         let message = format!("{} has no `{name}`", self.of);
-        let help = format!("add it, for example `{example}`");
+        let example = self.group.row(name).map_or(name, |row| row.example);
+        let help = format!("add it, for example `{example}`; {}", told(name));
         self.report.add(Diagnostic::error("missing-field", message).at(self.place).help(help));
+    }
+}
+
+/// Where the reference tells of a section or a field.
+pub(super) fn told(topic: &str) -> String {
+    match topic {
+        "design" => "`roundelay help design` says what they mean".to_owned(),
+        topic => format!("`roundelay help design {topic}` says what it means"),
     }
 }
 

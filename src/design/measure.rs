@@ -7,7 +7,7 @@ use crate::units::{Angle, EPSILON, Mm, Units};
 
 /// A unit that may stand behind a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Unit {
+pub(super) enum Unit {
     None,
     Mm,
     Cm,
@@ -46,6 +46,40 @@ const FRACTIONS: &[(char, f64)] = &[
     ('⅓', 1.0 / 3.0),
     ('⅔', 2.0 / 3.0),
 ];
+
+/// What may stand behind a length; a bare number is in the units of the file.
+pub(super) const LENGTHS: &[Unit] = &[Unit::None, Unit::Mm, Unit::Cm, Unit::Metre, Unit::Inch, Unit::Yard];
+/// What may stand behind an angle.
+pub(super) const ANGLES: &[Unit] = &[Unit::None, Unit::Degree];
+/// What stands behind a share.
+pub(super) const SHARES: &[Unit] = &[Unit::Percent];
+/// What may stand behind a mass.
+pub(super) const MASSES: &[Unit] = &[Unit::None, Unit::Gram, Unit::Ounce];
+/// What may stand behind a length of yarn.
+pub(super) const YARNS: &[Unit] = &[Unit::None, Unit::Metre, Unit::Yard];
+
+/// The numbers with one of these units that [`split`] reads, as a regular expression (ECMA-262, as JSON Schema asks); with a
+/// sign before them where `signed`.
+pub(super) fn pattern(units: &[Unit], signed: bool) -> String {
+    let fraction: String = FRACTIONS.iter().map(|(sign, _)| *sign).collect();
+    let bar = "[0-9]{1,6}/[0-9]{1,6}";
+    let piece = format!("[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+|{bar}|[0-9]{{0,6}}[{fraction}]");
+    let sign = if signed { "(?:[-+−–]\\s*)?" } else { "\\+?" };
+    let names = SPELLINGS.iter().filter(|(unit, _)| units.contains(unit)).flat_map(|(_, names)| names.iter());
+    let names: Vec<String> = names.map(|name| any_case(name)).collect();
+    format!("^\\s*{sign}(?:{piece})(?:\\s+(?:{bar}|[{fraction}]))?\\s*(?:{})\\s*$", names.join("|"))
+}
+
+/// A word as a regular expression that reads it in capitals too, with any blanks between its words.
+pub(super) fn any_case(word: &str) -> String {
+    let letter = |letter: char| match letter {
+        'a'..='z' | 'A'..='Z' => format!("[{}{}]", letter.to_ascii_lowercase(), letter.to_ascii_uppercase()),
+        ' ' => "\\s+".to_owned(),
+        '.' | '/' | '(' | ')' | '+' | '*' | '?' | '[' | ']' | '{' | '}' | '|' | '^' | '$' => format!("\\{letter}"),
+        _ => letter.to_string(),
+    };
+    word.chars().map(letter).collect()
+}
 
 /// Splits `-3 1/2 in` into its number and its unit.
 fn split(text: &str) -> Option<(f64, Unit)> {
@@ -143,8 +177,7 @@ fn length_bare(name: &str, text: &Text, bare: Unit, report: &mut Report) -> Opti
 
 /// True where a length is written with its unit.
 pub(super) fn is_length(text: &str) -> bool {
-    let length = |unit| matches!(unit, Unit::Mm | Unit::Cm | Unit::Metre | Unit::Inch | Unit::Yard);
-    split(text).is_some_and(|(_, unit)| length(unit))
+    split(text).is_some_and(|(_, unit)| unit != Unit::None && LENGTHS.contains(&unit))
 }
 
 /// An angle in degrees; the sign ° may be left out.

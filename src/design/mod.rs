@@ -22,6 +22,7 @@ mod plausible;
 mod printed;
 mod raw;
 mod resolve;
+mod rows;
 pub mod shapes;
 mod sizes;
 mod slips;
@@ -35,6 +36,7 @@ pub(crate) use fields::{listed, nearest, shortened};
 pub use kinds::{Kind, SizeFigure};
 pub use model::*;
 pub use printed::Printed;
+pub use rows::{ReferenceMiss, reference, schema};
 pub use shapes::Shape;
 pub use starter::STARTER;
 

@@ -8,7 +8,9 @@ use crate::craft::Multiple;
 use crate::report::{Diagnostic, Report};
 
 /// Most stitches of one repeat, and most beside the repeats.
-const MOST: u32 = 500;
+pub(super) const MOST: u32 = 500;
+/// How makers state one that is more than a number.
+pub(super) const WORDINGS: &[&str] = &["# + #", "#+#", "multiple of #", "multiple of # plus #"];
 
 impl Reader<'_, '_> {
     /// The multiple that a part of this form asks for.

@@ -4,6 +4,7 @@ use super::fields::{listed, shortened, unknown};
 use super::printed::{Printed, printed};
 use super::raw::{RawPart, RawStripe};
 use super::resolve::choose;
+use super::rows::phrase;
 use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
 use super::{Body, Colour, Part, Profile, Said, Shape, Start, Stripe, Swatch, materials, measure, names};
@@ -12,10 +13,13 @@ use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Gauge, Mm};
 
-const LOOPS: &[(&str, Loops)] = &[("both", Loops::Both), ("back", Loops::Back), ("front", Loops::Front)];
+pub(super) const LOOPS: &[(&str, Loops)] = &[("both", Loops::Both), ("back", Loops::Back), ("front", Loops::Front)];
 /// Most even rounds at the end of a part.
-const MOST_SETTLED: u32 = 50;
-const MOST: &[(&str, u32)] = &[("double", 2), ("triple", 3)];
+pub(super) const MOST_SETTLED: u32 = 50;
+pub(super) const MOST: &[(&str, u32)] = &[("double", 2), ("triple", 3)];
+
+/// Ways to begin: a ring, and one of so many stitches; chains in a ring, and so many stitches into it.
+pub(super) const STARTS: &[&str] = &["ring", "ring of #", "chain ring of #", "chain ring of # with #"];
 
 /// Resolves the parts in working order.
 pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report) -> Vec<Part> {
@@ -249,19 +253,14 @@ fn stripe(raw: &RawStripe, colours: &[Colour], report: &mut Report) -> Option<St
 
 /// `ring`, `ring of 8`, `chain ring of 4`, `chain ring of 4 with 12`.
 fn start_of(text: &Text, report: &mut Report) -> Option<Start> {
-    let words: Vec<&str> = text.text.split_whitespace().collect();
-    let count = |word: &str| word.parse::<u32>().ok().filter(|count| (2..=2000).contains(count));
-    let found = match words[..] {
-        ["ring"] => Some(Start::Ring { stitches: None }),
-        ["ring", "of", stitches] => {
-            count(stitches).filter(|count| *count <= 60).map(|count| Start::Ring { stitches: Some(count) })
-        }
-        ["chain", "ring", "of", chains] => count(chains).map(|chains| Start::ChainRing { chains, stitches: None }),
-        ["chain", "ring", "of", chains, "with", stitches] => {
-            count(chains).zip(count(stitches)).map(|(chains, count)| Start::ChainRing { chains, stitches: Some(count) })
-        }
+    let said = phrase(STARTS, &text.text).filter(|(_, counts)| counts.iter().all(|count| (2..=2000).contains(count)));
+    let found = said.and_then(|(index, counts)| match (index, counts.as_slice()) {
+        (0, []) => Some(Start::Ring { stitches: None }),
+        (1, [stitches]) if *stitches <= 60 => Some(Start::Ring { stitches: Some(*stitches) }),
+        (2, [chains]) => Some(Start::ChainRing { chains: *chains, stitches: None }),
+        (3, [chains, stitches]) => Some(Start::ChainRing { chains: *chains, stitches: Some(*stitches) }),
         _ => None,
-    };
+    });
     if found.is_none() {
         let message = format!("`start` can't be `{}`", shortened(&text.text));
         let help =

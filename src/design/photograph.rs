@@ -4,6 +4,7 @@ use super::Photograph;
 use super::fields::{Fields, shortened};
 use super::model::Said;
 use super::printed::{Printed, printed};
+use super::rows::PHOTOGRAPH;
 use super::tree::{Text, Value};
 use crate::report::{Diagnostic, Report};
 
@@ -13,8 +14,6 @@ pub(super) struct RawPhotograph {
     file: Option<Text>,
     alt: Option<Text>,
 }
-
-const PHOTOGRAPH: &[&str] = &["file", "alt"];
 
 /// What one looks like.
 const EXAMPLE: &str = "write `photo: {file: hat.jpg, alt: \"A blue hat on a wooden peg\"}`: the file, and what it shows for \
@@ -29,8 +28,8 @@ pub(super) fn read(design: &mut Fields<'_>) -> Option<RawPhotograph> {
         report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(EXAMPLE));
         return None;
     }
-    let mut fields = Fields::open(node, "the photograph", PHOTOGRAPH, report)?;
-    let file = fields.needed("file", "file: hat.jpg");
+    let mut fields = Fields::open(node, "the photograph", &PHOTOGRAPH, report)?;
+    let file = fields.needed("file");
     if !fields.has("alt") {
         let message = "the photograph has no `alt`, the words that stand for it where it can't be seen";
         let place = fields.place();

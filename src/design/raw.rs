@@ -4,6 +4,7 @@ use super::fields::{Fields, doubled, word};
 use super::heads;
 use super::palettes::{self, RawPalette};
 use super::photograph::{self, RawPhotograph};
+use super::rows::{BALL, DESIGN, Group, PART, PART_SWATCH, SIZE, SWATCH, YARN};
 use super::shapes::Field;
 use super::tree::{Node, Text, Value, slice};
 use crate::report::{Diagnostic, Place, Report};
@@ -35,30 +36,6 @@ pub(super) struct RawDesign {
     pub(super) shaping: Option<Text>,
 }
 
-const DESIGN: &[&str] = &[
-    "title",
-    "designer",
-    "about",
-    "photo",
-    "kind",
-    "units",
-    "terms",
-    "language",
-    "hand",
-    "work",
-    "yarn",
-    "palettes",
-    "hook",
-    "swatch",
-    "sizes",
-    "ease",
-    "parts",
-    "finish",
-    "prefer",
-    "tolerance",
-    "shaping",
-];
-
 /// The yarn.
 #[derive(Clone, Debug, Default)]
 pub(super) struct RawYarn {
@@ -69,8 +46,6 @@ pub(super) struct RawYarn {
     pub(super) allowance: Option<Text>,
 }
 
-const YARN: &[&str] = &["weight", "fibre", "ball", "colours", "allowance"];
-
 /// One ball.
 #[derive(Clone, Debug)]
 pub(super) struct RawBall {
@@ -78,8 +53,6 @@ pub(super) struct RawBall {
     pub(super) metres: Option<Text>,
     pub(super) yards: Option<Text>,
 }
-
-const BALL: &[&str] = &["grams", "metres", "yards"];
 
 /// One swatch.
 #[derive(Clone, Debug)]
@@ -94,10 +67,6 @@ pub(super) struct RawSwatch {
     pub(super) grams: Option<Text>,
 }
 
-const SWATCH: &[&str] = &["stitch", "stitches", "rounds", "width", "height", "thick", "grams"];
-/// Of one part, whose stitches are known.
-const OWN_SWATCH: &[&str] = &["stitches", "rounds", "width", "height", "thick", "grams"];
-
 /// One size.
 #[derive(Clone, Debug)]
 pub(super) struct RawSize {
@@ -110,13 +79,6 @@ pub(super) struct RawSize {
     pub(super) age: Option<Text>,
     /// A table and the row to read in it.
     pub(super) row: Option<(Text, Text)>,
-}
-
-const SIZE: &[&str] = &["head", "around", "across", "age"];
-
-/// Fields of a size: measures, and a table to read from.
-fn size_fields() -> Vec<&'static str> {
-    [SIZE, &heads::names()].concat()
 }
 
 /// A value that is the same for all sizes or said for each.
@@ -167,14 +129,6 @@ impl RawPart {
     }
 }
 
-const PART: &[&str] = &["shape", "stitch", "loop", "colours", "start"];
-const PART_END: &[&str] = &["settle", "most", "multiple", "pattern", "swatch", "written"];
-
-/// Fields of a part: how it begins, what it measures, how it ends.
-fn part_fields() -> Vec<&'static str> {
-    [PART, &Field::ALL.map(Field::word), PART_END].concat()
-}
-
 /// What a file has to hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Extent {
@@ -191,11 +145,11 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         report.add(Diagnostic::error("empty", "the file is empty").at(root.place).help(help));
         return None;
     }
-    let mut fields = Fields::open(root, "the design", DESIGN, report)?;
+    let mut fields = Fields::open(root, "the design", &DESIGN, report)?;
     let asked = |fields: &Fields<'_>, name: &str| extent == Extent::Whole || fields.has(name);
     Some(RawDesign {
         place: fields.place(),
-        title: if asked(&fields, "title") { fields.needed("title", "title: My hat") } else { None },
+        title: if asked(&fields, "title") { fields.needed("title") } else { None },
         designer: fields.text("designer"),
         about: fields.text("about"),
         photo: photograph::read(&mut fields),
@@ -221,12 +175,12 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
 
 fn yarn(design: &mut Fields<'_>) -> Option<RawYarn> {
     let (_, node) = design.take("yarn")?;
-    let mut fields = Fields::open(node, "the yarn", YARN, design.report())?;
+    let mut fields = Fields::open(node, "the yarn", &YARN, design.report())?;
     let ball = fields.take("ball").and_then(|(_, node)| {
-        let mut ball = Fields::open(node, "the ball", BALL, fields.report())?;
-        let grams = ball.needed("grams", "grams: 50");
+        let mut ball = Fields::open(node, "the ball", &BALL, fields.report())?;
+        let grams = ball.needed("grams");
         if !ball.has("yards") && !ball.has("metres") {
-            ball.missing("metres", "metres: 85");
+            ball.missing("metres");
         }
         Some(RawBall { grams, metres: ball.text("metres"), yards: ball.text("yards") })
     });
@@ -265,7 +219,7 @@ pub(super) fn pairs(key: &Text, node: Node, report: &mut Report) -> Vec<(Text, T
 
 fn swatches(design: &mut Fields<'_>) -> Vec<RawSwatch> {
     if !design.has("swatch") {
-        design.missing("swatch", "swatch: {stitch: sc, stitches: 15, rounds: 16, width: 10, height: 10}");
+        design.missing("swatch");
         return Vec::new();
     }
     let Some((_, node)) = design.take("swatch") else { return Vec::new() };
@@ -273,19 +227,19 @@ fn swatches(design: &mut Fields<'_>) -> Vec<RawSwatch> {
         Value::List(nodes) => nodes,
         Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
     };
-    nodes.into_iter().filter_map(|node| swatch(node, SWATCH, design.report())).collect()
+    nodes.into_iter().filter_map(|node| swatch(node, &SWATCH, design.report())).collect()
 }
 
-fn swatch(node: Node, known: &[&'static str], report: &mut Report) -> Option<RawSwatch> {
-    let mut fields = Fields::open(node, "the swatch", known, report)?;
-    let names = known.contains(&"stitch");
+fn swatch(node: Node, group: &'static Group, report: &mut Report) -> Option<RawSwatch> {
+    let mut fields = Fields::open(node, "the swatch", group, report)?;
+    let names = group.row("stitch").is_some();
     Some(RawSwatch {
         place: fields.place(),
-        stitch: if names { fields.needed("stitch", "stitch: sc") } else { None },
-        stitches: fields.needed("stitches", "stitches: 15"),
-        rounds: fields.needed("rounds", "rounds: 16"),
-        width: fields.needed("width", "width: 10 cm"),
-        height: fields.needed("height", "height: 10 cm"),
+        stitch: if names { fields.needed("stitch") } else { None },
+        stitches: fields.needed("stitches"),
+        rounds: fields.needed("rounds"),
+        width: fields.needed("width"),
+        height: fields.needed("height"),
         thick: fields.text("thick"),
         grams: fields.text("grams"),
     })
@@ -293,7 +247,7 @@ fn swatch(node: Node, known: &[&'static str], report: &mut Report) -> Option<Raw
 
 fn sizes(design: &mut Fields<'_>) -> Vec<RawSize> {
     if !design.has("sizes") {
-        design.missing("sizes", "sizes: {S: {head: 54}, M: {head: 57}}");
+        design.missing("sizes");
         return Vec::new();
     }
     let Some((key, node)) = design.take("sizes") else { return Vec::new() };
@@ -325,7 +279,7 @@ fn size(name: Text, node: Node, report: &mut Report) -> Option<RawSize> {
         let table = Text { text: text.trim().to_owned(), place: node.place };
         return Some(RawSize { table: Some(table), ..empty });
     }
-    let mut fields = Fields::open(node, format!("the size {}", empty.name.text), &size_fields(), report)?;
+    let mut fields = Fields::open(node, format!("the size {}", empty.name.text), &SIZE, report)?;
     let mut rows = heads::names().into_iter().filter_map(|table| {
         let (key, node) = fields.take(table)?;
         let row = word(table, node, fields.report())?;
@@ -349,7 +303,7 @@ fn size(name: Text, node: Node, report: &mut Report) -> Option<RawSize> {
 
 fn parts(text: &str, design: &mut Fields<'_>) -> Vec<RawPart> {
     if !design.has("parts") {
-        design.missing("parts", "parts: [crown, side: {depth: 9}]");
+        design.missing("parts");
         return Vec::new();
     }
     let Some((key, node)) = design.take("parts") else { return Vec::new() };
@@ -375,7 +329,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         Value::Nothing => Node { value: Value::Fields(Vec::new()), ..node },
         Value::Word(_) | Value::List(_) | Value::Fields(_) => node,
     };
-    let mut fields = Fields::open(node, format!("the part {}", name.text), &part_fields(), report)?;
+    let mut fields = Fields::open(node, format!("the part {}", name.text), &PART, report)?;
     Some(RawPart {
         stitch: fields.text("stitch"),
         loops: fields.text("loop"),
@@ -386,7 +340,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         most: fields.text("most"),
         multiple: fields.text("multiple"),
         pattern: fields.take("pattern").map(|(key, node)| written(text, &key, node, fields.report())),
-        swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, OWN_SWATCH, fields.report())),
+        swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
         name,
@@ -522,11 +476,4 @@ fn lines(text: &str, place: Place, word: &str, into: &mut Vec<Text>) {
         }
         offset += line.len();
     }
-}
-
-/// Every field that a design may hold.
-#[cfg(test)]
-pub(super) fn every_field() -> impl Iterator<Item = &'static str> {
-    let fixed = [DESIGN, YARN, BALL, SWATCH].into_iter().flatten().copied();
-    fixed.chain(size_fields()).chain(part_fields())
 }

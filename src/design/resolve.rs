@@ -1,9 +1,10 @@
 //! As written → as meant: every default filled in, every length in millimetres, every name known.
 
-use super::fields::{shortened, unknown};
+use super::fields::{shortened, told, unknown};
 use super::measure::{self, is_share};
 use super::printed::{Printed, printed};
 use super::raw::{RawDesign, RawPart};
+use super::rows::phrase;
 use super::shapes::{self, Field};
 use super::tree::Text;
 use super::{
@@ -69,18 +70,25 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
     (!report.has_errors()).then_some(design)
 }
 
-const UNITS: &[(&str, Units)] = &[("cm", Units::Cm), ("in", Units::Inches)];
-const TERMS: &[(&str, Terms)] = &[("US", Terms::Us), ("UK", Terms::Uk)];
-const HANDS: &[(&str, Hand)] = &[("right", Hand::Right), ("left", Hand::Left)];
-const PREFERENCES: &[(&str, Preference)] =
+pub(super) const UNITS: &[(&str, Units)] = &[("cm", Units::Cm), ("in", Units::Inches)];
+pub(super) const TERMS: &[(&str, Terms)] = &[("US", Terms::Us), ("UK", Terms::Uk)];
+pub(super) const HANDS: &[(&str, Hand)] = &[("right", Hand::Right), ("left", Hand::Left)];
+pub(super) const PREFERENCES: &[(&str, Preference)] =
     &[("easy", Preference::Easy), ("balanced", Preference::Balanced), ("close", Preference::Close)];
-const FINISHES: &[(&str, Finish)] = &[
+pub(super) const FINISHES: &[(&str, Finish)] = &[
     ("fasten off", Finish::FastenOff),
     ("edge of slip stitch", Finish::SlipStitchEdge),
     ("step down", Finish::StepDown),
 ];
-const WORKS: &[(&str, Option<bool>)] =
-    &[("joined", None), ("joined, chain counts", Some(true)), ("joined, chain does not count", Some(false))];
+/// Joined rounds, and whether their chain is said to count; a spiral has none.
+pub(super) const WORKS: &[(&str, Option<bool>)] = &[
+    ("joined", None),
+    ("joined, chain counts", Some(true)),
+    ("joined, chain does not count", Some(false)),
+    ("spiral", None),
+];
+/// Shaping scattered, or in so many corners.
+pub(super) const SHAPINGS: &[&str] = &["scattered", "# corners"];
 
 /// The value of a word out of a short list; capitals don't matter.
 pub(super) fn choose<T: Copy>(name: &str, text: Option<&Text>, values: &[(&str, T)], report: &mut Report) -> Option<T> {
@@ -89,7 +97,9 @@ pub(super) fn choose<T: Copy>(name: &str, text: Option<&Text>, values: &[(&str, 
     let found = values.iter().find(|(word, _)| word.to_lowercase() == wanted);
     if found.is_none() {
         let words: Vec<&str> = values.iter().map(|(word, _)| *word).collect();
-        report.add(unknown("unknown-value", &format!("`{name}` can't be"), text, &words));
+        let complaint = unknown("unknown-value", &format!("`{name}` can't be"), text, &words);
+        let help = complaint.help.clone().unwrap_or_default();
+        report.add(complaint.help(format!("{help}; {}", told(name))));
     }
     found.map(|(_, value)| *value)
 }
@@ -145,9 +155,7 @@ fn work_of(text: Option<&Text>, main: Stitch, report: &mut Report) -> Work {
     if spiral {
         return Work::Spiral;
     }
-    let mut words = WORKS.to_vec();
-    words.push(("spiral", None));
-    let said = choose("work", text, &words, report).flatten();
+    let said = choose("work", text, WORKS, report).flatten();
     if said.is_none() && main.row().turning == 2 {
         let message = "the chain 2 at the start of a round is taken as not counting; some makers count it";
         let help = "write `work: joined, chain counts` or `work: joined, chain does not count`";
@@ -201,17 +209,17 @@ fn tolerance(text: Option<&Text>, reading: Reading, report: &mut Report) -> Tole
 
 fn shaping(text: Option<&Text>, report: &mut Report) -> Shaping {
     let Some(text) = text else { return Shaping::Scattered };
-    if text.text.eq_ignore_ascii_case("scattered") {
-        return Shaping::Scattered;
-    }
-    let corners = text.text.split_once(' ').filter(|(_, word)| word.trim() == "corners");
-    let corners = corners.and_then(|(count, _)| count.parse().ok()).filter(|count| (3..=60).contains(count));
-    if corners.is_none() {
+    let said = phrase(SHAPINGS, &text.text).and_then(|(index, counts)| match (index, counts.as_slice()) {
+        (0, []) => Some(Shaping::Scattered),
+        (1, [corners]) if (3..=60).contains(corners) => Some(Shaping::Corners(*corners)),
+        _ => None,
+    });
+    if said.is_none() {
         let message = format!("`shaping` can't be `{}`", shortened(&text.text));
         let help = "write `shaping: scattered`, or `shaping: 6 corners` with 3 to 60 corners";
         report.add(Diagnostic::error("unknown-value", message).at(text.place).help(help));
     }
-    corners.map_or(Shaping::Scattered, Shaping::Corners)
+    said.unwrap_or_default()
 }
 
 /// True where a length lies in a range, or a complaint with the range in the units of the file.

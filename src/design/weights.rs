@@ -53,6 +53,11 @@ impl YarnWeight {
         WEIGHTS.iter().find(|weight| weight.name == name || weight.also.contains(&name.as_str()))
     }
 
+    /// Every name in use.
+    pub(super) fn every_name() -> Vec<&'static str> {
+        WEIGHTS.iter().flat_map(|weight| std::iter::once(weight.name).chain(weight.also.iter().copied())).collect()
+    }
+
     /// All names, for help.
     pub(super) fn names() -> Vec<&'static str> {
         WEIGHTS.iter().map(|weight| weight.name).collect()

@@ -227,10 +227,17 @@ fn usage_errors_end_with_2_and_help_with_0() {
     {
         assert_eq!(status(&roundelay(arguments)), 2, "{arguments:?}");
     }
-    for command in ["new", "check", "plan", "draw", "publish"] {
-        let help = roundelay(&[command, "--help"]);
-        assert_eq!(status(&help), 0, "{command}");
-        assert!(out(&help).contains("Usage: roundelay"), "{command}");
+    for command in ["new", "check", "plan", "draw", "publish", "schema"] {
+        for help in [roundelay(&[command, "--help"]), roundelay(&["help", command])] {
+            assert_eq!(status(&help), 0, "{command}");
+            assert!(out(&help).contains("Usage: roundelay"), "{command}");
+        }
+    }
+    assert!(out(&roundelay(&["help", "design"])).contains("\ntolerance\n"));
+    assert!(out(&roundelay(&["help", "design", "flare"])).starts_with("flare, of part\n"));
+    assert!(out(&roundelay(&["schema"])).contains("2020-12"));
+    for topics in [&["polish"][..], &["design", "depht"]] {
+        assert_eq!(status(&roundelay(&[&["help"], topics].concat())), 2, "{topics:?}");
     }
 }
 

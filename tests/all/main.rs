@@ -56,6 +56,7 @@ mod printed;
 
 mod published;
 
+mod reference;
 mod round_trip;
 
 mod schematic;

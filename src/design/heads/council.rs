@@ -7,6 +7,7 @@ pub(super) static TABLE: HeadTable = HeadTable {
     name: "council",
     source: Fact::Word("council"),
     children: true,
+    example: "council: toddler",
     help: "rows of `council` are `preemie`, `baby`, `toddler`, `child`, `tween`, `woman` and `man`",
     rows: Rows::Ranges(&[
         ("preemie", 23.0, 30.5, Some((0, 0))),

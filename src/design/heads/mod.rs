@@ -65,6 +65,8 @@ pub struct HeadTable {
     pub source: Fact,
     /// True where it tells of children: such tables don't join, and heads step where two of them meet.
     pub children: bool,
+    /// A row of it as a size names it.
+    pub(super) example: &'static str,
     /// The rows there are, for a maker who named another.
     pub help: &'static str,
     rows: Rows,

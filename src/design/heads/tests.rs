@@ -132,6 +132,7 @@ fn another_table_is_read_like_the_others() {
         name: "invented",
         source: Fact::Name("Invented heads"),
         children: false,
+        example: "invented: left",
         help: "rows of `invented` are `left` and `right`",
         rows: Rows::Grown([10, 50, 90], &[("left", [50.0, 52.0, 54.0]), ("right", [52.0, 54.0, 56.0])]),
         caution: no_caution,

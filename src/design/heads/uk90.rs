@@ -6,6 +6,7 @@ pub(super) static TABLE: HeadTable = HeadTable {
     name: "uk90",
     source: Fact::Word("uk90"),
     children: true,
+    example: "uk90: child-10y",
     help: "rows of `uk90` are named by age: `child-4y`, `-6y`, `-8y`, `-10y`, `-12y`, `-14y`, `-16y`, `-18y`, with \
            `-boy` or `-girl` and `-p3`, `-p50` or `-p97` behind it where wanted",
     rows: Rows::Growth([3, 50, 97], ROWS),

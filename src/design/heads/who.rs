@@ -6,6 +6,7 @@ pub(super) static TABLE: HeadTable = HeadTable {
     name: "who",
     source: Fact::Word("who"),
     children: true,
+    example: "who: child-4y",
     help: "rows of `who` are named by age: `newborn`, `baby-1m`, `-3m`, `-6m`, `-9m`, `-12m`, `toddler-18m`, \
            `child-2y`, `-3y`, `-4y`, `-5y`, with `-boy` or `-girl` and `-p3`, `-p50` or `-p97` behind it where wanted",
     rows: Rows::Growth([3, 50, 97], ROWS),

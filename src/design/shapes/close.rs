@@ -5,6 +5,7 @@ use crate::units::Mm;
 
 pub(super) static FORM: Form = Form {
     word: "close",
+    about: "Draws what is open flatly together; nothing is left open.",
     example: "{shape: close}",
     usual: &["bottom"],
     takes: &[],

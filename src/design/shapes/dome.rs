@@ -14,6 +14,7 @@ const RISES: std::ops::RangeInclusive<f64> = 0.15..=3.0;
 
 pub(super) static FORM: Form = Form {
     word: "dome",
+    about: "Rises round, steeper and steeper, and ends going straight down.",
     example: "{shape: dome, around: 54, rise: 9}",
     usual: &[],
     takes: &[Field::Around, Field::Across, Field::Rise],

@@ -6,6 +6,7 @@ use crate::units::{Angle, Mm, TURN};
 
 pub(super) static FORM: Form = Form {
     word: "flare",
+    about: "Widens at one angle: a brim. Said by its outer edge instead, it goes straight to it.",
     example: "{shape: flare, width: 7.5, flare: 55°}",
     usual: &["brim"],
     takes: &[Field::Width, Field::Flare, Field::Around, Field::Across],

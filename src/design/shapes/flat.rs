@@ -6,6 +6,7 @@ use crate::units::{Mm, TURN};
 
 pub(super) static FORM: Form = Form {
     word: "flat",
+    about: "Lies flat: a crown, a base, a mat.",
     example: "{shape: flat, around: 54}",
     usual: &["crown", "base", "top"],
     takes: &[Field::Around, Field::Across],

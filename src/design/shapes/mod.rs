@@ -79,6 +79,8 @@ pub enum Begins {
 pub struct Form {
     /// Its word in the file.
     pub word: &'static str,
+    /// What it is, in a sentence or two of the reference.
+    pub about: &'static str,
     /// The fields of a part of this shape, as a maker writes them.
     pub example: &'static str,
     /// Names of parts that have this shape where the file says none.

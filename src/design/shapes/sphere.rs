@@ -7,6 +7,7 @@ use crate::units::{Mm, TURN};
 
 pub(super) static FORM: Form = Form {
     word: "sphere",
+    about: "A ball, from pole to pole; nothing is left open.",
     example: "{shape: sphere, around: 30}",
     usual: &["ball"],
     takes: &[Field::Around, Field::Across],

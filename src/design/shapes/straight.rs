@@ -6,6 +6,7 @@ use crate::units::Mm;
 
 pub(super) static FORM: Form = Form {
     word: "straight",
+    about: "Goes straight down: every round has the same stitches.",
     example: "{shape: straight, depth: 9}",
     usual: &["side", "sides", "body", "wall", "band", "rim", "cuff"],
     takes: &[Field::Depth],

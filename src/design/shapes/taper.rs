@@ -6,6 +6,7 @@ use crate::units::Mm;
 
 pub(super) static FORM: Form = Form {
     word: "taper",
+    about: "Goes straight from one circumference to another, wider or narrower.",
     example: "{shape: taper, depth: 12, around: 62}",
     usual: &[],
     takes: &[Field::Depth, Field::Around, Field::Across],
