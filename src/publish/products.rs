@@ -118,11 +118,19 @@ pub fn publish<'p>(
     let any = any && spatial(&pattern.plan, &pattern.shapes, options);
     let shown = |index| every || any && index == middle(&pattern.plan);
     let spaces = Spaces::of(&pattern.plan, &pattern.shapes, shown);
-    let job = Job { pattern, stem, options, sizes, spaces, pictures: OnceLock::new() };
+    let mut job = Job { pattern, stem, options, sizes, spaces, pictures: OnceLock::new() };
     if large(&pattern.plan) {
-        // Where they are made one after the other, those come first beside which the pictures need not be held yet.
-        products.sort_by_key(|product| product.pictured);
-    } else if products.iter().any(|product| product.pictured) {
+        // One after the other: first what takes most room while it is made, when the fewest files are held beside it; those
+        // beside which the pictures need not be held come last.
+        products.sort_by_key(|product| (!product.pictured, product.endings.len() < 2));
+        let pictured = products.iter().take_while(|product| product.pictured).count();
+        let (pictured, others) = products.split_at(pictured);
+        let mut outputs = job.gathered(pictured, report, |product, report| (product.make)(&job, product, report))?;
+        job.pictures = OnceLock::new();
+        outputs.extend(job.gathered(others, report, |product, report| (product.make)(&job, product, report))?);
+        return Some(outputs);
+    }
+    if products.iter().any(|product| product.pictured) {
         // Before the products are shared out: one that waited for the pictures of another would hold up both.
         job.pictures();
     }

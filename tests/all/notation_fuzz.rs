@@ -231,7 +231,7 @@ fn check(text: &str, terms: Terms, work: Work) -> Option<Recounted> {
 }
 
 /// Rounds that were read are written, read again, and are the same.
-fn again(counted: &Recounted, terms: Terms, work: Work) {
+fn again(source: &str, counted: &Recounted, terms: Terms, work: Work) {
     let words = Words::of(Language::EN);
     let writer = Writer { words: &words, terms };
     let mut text = String::new();
@@ -240,9 +240,9 @@ fn again(counted: &Recounted, terms: Terms, work: Work) {
         text += &format!("Rnd {}: {}\n", round.number, writer.counted(&Instruction::of(round, below)));
         below = Below::Round(round);
     }
-    let Some(back) = check(&text, terms, work) else { panic!("{text}") };
+    let Some(back) = check(&text, terms, work) else { panic!("{text} from {source:?}") };
     let ops = |counted: &Recounted| counted.rounds.iter().map(|round| round.ops.clone()).collect::<Vec<_>>();
-    assert_eq!(ops(&back), ops(counted), "{text}");
+    assert_eq!(ops(&back), ops(counted), "{text} from {source:?}");
 }
 
 fn fuzz(inputs: usize, seed: u64) -> usize {
@@ -256,7 +256,7 @@ fn fuzz(inputs: usize, seed: u64) -> usize {
         if let Some(counted) = check(&text, terms, work) {
             clean += 1;
             if !counted.flat && counted.rounds.iter().all(|round| round.after < 500) {
-                again(&counted, terms, work);
+                again(&text, &counted, terms, work);
             }
         }
     }
@@ -307,10 +307,10 @@ fn what_was_found_stays_mended() {
     else {
         panic!("it counts")
     };
-    again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+    again("", &counted, Terms::Us, Work::Joined { chain_counts: true });
     // What stands behind the number of a ring.
     if let Some(counted) = check("Rnd 1: magic ring – 18 ss (18)", Terms::Uk, Work::Spiral) {
-        again(&counted, Terms::Uk, Work::Spiral);
+        again("", &counted, Terms::Uk, Work::Spiral);
     }
     // A US word in the line above the first number.
     assert_eq!(check("sc, \nRnds 4-6: sc", Terms::Uk, Work::Spiral), None);
@@ -326,7 +326,7 @@ fn a_remark_with_numbers_reads_back() {
             panic!("it counts: {text}")
         };
         assert_eq!(counted.rounds[0].after, 5, "{text}");
-        again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+        again("", &counted, Terms::Us, Work::Joined { chain_counts: true });
     }
 }
 
@@ -338,7 +338,7 @@ fn a_chain_that_counted_once_may_not_count_again() {
         Rnd 4: sl st in next ch-1 sp, ch 1, 3 sc in each ch-1 sp around, join (15)";
     let Some(counted) = check(text, Terms::Us, Work::Joined { chain_counts: true }) else { panic!("it counts") };
     assert_eq!(counted.rounds[3].begin, Begin::Chain { chains: 1, counts: false });
-    again(&counted, Terms::Us, Work::Joined { chain_counts: true });
+    again("", &counted, Terms::Us, Work::Joined { chain_counts: true });
 }
 
 #[test]
@@ -374,7 +374,7 @@ fn an_increase_along_the_starting_chain_reads_back() {
     let Some(counted) = check(text, Terms::Us, Work::Spiral) else { panic!("it counts") };
     assert!(!counted.flat);
     assert_eq!(counted.rounds[0].ops.len(), 27);
-    again(&counted, Terms::Us, Work::Spiral);
+    again("", &counted, Terms::Us, Work::Spiral);
 }
 
 /// Picots in a row are so many picots, however they are told.
@@ -383,5 +383,5 @@ fn picots_in_a_row_read_back() {
     let text = "Rnd 1: dc in ring, 2 ch-3 picot, 2 ch-3 picot (1)";
     let Some(counted) = check(text, Terms::Us, Work::Spiral) else { panic!("it counts") };
     assert_eq!(counted.rounds[0].ops.len(), 5);
-    again(&counted, Terms::Us, Work::Spiral);
+    again("", &counted, Terms::Us, Work::Spiral);
 }

@@ -17,7 +17,9 @@ pub(super) fn ring_of(input: &mut Input<'_>) -> Res<Clause> {
     let stops = || alt((sign(','), sign(';'), sign('.'), sign('='), open, dash));
     let ends = || peek(alt((eof.void(), stops())));
     let lead = (opt(word(&["make", "start", "begin"])), opt(word(&["with", "in"])), articles, magic);
-    let led = (lead, opt(alt((sign(':'), dash, word(&["with"]), word(&["of"])))), number).map(|(.., number)| number);
+    // `magic ring 5-dc popcorn` is one popcorn.
+    let led = (lead, opt(alt((sign(':'), dash, word(&["with"]), word(&["of"])))), how_many.verify_map(|number| number));
+    let led = led.map(|(.., number)| number);
     let ring = (preposition, articles, alt((magic, word(&["ring"]))));
     let trails = (number, ring).map(|(number, _)| number);
     let (number, ()) = (alt((led, trails)), ends()).parse_next(input)?;
