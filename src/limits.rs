@@ -15,6 +15,8 @@ pub const COMPLAINTS: usize = 100;
 pub const SIZES: usize = 24;
 /// Most parts of a design.
 pub const PARTS: usize = 40;
+/// Most notes, materials or steps of assembly in one field of a design.
+pub const NOTES: usize = 40;
 /// Most palettes of a design.
 pub const PALETTES: usize = 12;
 /// Most rounds of a part, solved or written.

@@ -15,6 +15,7 @@ mod measure;
 mod model;
 mod multiples;
 mod names;
+mod own;
 mod palettes;
 mod parts;
 mod photograph;

@@ -29,6 +29,8 @@ pub struct Design {
     pub designer: Option<String>,
     /// A line or two for the cover.
     pub about: Option<String>,
+    /// What the author adds: notes, materials, assembly, whose it is.
+    pub own: OwnWords,
     /// A photograph for the cover.
     pub photo: Option<Photograph>,
     /// What the piece is, so that fit hints, ease and cautions fit it.
@@ -65,6 +67,121 @@ pub struct Design {
     pub tolerance: Tolerance,
     /// How shaping is placed from round to round.
     pub shaping: Shaping,
+}
+
+/// What an author adds, as it is printed.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct OwnWords {
+    /// Notes on the whole pattern.
+    pub notes: Vec<String>,
+    /// What is needed beside yarn, hook and the usual tools.
+    pub materials: Vec<Material>,
+    /// How it is put together, step by step.
+    pub assembly: Vec<String>,
+    /// How hard it is, 1 basic to 4 complex; nothing where the stitches decide.
+    pub level: Option<u8>,
+    /// For whom it was made.
+    pub dedication: Option<String>,
+    /// Whose it is.
+    pub copyright: Option<String>,
+    /// What may be done with it.
+    pub licence: Option<String>,
+    /// Where questions go.
+    pub contact: Option<String>,
+    /// Which version it is, and of when.
+    pub version: Option<String>,
+}
+
+/// Something needed beside the yarn.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Material {
+    /// What it is.
+    pub kind: MaterialKind,
+    /// How much, how large, of what.
+    pub words: String,
+}
+
+/// What a material is, so that it is called in every language and its cautions are printed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MaterialKind {
+    /// What fills it.
+    Stuffing,
+    /// Eyes that are pushed through the fabric and locked behind it.
+    Eyes,
+    /// Buttons, beads and bells.
+    Buttons,
+    /// Wire.
+    Wire,
+    /// Handles.
+    Handles,
+    /// Ribbons, cords and ties.
+    Ribbon,
+    /// Lining.
+    Lining,
+    /// A frame or ring that holds its shape, such as that of a lampshade.
+    Frame,
+    /// Anything else.
+    Other,
+}
+
+impl MaterialKind {
+    /// All of them.
+    pub const ALL: [Self; 9] = [
+        Self::Stuffing,
+        Self::Eyes,
+        Self::Buttons,
+        Self::Wire,
+        Self::Handles,
+        Self::Ribbon,
+        Self::Lining,
+        Self::Frame,
+        Self::Other,
+    ];
+
+    /// Its word in the file; `page-material-` and this is its message.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Stuffing => "stuffing",
+            Self::Eyes => "eyes",
+            Self::Buttons => "buttons",
+            Self::Wire => "wire",
+            Self::Handles => "handles",
+            Self::Ribbon => "ribbon",
+            Self::Lining => "lining",
+            Self::Frame => "frame",
+            Self::Other => "other",
+        }
+    }
+
+    /// Messages of the cautions that go with it.
+    pub const fn cautions(self) -> &'static [&'static str] {
+        match self {
+            Self::Eyes | Self::Buttons => &["page-care-small"],
+            Self::Wire | Self::Frame => &["page-care-wire"],
+            Self::Ribbon => &["page-care-cords"],
+            Self::Stuffing | Self::Handles | Self::Lining | Self::Other => &[],
+        }
+    }
+}
+
+/// A note of the author's on a part.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Note {
+    /// Where it stands.
+    pub round: NoteRound,
+    /// The note.
+    pub words: Said<String>,
+}
+
+/// Where in a part a note stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NoteRound {
+    /// Above its rounds.
+    Part,
+    /// At this round of the part, from 1 on.
+    Nth(u32),
+    /// At its last round.
+    Last,
 }
 
 /// A photograph of the finished piece.
@@ -198,6 +315,8 @@ pub struct Part {
     pub loops: Loops,
     /// Colour of every round: stripes in order, each a colour index and a number of rounds; 0 rounds takes the rest.
     pub stripes: Vec<Stripe>,
+    /// Notes of its author's.
+    pub notes: Vec<Note>,
     /// What it is made of.
     pub body: Body,
 }

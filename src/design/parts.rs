@@ -58,7 +58,7 @@ impl Reader<'_, '_> {
             Some(rounds) => self.written(rounds),
             None => Body::Profile(Box::new(self.profile(stitch, first)?)),
         };
-        Some(Part { name, stitch, loops, stripes, body })
+        Some(Part { name, stitch, loops, stripes, notes: raw.notes.clone(), body })
     }
 
     /// A part after a closed one has nothing to be worked into.

@@ -24,11 +24,15 @@ pub enum Printed {
     Part,
     /// The name of a size.
     Size,
+    /// A note, a material or a step of assembly.
+    Note,
+    /// A line of cover and foot: dedication, copyright, licence, contact, version.
+    Imprint,
 }
 
 impl Printed {
     /// All of them.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 11] = [
         Self::Title,
         Self::Designer,
         Self::About,
@@ -38,6 +42,8 @@ impl Printed {
         Self::Palette,
         Self::Part,
         Self::Size,
+        Self::Note,
+        Self::Imprint,
     ];
 
     /// Most characters.
@@ -50,6 +56,8 @@ impl Printed {
             Self::Fibre => 80,
             Self::Colour | Self::Palette | Self::Part => 40,
             Self::Size => 24,
+            Self::Note => 600,
+            Self::Imprint => 160,
         }
     }
 
@@ -95,7 +103,7 @@ impl Printed {
                 let help = "say in a sentence what a buyer would look at: `alt: \"A blue hat on a wooden peg\"`";
                 Diagnostic::error("wrong-words", message).help(help)
             }
-            Self::Designer | Self::About | Self::Fibre => {
+            Self::Designer | Self::About | Self::Fibre | Self::Note | Self::Imprint => {
                 let message = format!("here stand 1 to {most} characters, and these are {count}");
                 Diagnostic::error("wrong-words", message).help("write it shorter, or take the field away")
             }

@@ -2,11 +2,13 @@
 
 use super::fields::{Fields, doubled, word};
 use super::heads;
+use super::own;
 use super::palettes::{self, RawPalette};
 use super::photograph::{self, RawPhotograph};
 use super::rows::{BALL, DESIGN, Group, PART, PART_SWATCH, SIZE, SWATCH, YARN};
 use super::shapes::Field;
 use super::tree::{Node, Text, Value, slice};
+use super::{Note, OwnWords};
 use crate::report::{Diagnostic, Place, Report};
 
 /// A whole file.
@@ -16,6 +18,7 @@ pub(super) struct RawDesign {
     pub(super) title: Option<Text>,
     pub(super) designer: Option<Text>,
     pub(super) about: Option<Text>,
+    pub(super) own: OwnWords,
     pub(super) photo: Option<RawPhotograph>,
     pub(super) kind: Option<Text>,
     pub(super) units: Option<Text>,
@@ -114,6 +117,7 @@ pub(super) struct RawPart {
     pub(super) swatch: Option<RawSwatch>,
     /// What is measured, in the order of [`Field::ALL`].
     pub(super) measures: Vec<(Field, RawPer)>,
+    pub(super) notes: Vec<Note>,
     pub(super) written: Option<Vec<Text>>,
 }
 
@@ -152,6 +156,7 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         title: if asked(&fields, "title") { fields.needed("title") } else { None },
         designer: fields.text("designer"),
         about: fields.text("about"),
+        own: own::read(&mut fields),
         photo: photograph::read(&mut fields),
         kind: fields.text("kind"),
         units: fields.text("units"),
@@ -342,6 +347,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         pattern: fields.take("pattern").map(|(key, node)| written(text, &key, node, fields.report())),
         swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
+        notes: own::notes(&mut fields),
         written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
         name,
     })

@@ -47,6 +47,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         title: title.unwrap_or(Said { value: String::new(), place: None }),
         designer: raw.designer.as_ref().map(|text| printed(Printed::Designer, text, report)),
         about: raw.about.as_ref().map(|text| printed(Printed::About, text, report)),
+        own: raw.own.clone(),
         photo: raw.photo.as_ref().and_then(|photo| photograph::resolve(photo, report)),
         kind: reading.kind,
         units: reading.units,

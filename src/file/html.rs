@@ -77,6 +77,7 @@ fn heading(story: &Story<'_>, sections: &[Section], pictures: &Pictures) -> Mark
                 p.designer { (words.with("page-designed-by", &[("name", Arg::Text(designer))])) }
             }
             @if let Some(about) = story.about() { p.about { (about) } }
+            @if let Some(dedication) = story.dedication() { p.dedication { (dedication) } }
             @if let Some(cover) = pictures.cover.as_ref().filter(|cover| !charted(cover, pictures)) { figure.cover { (picture(cover, "cover")) } }
             dl { @for (name, fact) in story.facts() { div { dt { (name) } dd { (fact) } } } }
             nav aria-label=(words.say("page-contents")) {

@@ -25,6 +25,10 @@ pub fn write(story: &Story<'_>, pictures: &Pictures) -> String {
         line(&mut text, "");
         paragraph(&mut text, about, "", "");
     }
+    if let Some(dedication) = story.dedication() {
+        line(&mut text, "");
+        paragraph(&mut text, dedication, "", "");
+    }
     if let Some(photo) = pictures.cover.as_ref().filter(|cover| cover.photograph().is_some()) {
         line(&mut text, "");
         told(&mut text, &photo.description, words);

@@ -46,7 +46,7 @@ pub fn lay_out(story: &Story<'_>, pictures: &Pictures, options: &Options, report
         return None;
     }
     let right = if story.size_count() > 1 { story.size_names() } else { String::new() };
-    let running = Running { left: title_of(story), right };
+    let running = Running { left: title_of(story), right, foot: story.foot() };
     furnish(&mut document, 1, &style, words, &running);
     complain_of_lost(&mut document, story, report);
     Some(document)

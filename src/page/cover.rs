@@ -101,6 +101,12 @@ fn head(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root:
         let lines = style.setter.wrap(&[Run::new(about)], style.text, style.line_width);
         sheet.lines(&lines, style.left, style.text, style.leading, style.palette.text, element);
     }
+    if let Some(dedication) = story.dedication() {
+        sheet.y += style.text * 0.8;
+        let element = document.element(Tag::Paragraph, Some(root));
+        let lines = style.setter.wrap(&[Run::new(dedication)], style.text, style.line_width);
+        sheet.lines(&lines, style.left, style.text, style.leading, style.palette.quiet, element);
+    }
     sheet.y += style.text * 1.2;
 }
 

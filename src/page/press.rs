@@ -21,6 +21,8 @@ pub(super) struct Running {
     pub(super) left: String,
     /// At the head, right.
     pub(super) right: String,
+    /// At the foot, left.
+    pub(super) foot: String,
 }
 
 /// Links and page numbers that wait until every anchor has its page.
@@ -132,8 +134,15 @@ pub(super) fn furnish(document: &mut Document, first: usize, style: &Style, word
         let words = words.with("page-number", &[("page", Arg::Count(number)), ("pages", Arg::Count(of))]);
         // The page number stands low, but above the edge that printers can't reach.
         let at = Point::new(style.right, page.height.mm() - super::FOOT_MARGIN.mm() - size * 0.3);
+        let taken = Face::Bold.width(&words, size) + size * 2.0;
         let number = ending_at(words, at, size, style.palette.quiet);
-        page.pieces.push(Piece::items(Owner::Artifact(Artifact::Foot), vec![Item::Text(number)]));
+        let mut items = vec![Item::Text(number)];
+        if !running.foot.is_empty() {
+            let words = fit(&running.foot, size, style.width() - taken);
+            let ink = style.palette.quiet;
+            items.push(Item::Text(TextItem { ink, ..TextItem::new(words, Point::new(style.left, at.y), size) }));
+        }
+        page.pieces.push(Piece::items(Owner::Artifact(Artifact::Foot), items));
     }
 }
 

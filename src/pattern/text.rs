@@ -144,7 +144,7 @@ impl File {
 
     fn part(&mut self, name: Said<String>) {
         let (stitch, loops, stripes) = (self.stitch, Loops::Both, Vec::new());
-        self.parts.push(Part { name, stitch, loops, stripes, body: Body::Written(Vec::new()) });
+        self.parts.push(Part { name, stitch, loops, stripes, notes: Vec::new(), body: Body::Written(Vec::new()) });
     }
 
     fn into_design(mut self, beside: &Design, report: &mut Report) -> Option<Design> {

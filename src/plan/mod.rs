@@ -15,6 +15,7 @@ mod fit;
 mod gauges;
 mod measures;
 mod multiples;
+mod notes;
 mod outcome;
 mod part;
 mod phase;

@@ -204,6 +204,7 @@ impl<'a> Solver<'a> {
         }
         let design = self.design;
         self.fit();
+        self.note();
         let step_down = self.finish();
         let yarn = yarn(design, self.gauges, &self.rounds);
         let finished = self.comes_out();

@@ -73,6 +73,13 @@ impl Story<'_> {
         if self.plan.sizes.iter().any(|size| self.plan.brim(size).is_some()) {
             keys.push("page-care-sun");
         }
+        for key in self.plan.design.own.materials.iter().flat_map(|material| material.kind.cautions()) {
+            // What is said of a toy already names its small parts.
+            let told = *key == "page-care-small" && keys.contains(&"page-care-toy");
+            if !told && !keys.contains(key) {
+                keys.push(key);
+            }
+        }
         if !keys.is_empty() {
             keys.push("page-care-rules");
         }

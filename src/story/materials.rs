@@ -51,6 +51,7 @@ impl Story<'_> {
             .into_iter()
             .filter_map(|(key, fact)| Some(vec![Cell::bold(self.say(key)), Cell::new(fact?)]))
             .collect();
+        rows.extend(self.materials());
         let extras = if self.plan.design.kind.row().stuffed { "page-extras-list-stuffed" } else { "page-extras-list" };
         rows.push(vec![Cell::bold(self.say("page-extras")), Cell::new(self.say(extras))]);
         let facts = Table {

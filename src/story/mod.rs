@@ -8,6 +8,7 @@ mod block;
 mod closing;
 pub mod listing;
 mod materials;
+mod own;
 mod plain;
 mod rounds;
 mod rowtable;
@@ -113,6 +114,7 @@ impl<'a> Story<'a> {
     /// The sections in reading order; those with nothing to say are left out.
     pub fn sections(&self) -> Vec<Section> {
         let sections = [
+            self.notes(),
             self.need(),
             self.swatch(),
             self.sizes(),
@@ -126,6 +128,7 @@ impl<'a> Story<'a> {
             self.one_picture("colours", "page-colours", Illustration::Colours, self.illustrations.colours.as_ref()),
             self.rounds(),
             self.plain_rounds(),
+            self.assembly(),
             self.finishing(),
             self.one_picture(
                 "true-size",
@@ -150,6 +153,7 @@ impl<'a> Story<'a> {
         facts.extend(self.yarn_fact().map(|yarn| (self.say("page-yarn"), yarn)));
         facts.extend(self.hook_fact().map(|hook| (self.say("page-hook"), hook)));
         facts.extend(self.gauge().map(|gauge| (self.say("page-swatch"), gauge)));
+        facts.extend(self.imprint());
         facts
     }
 
@@ -240,8 +244,11 @@ impl<'a> Story<'a> {
         Writer { words: &self.words, terms: self.plan.design.terms }
     }
 
-    /// The project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.
+    /// The level that the author gives; or the project level by the Craft Yarn Council's four definitions (2018): 1 basic to 4 complex.
     fn level(&self) -> u8 {
+        if let Some(level) = self.plan.design.own.level {
+            return level;
+        }
         let stitches = self.fabric();
         let basic = |stitch: &&Stitch| stitch.row().basic;
         let special = stitches.len() - stitches.iter().filter(basic).count();

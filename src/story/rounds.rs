@@ -52,6 +52,7 @@ impl Story<'_> {
             for part in &table.parts {
                 let title = self.part_title(part, table.size.as_deref());
                 blocks.push(Block::Heading(title.clone()));
+                blocks.extend(part.notes.iter().map(|note| Block::text(note.clone())));
                 blocks.extend(part.every.as_ref().map(|every| Block::text(every.told(&writer))));
                 blocks.push(Block::Table(self.part_rounds(part, &title)));
             }

@@ -2,6 +2,7 @@
 
 use crate::craft::Counted;
 use crate::craft::{Build, Round};
+use crate::design::NoteRound;
 use crate::geometry::{RoundShape, SideShape};
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction, Label, Numbers, Phrase, across, lines, sized_lines};
@@ -23,6 +24,8 @@ pub struct RowTable {
 pub struct PartRows {
     /// Name of the part.
     pub name: String,
+    /// Its author's notes on all of it.
+    pub notes: Vec<String>,
     /// What its lines give the measure of.
     pub grows: Grows,
     /// What the lines of a stretch of rounds all begin and end with, said once.
@@ -161,8 +164,11 @@ impl RowTable {
 fn parts_of(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Vec<PartRows> {
     let part = |(i, part): (usize, &crate::plan::PartPlan)| {
         let name = plan.design.parts.get(i).map_or(part.name.clone(), |said| said.name.value.clone());
+        let notes = plan.design.parts.get(i).into_iter().flat_map(|said| &said.notes);
+        let notes = notes.filter(|note| note.round == NoteRound::Part).map(|note| note.words.value.clone()).collect();
         PartRows {
             name,
+            notes,
             grows: shape.map_or(Grows::Down, |shape| flat_or_upright(shape, part)),
             every: None,
             rows: Vec::new(),
@@ -258,7 +264,7 @@ mod tests {
     }
 
     fn said(rows: Vec<RowLine>) -> PartRows {
-        let mut part = PartRows { name: String::new(), grows: Grows::Across, every: None, rows };
+        let mut part = PartRows { name: String::new(), notes: Vec::new(), grows: Grows::Across, every: None, rows };
         say_once(&mut part);
         part
     }

@@ -4,8 +4,8 @@
 
 use roundelay::craft::{Begin, Close, Foundation, Loops, Op, Round, Stitch, Terms};
 use roundelay::design::{
-    Body, Design, Finish, Hand, Kind, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Swatch, Tolerance,
-    Work, Worked, Yarn,
+    Body, Design, Finish, Hand, Kind, OwnWords, Part, Preference, Profile, Said, Shape, Shaping, Size, Start, Swatch,
+    Tolerance, Work, Worked, Yarn,
 };
 use roundelay::plan::{PartPlan, Plan, SizePlan, solve};
 use roundelay::report::Report;
@@ -51,7 +51,7 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
         place: None,
     };
     let body = Body::Profile(Box::new(profile));
-    Part { name: said(name.to_owned()), stitch, loops: Loops::Both, stripes: Vec::new(), body }
+    Part { name: said(name.to_owned()), stitch, loops: Loops::Both, stripes: Vec::new(), notes: Vec::new(), body }
 }
 
 impl Adjust for Part {}
@@ -93,6 +93,7 @@ pub fn bare(title: &str, kind: Kind) -> Design {
         title: said(title.to_owned()),
         designer: None,
         about: None,
+        own: OwnWords::default(),
         photo: None,
         kind,
         units: Units::Cm,

@@ -239,6 +239,12 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
         ("language", &["en", "de", "fr", "es", "nl"]),
         ("terms", &["US", "UK"]),
         ("hand", &["right", "left"]),
+        ("level", &["basic", "complex", "hard"]),
+        ("notes", &["Work loosely.", "[One., Two.]", "{1: no}"]),
+        ("materials", &["{eyes: \"2, 8 mm\", wire: 1 m}", "[a bell, a lamp]", "{ribbon: [red, blue]}", "{wool: 1}"]),
+        ("assembly", &["Sew it.", "[Sew it., Turn it.]"]),
+        ("version", &["1.2, 3 May 2026", "{}"]),
+        ("copyright", &["© 2026 A. Maker"]),
         ("photo", &["{file: hat.jpg, alt: a hat}", "{file: pictures/hat.png, alt: \"a hat: blue\"}"]),
     ] {
         if chance.below(3) == 0 {
@@ -287,6 +293,9 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
             ", loop: front",
             ", stitch: hdc",
             ", most: triple",
+            ", notes: {3: stuff firmly now, last: leave a long tail}",
+            ", notes: [Count as you go., Turn it.]",
+            ", notes: {0: no, ring: no}",
             ", multiple: 4",
             ", multiple: 6 + 2",
             ", pattern: [\"FPdc in next, BPdc in next\"]",

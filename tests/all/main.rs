@@ -46,6 +46,7 @@ mod notation_fuzz;
 
 mod outside_counts;
 
+mod own_words;
 mod pages;
 
 mod photo;

@@ -35,7 +35,7 @@ fn quoted(word: &str) -> String {
 
 /// A mat whose every printed text has this character inside.
 fn mat(foul: char) -> String {
-    let [title, designer, about, alt, fibre, colour, palette, part, size] = [
+    let [title, designer, about, alt, fibre, colour, palette, part, size, note, imprint] = [
         "Titleword",
         "Designerword",
         "Aboutword",
@@ -45,10 +45,12 @@ fn mat(foul: char) -> String {
         "Paletteword",
         "Partword",
         "Sizeword",
+        "Noteword",
+        "Imprintword",
     ]
     .map(|clean| quoted(&word(clean, foul)));
     format!(
-        "title: {title}\ndesigner: {designer}\nabout: {about}\nkind: mat\nphoto: {{file: mat.png, alt: {alt}}}\n\
+        "title: {title}\ndesigner: {designer}\nabout: {about}\nnotes: {note}\ncopyright: {imprint}\nkind: mat\nphoto: {{file: mat.png, alt: {alt}}}\n\
          yarn: {{weight: 4, fibre: {fibre}, colours: {{{colour}: \"#2f6f8f\"}}}}\n\
          palettes: {{{palette}: {{{colour}: \"#d9c39a\"}}}}\n\
          swatch: {{stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}}\n\
@@ -107,6 +109,8 @@ fn no_field_of_a_design_brings_a_hidden_character_into_what_is_made() {
                 "Paletteword",
                 "Partword",
                 "Sizeword",
+                "Noteword",
+                "Imprintword",
             ] {
                 assert!(seen.contains(clean), "{what}: {clean} is shown");
             }
@@ -176,6 +180,8 @@ fn every_text_has_a_limit_that_is_told_with_its_place() {
         "Palettexword",
         "Partxword",
         "Sizexword",
+        "Notexword",
+        "Imprintxword",
     ];
     let plain = mat('x');
     for (what, field) in Printed::ALL.into_iter().zip(fields) {

@@ -111,6 +111,8 @@ pub(super) enum Takes {
     Group(&'static Group),
     /// Names of the maker's own (of what, in one word), each with a value.
     Named(&'static str, &'static Self),
+    /// Any of these names, each with a value.
+    Fixed(fn() -> Vec<&'static str>, &'static Self),
     /// One value for all sizes, or one for each.
     PerSize(&'static Self),
     /// One of them, or a list.

@@ -192,6 +192,7 @@ fn told(takes: &Takes) -> String {
         Takes::Rounds => "rounds, one a line, below `written: |`, or as a list".to_owned(),
         Takes::Group(group) => format!("the fields of section `{}`", group.section),
         Takes::Named(what, of) => format!("names of your own, each {what} with {}", told(of)),
+        Takes::Fixed(names, of) => format!("{}, each with {}", either(&names()), told(of)),
         Takes::PerSize(of) => format!("{}; one for all sizes, or one for each", told(of)),
         Takes::OneOrMore(of) => format!("{}; or a list of them", told(of)),
         Takes::NamedList(group) => {

@@ -173,6 +173,10 @@ fn value(takes: &Takes) -> Json {
         }
         Takes::Group(group) => reference(group.section),
         Takes::Named(_, of) => json!({"type": "object", "minProperties": 1, "additionalProperties": value(of)}),
+        Takes::Fixed(names, of) => {
+            let names: Map<String, Json> = names().into_iter().map(|name| (name.to_owned(), value(of))).collect();
+            json!({"type": "object", "minProperties": 1, "properties": names, "additionalProperties": false})
+        }
         Takes::PerSize(of) => {
             any([value(of), json!({"type": "object", "minProperties": 1, "additionalProperties": value(of)})])
         }

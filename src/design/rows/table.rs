@@ -4,7 +4,7 @@ use super::{Group, Row, Takes, Usual, words};
 use crate::design::printed::Printed;
 use crate::design::shapes::{FORMS, Field};
 use crate::design::weights::YarnWeight;
-use crate::design::{Kind, heads, multiples, parts, resolve};
+use crate::design::{Kind, MaterialKind, heads, multiples, own, parts, resolve};
 use crate::words::Language;
 
 /// A field that may be left out, and then says nothing.
@@ -40,6 +40,15 @@ static ONE_SWATCH: Takes = Takes::Group(&SWATCH);
 static ONE_SIZE: Takes = Takes::Any(&SIZE_OR_TABLE);
 static SIZE_OR_TABLE: [Takes; 2] = [Takes::Group(&SIZE), Takes::Word(heads::names)];
 
+static MATERIALS: [Takes; 2] = [
+    Takes::OneOrMore(&Takes::Printed(Printed::Note)),
+    Takes::Fixed(material_words, &Takes::OneOrMore(&Takes::Printed(Printed::Note))),
+];
+
+fn material_words() -> Vec<&'static str> {
+    MaterialKind::ALL.map(MaterialKind::word).to_vec()
+}
+
 const FILE: &[Row] = &[
         row("title", Takes::Printed(Printed::Title), "title: Slipway sun hat", "What the piece is called, on every page.")
             .needed(),
@@ -55,6 +64,53 @@ const FILE: &[Row] = &[
             "about: A plain hat with a small brim.",
             "A line or two below the title, in your own words.",
         ),
+        row("dedication", Takes::Printed(Printed::Imprint), "dedication: For the long beach", "For whom it was made, on the cover."),
+    row(
+        "version",
+        Takes::Printed(Printed::Imprint),
+        "version: 1.2, 3 May 2026",
+        "Which version of the pattern it is, with its date, on the cover and at the foot of every page.",
+    ),
+    row(
+        "copyright",
+        Takes::Printed(Printed::Imprint),
+        "copyright: © 2026 A. Maker",
+        "Whose pattern it is, on the cover and at the foot of every page.",
+    ),
+    row(
+        "licence",
+        Takes::Printed(Printed::Imprint),
+        "licence: For your own use; finished pieces may be sold.",
+        "What may be done with it, on the cover.",
+    ),
+    row("contact", Takes::Printed(Printed::Imprint), "contact: help@example.org", "Where questions go, on the cover."),
+    row(
+        "level",
+        Takes::Word(|| words(own::LEVELS)),
+        "level: easy",
+        "How hard it is, in the four words of the trade.",
+    )
+    .told("what its stitches, colours and loops make it"),
+    row(
+        "notes",
+        Takes::OneOrMore(&Takes::Printed(Printed::Note)),
+        "notes: [Work loosely., The right side faces out.]",
+        "What a maker should know before beginning, in your own words: one sentence or a list. Parts and rounds have notes \
+         of their own.",
+    ),
+    row(
+        "materials",
+        Takes::Any(&MATERIALS),
+        "materials: {stuffing: 40 g, eyes: \"2 safety eyes, 8 mm\", other: a saucer}",
+        "What is needed beside yarn, hook and the usual tools. Under its kind it is called so in every language, and the \
+         usual cautions for it are printed.",
+    ),
+    row(
+        "assembly",
+        Takes::OneOrMore(&Takes::Printed(Printed::Note)),
+        "assembly: [Sew the handles on., Line the base.]",
+        "How it is put together once the rounds are done: one step or a list.",
+    ),
         row(
             "photo",
             Takes::Group(&PHOTOGRAPH),
@@ -407,6 +463,24 @@ const ENDS: &[Row] = &[
         "A swatch of this part alone, in its pattern.",
     )
     .told("the swatch of its stitch"),
+    row(
+        "notes",
+        Takes::Any(&[
+            Takes::OneOrMore(&Takes::Printed(Printed::Note)),
+            Takes::Named("number of a round, or `last`,", &Takes::OneOrMore(&Takes::Printed(Printed::Note))),
+        ]),
+        "notes: {4: stuff firmly now, last: leave a long tail}",
+        "Your own words on the part, above its rounds; or beside the rounds of these numbers, 1 for its first.",
+    ),
+    row(
+        "notes",
+        Takes::Any(&[
+            Takes::OneOrMore(&Takes::Printed(Printed::Note)),
+            Takes::Named("number of a round, or `last`,", &Takes::OneOrMore(&Takes::Printed(Printed::Note))),
+        ]),
+        "notes: {4: stuff firmly now, last: leave a long tail}",
+        "Your own words on the part, above its rounds; or beside the rounds of these numbers, 1 for its first.",
+    ),
     row(
         "written",
         Takes::Rounds,

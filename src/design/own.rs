@@ -1,0 +1,119 @@
+//! What authors add in words of their own: notes, materials, assembly, and what stands on cover and foot.
+
+use super::fields::{Fields, doubled, unknown, word};
+use super::printed::{Printed, printed};
+use super::tree::{Node, Text, Value};
+use super::{Material, MaterialKind, Note, NoteRound, OwnWords, Said};
+use crate::limits;
+use crate::report::{Diagnostic, Report};
+
+/// The words for how hard a pattern is, the easiest first.
+pub(super) const LEVELS: &[(&str, u8)] = &[("basic", 1), ("easy", 2), ("intermediate", 3), ("complex", 4)];
+/// The word for the last round of a part.
+const LAST: &str = "last";
+
+/// Reads what the author of a design adds.
+pub(super) fn read(design: &mut Fields<'_>) -> OwnWords {
+    let line = |name: &str, design: &mut Fields<'_>| {
+        let text = design.text(name)?;
+        Some(printed(Printed::Imprint, &text, design.report()))
+    };
+    OwnWords {
+        notes: lines("notes", design),
+        materials: materials(design),
+        assembly: lines("assembly", design),
+        level: level(design),
+        dedication: line("dedication", design),
+        copyright: line("copyright", design),
+        licence: line("licence", design),
+        contact: line("contact", design),
+        version: line("version", design),
+    }
+}
+
+fn level(design: &mut Fields<'_>) -> Option<u8> {
+    let text = design.text("level");
+    super::resolve::choose("level", text.as_ref(), LEVELS, design.report())
+}
+
+/// One sentence or a list of them.
+fn lines(name: &str, fields: &mut Fields<'_>) -> Vec<String> {
+    let Some((_, node)) = fields.take(name) else { return Vec::new() };
+    let texts = texts(name, node, fields.report());
+    texts.iter().map(|text| printed(Printed::Note, text, fields.report())).collect()
+}
+
+fn texts(name: &str, node: Node, report: &mut Report) -> Vec<Text> {
+    let nodes = match node.value {
+        Value::List(nodes) => nodes,
+        Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
+    };
+    if let Some(beyond) = nodes.get(limits::NOTES) {
+        let message = format!("`{name}` holds {} entries; {} are the most", nodes.len(), limits::NOTES);
+        let help = "join those that belong together";
+        report.add(Diagnostic::error("too-many-notes", message).at(beyond.place).help(help));
+    }
+    nodes.into_iter().take(limits::NOTES).filter_map(|node| word(name, node, report)).collect()
+}
+
+fn materials(design: &mut Fields<'_>) -> Vec<Material> {
+    let Some((_, node)) = design.take("materials") else { return Vec::new() };
+    let report = design.report();
+    let other = |texts: Vec<Text>, report: &mut Report| -> Vec<Material> {
+        let one = |text: &Text| Material { kind: MaterialKind::Other, words: printed(Printed::Note, text, report) };
+        texts.iter().map(one).collect()
+    };
+    let Value::Fields(written) = node.value else {
+        let texts = texts("materials", node, report);
+        return other(texts, report);
+    };
+    let known: Vec<&str> = MaterialKind::ALL.iter().map(|kind| kind.word()).collect();
+    let mut materials = Vec::new();
+    for (name, node) in written {
+        match MaterialKind::ALL.into_iter().find(|kind| kind.word() == name.text.to_lowercase()) {
+            Some(kind) => {
+                let texts = texts(&name.text, node, report);
+                materials
+                    .extend(texts.iter().map(|text| Material { kind, words: printed(Printed::Note, text, report) }));
+            }
+            None => report.add(unknown("unknown-field", "there is no kind of material", &name, &known)),
+        }
+    }
+    materials
+}
+
+/// The notes of a part: for all of it, or by the number of its round.
+pub(super) fn notes(part: &mut Fields<'_>) -> Vec<Note> {
+    let Some((_, node)) = part.take("notes") else { return Vec::new() };
+    let report = part.report();
+    let Value::Fields(written) = node.value else {
+        let texts = texts("notes", node, report);
+        return texts.iter().map(|text| note(NoteRound::Part, text, report)).collect();
+    };
+    let mut notes: Vec<Note> = Vec::new();
+    let mut keys: Vec<Text> = Vec::new();
+    for (key, node) in written {
+        let number = key.text.parse::<u32>().ok().filter(|number| (1..=limits::ROUNDS).contains(number));
+        let round = match number {
+            Some(number) => NoteRound::Nth(number),
+            None if key.text.eq_ignore_ascii_case(LAST) => NoteRound::Last,
+            None => {
+                let message = format!("`notes` can't stand at round `{}`", super::shortened(&key.text));
+                let help = "write the number of a round of this part, 1 for its first, or `last`: `notes: {12: stuff firmly now}`";
+                report.add(Diagnostic::error("unknown-value", message).at(key.place).help(help));
+                continue;
+            }
+        };
+        if let Some(first) = keys.iter().find(|other| other.text == key.text) {
+            report.add(doubled("`notes`", &key, first.place));
+            continue;
+        }
+        notes.extend(texts("notes", node, report).iter().map(|text| note(round, text, report)));
+        keys.push(key);
+    }
+    notes
+}
+
+fn note(round: NoteRound, text: &Text, report: &mut Report) -> Note {
+    Note { round, words: Said { value: printed(Printed::Note, text, report), place: Some(text.place) } }
+}
