@@ -36,6 +36,9 @@ pub(super) struct Publish {
     /// the name of the design file without its ending]
     #[arg(short, long, value_name = "FOLDER")]
     output: Option<PathBuf>,
+    /// Only this size, by its name: a pattern of one size, without brackets; it goes to a folder of its own
+    #[arg(long, value_name = "NAME")]
+    size: Option<String>,
     /// Paper of the booklet, such as A4, Letter or A3
     #[arg(long, default_value = "A4", value_parser = paper)]
     paper: Paper,
@@ -178,13 +181,14 @@ fn place(wish: &Publish, job: &Job<'_>, all: usize) -> (String, PathBuf) {
         Some(piece) => stem_of(&format!("{own}-{}", piece.to_lowercase().replace(' ', "-"))),
         None => own.clone(),
     };
+    let sized = wish.size.as_ref().map_or(stem.clone(), |size| stem_of(&format!("{stem}-{size}")));
     let folder = match &wish.output {
-        None if job.piece.is_some() => PathBuf::from(&own).join(&stem),
+        None if job.piece.is_some() => PathBuf::from(&own).join(&sized),
         // Above the folders of its pieces.
         Some(folder) if job.together && wish.files.len() == 1 => folder.clone(),
-        None => PathBuf::from(&stem),
+        None => PathBuf::from(&sized),
         Some(folder) if all == 1 => folder.clone(),
-        Some(folder) => folder.join(&stem),
+        Some(folder) => folder.join(&sized),
     };
     (stem, folder)
 }
@@ -243,6 +247,16 @@ fn one(wish: &Publish, job: &Job<'_>, stem: &str, folder: &Path, swatch: Option<
     let Some(pattern) = pattern.and_then(shown) else {
         return ended(source, End::Failed(Outcome::DesignErrors, None));
     };
+    let pattern = match &wish.size {
+        Some(size) => match pattern.of_size(size) {
+            Ok(pattern) => pattern,
+            Err(unknown) => {
+                let why = (unknown.message, unknown.help.unwrap_or_default());
+                return ended(source, End::Failed(Outcome::CouldNotRun, Some(why)));
+            }
+        },
+        None => pattern,
+    };
     let Some(outputs) = publish(&pattern, stem, products(wish), &options(wish), &mut source.report) else {
         return ended(source, End::Failed(Outcome::CouldNotRun, None));
     };
@@ -278,6 +292,7 @@ fn inputs(
     let wishes = format!("{version}\n{products:?}\n{options:?}\n{anew}\n{rounds}\n{beside}\n{design}");
     let piece = if job.together { Some("together") } else { job.piece.as_deref() };
     let wishes = piece.map_or(wishes.clone(), |piece| format!("{wishes}\n{piece}"));
+    let wishes = wish.size.as_ref().map_or(wishes.clone(), |size| format!("{wishes}\nsize {size}"));
     let wishes = photo.map_or(wishes.clone(), |photo| format!("{wishes}\nphoto {}", photo.checksum()));
     checksum(wishes.as_bytes())
 }

@@ -11,6 +11,20 @@ pub enum Kind {
     Mat,
     /// A closed shape: a ball.
     Ball,
+    /// A bowl: stands open, and holds things.
+    Bowl,
+    /// A bag: carried by its handles.
+    Bag,
+    /// A lampshade: hangs or stands with its top up, round a bulb.
+    Lampshade,
+    /// A cover: goes over a pot, a jar or a cushion from above.
+    Cover,
+    /// A visor or head band: worn on a head, open on top.
+    Visor,
+    /// A coaster: a small mat.
+    Coaster,
+    /// An ornament: closed, hung up.
+    Ornament,
 }
 
 /// One figure of a size, as its table gives it.
@@ -63,7 +77,8 @@ pub struct KindRow {
     pub cautions: &'static [&'static str],
 }
 
-static HAT: KindRow = KindRow {
+/// What holds for a hat.
+const WORN: KindRow = KindRow {
     word: "hat",
     worn: true,
     measured: ("head", 56),
@@ -82,6 +97,13 @@ static HAT: KindRow = KindRow {
     stuffed: false,
     dried: "page-dry-hat",
     cautions: &[],
+};
+
+static HAT: KindRow = WORN;
+static VISOR: KindRow = KindRow {
+    word: "visor",
+    sizes: &[SizeFigure::Head, SizeFigure::Around, SizeFigure::Ease, SizeFigure::Brim],
+    ..WORN
 };
 
 /// What holds for a piece that is not worn, where its row says nothing else.
@@ -125,9 +147,59 @@ static BALL: KindRow = KindRow {
     ..NOT_WORN
 };
 
+static BOWL: KindRow = KindRow {
+    word: "bowl",
+    from_the_foot: true,
+    rests: true,
+    sizes: &[SizeFigure::Across, SizeFigure::Around, SizeFigure::Height],
+    dried: "page-dry-basket",
+    cautions: &["page-care-heat"],
+    ..NOT_WORN
+};
+static BAG: KindRow = KindRow {
+    word: "bag",
+    from_the_foot: true,
+    rests: true,
+    dried: "page-dry-flat",
+    cautions: &["page-care-bag"],
+    ..NOT_WORN
+};
+static LAMPSHADE: KindRow =
+    KindRow { word: "lampshade", dried: "page-dry-basket", cautions: &["page-care-lamp"], ..NOT_WORN };
+static COVER: KindRow = KindRow { word: "cover", dried: "page-dry-basket", cautions: &["page-care-cover"], ..NOT_WORN };
+static COASTER: KindRow = KindRow {
+    word: "coaster",
+    measured: ("around", 31),
+    flat: true,
+    rests: true,
+    sizes: &[SizeFigure::Across, SizeFigure::Around],
+    cautions: &["page-care-heat"],
+    ..NOT_WORN
+};
+static ORNAMENT: KindRow = KindRow {
+    word: "ornament",
+    measured: ("around", 24),
+    stuffed: true,
+    dried: "page-dry-ball",
+    cautions: &["page-care-ornament", "page-care-ends"],
+    ..NOT_WORN
+};
+
 impl Kind {
     /// All of them, in the order in which a maker is told of them.
-    pub const ALL: [Self; 4] = [Self::Hat, Self::Basket, Self::Mat, Self::Ball];
+    pub const ALL: [Self; 11] = [
+        Self::Hat,
+        Self::Visor,
+        Self::Basket,
+        Self::Bowl,
+        Self::Bag,
+        Self::Mat,
+        Self::Coaster,
+        Self::Ball,
+        Self::Ornament,
+        Self::Lampshade,
+        Self::Cover,
+    ];
 
     /// Its row.
     pub fn row(self) -> &'static KindRow {
@@ -136,6 +208,13 @@ impl Kind {
             Self::Basket => &BASKET,
             Self::Mat => &MAT,
             Self::Ball => &BALL,
+            Self::Bowl => &BOWL,
+            Self::Bag => &BAG,
+            Self::Lampshade => &LAMPSHADE,
+            Self::Cover => &COVER,
+            Self::Visor => &VISOR,
+            Self::Coaster => &COASTER,
+            Self::Ornament => &ORNAMENT,
         }
     }
 }
@@ -146,6 +225,14 @@ mod tests {
     use crate::common::solved;
     use crate::design::{STARTER, read};
     use crate::report::Report;
+
+    /// Which way up a piece is drawn follows from where its work begins: a shade hangs from its top, a bowl stands on it.
+    #[test]
+    fn what_hangs_is_drawn_from_its_top_and_what_stands_from_its_foot() {
+        let (stands, hangs) = ([Kind::Basket, Kind::Bowl, Kind::Bag], [Kind::Lampshade, Kind::Cover, Kind::Visor]);
+        assert!(stands.iter().all(|kind| kind.row().from_the_foot && kind.row().rests));
+        assert!(hangs.iter().all(|kind| !kind.row().from_the_foot && !kind.row().rests && !kind.row().stuffed));
+    }
 
     #[test]
     fn every_kind_is_read_by_its_word_and_solved() {

@@ -184,6 +184,20 @@ pub enum NoteRound {
     Last,
 }
 
+impl Design {
+    /// The same for one of its sizes, by its index, alone: without sizes where it has none of this index.
+    #[must_use]
+    pub fn of_size(mut self, size: usize) -> Self {
+        self.sizes = self.sizes.into_iter().skip(size).take(1).collect();
+        for part in &mut self.parts {
+            if let Body::Profile(profile) = &mut part.body {
+                profile.shape = profile.shape.of_size(size);
+            }
+        }
+        self
+    }
+}
+
 /// A photograph of the finished piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Photograph {

@@ -106,6 +106,16 @@ impl Pattern {
         Self { plan: self.plan.told_anew(), ..self }
     }
 
+    /// The same for one of its sizes alone, by its name: solved with all the others, printed as if there were no other.
+    /// Fails with what sizes there are.
+    pub fn of_size(self, name: &str) -> Result<Self, Diagnostic> {
+        let index = self.plan.size_named(name)?;
+        let Self { plan, shapes, photo, report } = self;
+        let sizes = plan.sizes.into_iter().skip(index).take(1).collect();
+        let plan = Plan { design: plan.design.of_size(index), sizes, ..plan };
+        Ok(Self { plan, shapes: shapes.into_iter().skip(index).take(1).collect(), photo, report })
+    }
+
     /// The design, with every default filled in.
     pub const fn design(&self) -> &Design {
         &self.plan.design

@@ -39,6 +39,7 @@ pub use stacking::{Polygon, Stacking, share_stacked};
 
 use crate::craft::{Below, Foundation, Multiple, Piece, Round, Stitch};
 use crate::design::{Design, Finish};
+use crate::report::Diagnostic;
 use crate::units::{Gauge, Mm};
 
 /// A design solved or recounted, for every size.
@@ -140,6 +141,15 @@ impl Plan {
             round.said = round.said.take().and_then(|said| said.told_anew());
         }
         self
+    }
+
+    /// The index of the size of this name, or a complaint with the sizes that there are.
+    pub fn size_named(&self, name: &str) -> Result<usize, Diagnostic> {
+        self.sizes.iter().position(|size| size.name == name).ok_or_else(|| {
+            let names: Vec<&str> = self.sizes.iter().map(|size| size.name.as_str()).collect();
+            let complaint = Diagnostic::error("unknown-size", format!("the design has no size `{name}`"));
+            complaint.help(format!("its sizes are {}", names.join(", ")))
+        })
     }
 
     /// The gauge of a stitch; every stitch of the plan has one.

@@ -212,12 +212,7 @@ impl DrawOptions {
 
 /// The index of the size of this name, the first for none, or a complaint on how to name it.
 pub(super) fn size_of(plan: &Plan, name: Option<&str>) -> Result<usize, Diagnostic> {
-    let Some(name) = name else { return Ok(0) };
-    plan.sizes.iter().position(|size| size.name == name).ok_or_else(|| {
-        let names: Vec<&str> = plan.sizes.iter().map(|size| size.name.as_str()).collect();
-        let complaint = Diagnostic::error("unknown-size", format!("the design has no size `{name}`"));
-        complaint.help(format!("its sizes are {}", names.join(", ")))
-    })
+    name.map_or(Ok(0), |name| plan.size_named(name))
 }
 
 /// What a picture is drawn from.

@@ -218,7 +218,8 @@ fn colour(chance: &mut Chance) -> String {
 
 /// A design of pieces that are sound each by itself, with any number anywhere.
 fn assembled(chance: &mut Chance) -> Vec<u8> {
-    let kind = *chance.of(&["hat", "basket", "mat", "ball"]);
+    let kind =
+        *chance.of(&["hat", "basket", "mat", "ball", "lampshade", "bowl", "bag", "coaster", "ornament", "cover"]);
     let stitch = *chance.of(&["sc", "hdc", "dc", "tr"]);
     let (stitches, height) = (4 + chance.below(40), 2 + chance.below(40));
     let mut text = format!(

@@ -46,6 +46,7 @@ mod notation_fuzz;
 
 mod outside_counts;
 
+mod one_size;
 mod own_words;
 mod pages;
 

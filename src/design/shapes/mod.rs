@@ -229,6 +229,20 @@ impl Shape {
         &self.measures
     }
 
+    /// The same with the measures of one size alone.
+    #[must_use]
+    pub(super) fn of_size(&self, size: usize) -> Self {
+        let Measures { length, around, rise, flare } = &self.measures;
+        let lengths = |measure: &Option<PerSize<Mm>>| of(measure.as_ref(), size).map(|value| vec![value]);
+        let measures = Measures {
+            length: lengths(length),
+            around: lengths(around),
+            rise: lengths(rise),
+            flare: of(flare.as_ref(), size).map(|angle| vec![angle]),
+        };
+        Self { form: self.form, measures }
+    }
+
     /// The angle by which it flares in a size; nothing for shapes that say none.
     pub fn flare_of(&self, size: usize) -> Option<Angle> {
         of(self.measures.flare.as_ref(), size)

@@ -8,7 +8,6 @@ use kurbo::{Point, Rect, Shape, Vec2};
 
 use super::key::wrap;
 use super::piece::Dressed;
-use crate::design::Kind;
 use crate::drawing::{Anchor, Drawing, Ends, Group, Ink, Item, Origin, PathItem, PieceOptions, Role, Stroke, TextItem};
 use crate::font::Face;
 use crate::geometry::SideShape;
@@ -214,7 +213,7 @@ struct Sheet<'a> {
 impl Sheet<'_> {
     /// True for what stands on its first round.
     fn upward(&self) -> bool {
-        self.plan.design.kind == Kind::Basket
+        self.plan.design.kind.row().from_the_foot
     }
 
     /// As many columns as give the largest pictures, and the scale of these.

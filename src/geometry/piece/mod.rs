@@ -16,7 +16,7 @@ pub use view::{Eye, View};
 
 use super::mesh::{Fabric, Mesh, Net, Vec3, Waves};
 use crate::craft::{Loops, Stitch};
-use crate::design::{Hand, Kind};
+use crate::design::Hand;
 use crate::geometry::SideShape;
 use crate::plan::{Plan, SizePlan};
 use crate::units::hypot;
@@ -98,7 +98,7 @@ const HALF_THICK: f64 = 0.25;
 /// Makes patches of a mesh.
 pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let mirrored = plan.design.hand == Hand::Left;
-    let over = plan.design.kind == Kind::Basket && !mesh.flat;
+    let over = plan.design.kind.row().from_the_foot && !mesh.flat;
     // Rounds start at the back, where makers keep the seam.
     let upright = |p: &Vec3| {
         let y = if mirrored != over { -p.y } else { p.y };
