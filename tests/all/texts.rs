@@ -95,7 +95,7 @@ fn no_field_of_a_design_brings_a_hidden_character_into_what_is_made() {
         let pattern = Pattern::read(mat(foul).as_bytes()).unwrap_or_else(|report| panic!("{what}: {report:#?}"));
         let hidden = pattern.report.diagnostics.iter().filter(|one| one.code == "hidden-character").count();
         let blank = foul.is_whitespace();
-        assert_eq!(hidden, if blank { 0 } else { 9 }, "{what}: {:#?}", pattern.report);
+        assert_eq!(hidden, if blank { 0 } else { 11 }, "{what}: {:#?}", pattern.report);
         let pattern = pattern.with_photo(&grey_photo()).unwrap_or_else(|report| panic!("{what}: {report:#?}"));
         let seen = look_at(&everything(&pattern, &stem_of(&word("filename", foul))), &what);
         if !blank {
