@@ -3,7 +3,7 @@
 use super::fields::listed;
 use super::hats::least_sun_brim;
 use super::raw::RawDesign;
-use super::resolve::tidy_cm;
+use super::resolve::{choose, tidy_cm};
 use super::weights::YarnWeight;
 use super::{Body, Design, Part, Profile, Size, Swatch};
 use crate::craft::abbreviation;
@@ -24,14 +24,27 @@ const SHADES: std::ops::RangeInclusive<f64> = 20.0..=120.0;
 /// Up to this many degrees from straight down a brim is the drop of a bucket hat.
 const BUCKET: f64 = 50.0;
 
+/// A fabric that is meant to be other than usual.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Expected {
+    /// Denser, as of a toy or a basket.
+    Firm,
+    /// More open, as of a scarf or a net.
+    Loose,
+}
+
+/// The words for it.
+pub(super) const EXPECTED: &[(&str, Expected)] = &[("firm", Expected::Firm), ("loose", Expected::Loose)];
+
 /// Looks over a resolved design and warns.
 pub(super) fn look(design: &Design, raw: &RawDesign, report: &mut Report) {
+    let expected = choose("expect", raw.expect.as_ref(), EXPECTED, report);
     for swatch in &design.swatches {
         proportions(swatch, design, report);
         mass(swatch, design, report);
         let weight = design.yarn.weight.and_then(|weight| YarnWeight::by_number(weight.value));
         if let Some(weight) = weight {
-            density(swatch, weight, design, report);
+            density(swatch, weight, (design, expected), report);
         }
     }
     for swatch in &raw.swatches {
@@ -42,7 +55,7 @@ pub(super) fn look(design: &Design, raw: &RawDesign, report: &mut Report) {
             report.add(Diagnostic::warning("small-swatch", message).at(swatch.place).help(help));
         }
     }
-    hook(design, raw.hook.as_ref().map(|text| text.place), report);
+    hook(design, expected, raw.hook.as_ref().map(|text| text.place), report);
     if design.kind.row().worn {
         for part in &design.parts {
             brim(part, &design.sizes, report);
@@ -83,11 +96,15 @@ fn mass(swatch: &Swatch, design: &Design, report: &mut Report) {
 }
 
 /// The council gives sc in 4 in; the taller plain stitches come out about as wide, so they are measured by the same range.
-fn density(swatch: &Swatch, weight: &YarnWeight, design: &Design, report: &mut Report) {
+fn density(swatch: &Swatch, weight: &YarnWeight, (design, expected): (&Design, Option<Expected>), report: &mut Report) {
     let in_four_inches = Mm::from_inches(4.0) / swatch.gauge.width;
     let (least, most) = weight.stitches;
     let room = if swatch.stitch == weight.stitch { ROOM } else { 2.0 * ROOM };
     if !swatch.stitch.is_plain_fabric() || (least * (1.0 - room)..=most * (1.0 + room)).contains(&in_four_inches) {
+        return;
+    }
+    let is = if in_four_inches > most { Expected::Firm } else { Expected::Loose };
+    if expected == Some(is) {
         return;
     }
     let name = abbreviation(swatch.stitch, design.terms);
@@ -98,15 +115,19 @@ fn density(swatch: &Swatch, weight: &YarnWeight, design: &Design, report: &mut R
         weight.number,
         weight.name
     );
-    let help = "check the swatch, the yarn weight and the hook; a fabric meant to be dense may be right as it is";
+    let help = "check the swatch, the yarn weight and the hook; where the fabric is meant to be so, `expect: firm` or `expect: loose` says it";
     report.add(Diagnostic::warning("unusual-gauge", message).at(swatch.place).help(help));
 }
 
-fn hook(design: &Design, place: Option<Place>, report: &mut Report) {
+fn hook(design: &Design, expected: Option<Expected>, place: Option<Place>, report: &mut Report) {
     let weight = design.yarn.weight.and_then(|weight| YarnWeight::by_number(weight.value));
     let (Some(weight), Some(hook)) = (weight, design.hook) else { return };
     let (least, most) = weight.hook;
     if (least * (1.0 - ROOM)..=most * (1.0 + ROOM)).contains(&hook.mm()) {
+        return;
+    }
+    let makes = if hook.mm() < least { Expected::Firm } else { Expected::Loose };
+    if expected == Some(makes) {
         return;
     }
     let message = format!(
@@ -115,7 +136,7 @@ fn hook(design: &Design, place: Option<Place>, report: &mut Report) {
         weight.number,
         weight.name
     );
-    let help = "a thin hook makes a stiff fabric, a thick one a loose one; check both figures";
+    let help = "a thin hook makes a firm fabric, a thick one a loose one: check both figures, or say `expect: firm` or `expect: loose`";
     report.add(Diagnostic::warning("unusual-hook", message).at(place).help(help));
 }
 

@@ -29,6 +29,7 @@ pub(super) struct RawDesign {
     pub(super) yarn: Option<RawYarn>,
     pub(super) palettes: Vec<RawPalette>,
     pub(super) hook: Option<Text>,
+    pub(super) expect: Option<Text>,
     pub(super) swatches: Vec<RawSwatch>,
     pub(super) sizes: Vec<RawSize>,
     pub(super) ease: Option<Text>,
@@ -167,6 +168,7 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         yarn: yarn(&mut fields),
         palettes: palettes::read(&mut fields),
         hook: fields.text("hook"),
+        expect: fields.text("expect"),
         swatches: swatches(&mut fields),
         sizes: if asked(&fields, "sizes") { sizes(&mut fields) } else { Vec::new() },
         ease: fields.text("ease"),
@@ -232,7 +234,48 @@ fn swatches(design: &mut Fields<'_>) -> Vec<RawSwatch> {
         Value::List(nodes) => nodes,
         Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
     };
-    nodes.into_iter().filter_map(|node| swatch(node, &SWATCH, design.report())).collect()
+    let read = |node: Node, report: &mut Report| match &node.value {
+        Value::Word(said) => in_words(said, node.place, report),
+        Value::Nothing | Value::List(_) | Value::Fields(_) => swatch(node, &SWATCH, report),
+    };
+    nodes.into_iter().filter_map(|node| read(node, design.report())).collect()
+}
+
+/// Words between the counts of a swatch that is said in one line, and before the length they were counted over.
+const ROUNDS: [&str; 5] = ["rounds", "round", "rnds", "rnd", "rows"];
+const OVER: [&str; 3] = ["in", "over", "="];
+
+/// A swatch as makers say it: `18 sc and 20 rounds in 10 cm`, both counted over the same length.
+fn in_words(said: &str, place: Place, report: &mut Report) -> Option<RawSwatch> {
+    let spaced = said.replace(", ", " ").replace('=', " = ");
+    let words: Vec<&str> = spaced.split_whitespace().filter(|word| !matches!(*word, "and" | "x" | "by")).collect();
+    let text = |words: &[&str]| Some(Text { text: words.join(" "), place }).filter(|text| !text.text.is_empty());
+    let rounds = words.iter().position(|word| ROUNDS.contains(&word.to_lowercase().as_str()));
+    let over = words.iter().position(|word| OVER.contains(word));
+    let read = || {
+        let (rounds, over) = (rounds?, over?);
+        // Number, stitch, number, `rounds`, `in`, length.
+        let counted = over == rounds + 1 && rounds >= 3;
+        let length = text(words.get(over + 1..)?);
+        counted.then(|| RawSwatch {
+            place,
+            stitch: text(&words[1..rounds - 1]),
+            stitches: text(&words[..1]),
+            rounds: text(&words[rounds - 1..rounds]),
+            width: length.clone(),
+            height: length,
+            thick: None,
+            grams: None,
+        })
+    };
+    let swatch = read().filter(|swatch| swatch.width.is_some());
+    if swatch.is_none() {
+        let message = "this does not read as a swatch";
+        let help =
+            "say it as `swatch: 18 sc and 20 rounds in 10 cm`, or with the fields of `roundelay help design swatch`";
+        report.add(Diagnostic::error("wrong-swatch", message).at(place).help(help));
+    }
+    swatch
 }
 
 fn swatch(node: Node, group: &'static Group, report: &mut Report) -> Option<RawSwatch> {

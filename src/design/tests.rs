@@ -499,3 +499,43 @@ mod any_input {
         }
     }
 }
+
+#[test]
+fn a_swatch_may_be_said_in_one_line() {
+    let sound = changed("swatch", "swatch: {stitch: sc, stitches: 18, rounds: 20.5, width: 10, height: 10}");
+    let wanted = complaints(&sound).0.expect("a design").swatches[0];
+    for said in ["18 sc and 20.5 rounds in 10 cm", "18 sc, 20½ rnds = 10", "18 single crochet x 20.5 rows over 100 mm"]
+    {
+        let (design, complaints) = complaints(&changed("swatch", &format!("swatch: {said}")));
+        let swatch = design.unwrap_or_else(|| panic!("{said}: {complaints:#?}")).swatches[0];
+        assert_eq!(
+            (swatch.stitch, swatch.worked, swatch.gauge),
+            (wanted.stitch, wanted.worked, wanted.gauge),
+            "{said}"
+        );
+    }
+    for (wrong, code) in [
+        ("18 sc in 10 cm", "wrong-swatch"),
+        ("18 and 20 rounds in 10 cm", "wrong-swatch"),
+        ("18 sc and 20 rounds", "wrong-swatch"),
+        ("eighteen sc and 20 rounds in 10 cm", "wrong-count"),
+        ("18 sc and 20 rounds in ten", "wrong-unit"),
+        ("18 xyz and 20 rounds in 10 cm", "unknown-stitch"),
+    ] {
+        let (design, complaints) = complaints(&changed("swatch", &format!("swatch: {wrong}")));
+        assert!(design.is_none() && complaints.iter().any(|found| found.code == code), "{wrong}: {complaints:#?}");
+    }
+}
+
+#[test]
+fn a_fabric_that_is_meant_to_be_firm_is_not_doubted_for_it() {
+    let firm = changed("swatch", "swatch: {stitch: sc, stitches: 24, rounds: 25, width: 10, height: 10}");
+    let firm = firm.replace("hook: 5.5 mm", "hook: 3 mm");
+    let doubts = |text: &str| -> Vec<&'static str> {
+        let (_, found) = complaints(text);
+        found.iter().map(|found| found.code).filter(|code| code.starts_with("unusual")).collect()
+    };
+    assert_eq!(doubts(&firm), ["unusual-gauge", "unusual-hook"]);
+    assert_eq!(doubts(&format!("expect: firm\n{firm}")), [""; 0]);
+    assert_eq!(doubts(&format!("expect: loose\n{firm}")), ["unusual-gauge", "unusual-hook"]);
+}

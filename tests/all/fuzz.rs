@@ -240,6 +240,7 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
         ("language", &["en", "de", "fr", "es", "nl"]),
         ("terms", &["US", "UK"]),
         ("hand", &["right", "left"]),
+        ("expect", &["firm", "loose", "soft"]),
         ("level", &["basic", "complex", "hard"]),
         ("notes", &["Work loosely.", "[One., Two.]", "{1: no}"]),
         ("materials", &["{eyes: \"2, 8 mm\", wire: 1 m}", "[a bell, a lamp]", "{ribbon: [red, blue]}", "{wool: 1}"]),

@@ -67,6 +67,7 @@ const BROKEN: &[(&str, &str)] = &[
     ("stitch: sc, stitches: 16", "stitch: xyz, stitches: 16"),
     ("stitch: sc, stitches: 16", "stitch: sc, stitches: 16.3"),
     ("rounds: 17.5, ", ""),
+    ("{stitch: sc, stitches: 16, rounds: 17.5, width: 11.3, height: 11.1, thick: 3.5 mm, grams: 11}", "16 sc in 10 cm"),
     ("width: 11.3", "width: 11.3 kg"),
     ("width: 11.3", "width: -11.3"),
     ("thick: 3.5 mm", "thick: 0"),

@@ -85,6 +85,8 @@ pub(super) enum Takes {
     Count(u32, u32),
     /// A number above 0 in halves, up to a bound.
     Halves(u32),
+    /// A swatch in one line.
+    Counted,
     /// A length.
     Length,
     /// A length that names its unit.

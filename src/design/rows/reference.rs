@@ -176,6 +176,7 @@ fn told(takes: &Takes) -> String {
         Takes::Name(what) => format!("the name of a {what}"),
         Takes::Count(least, most) => format!("a whole number, {least} to {most}"),
         Takes::Halves(most) => format!("a number in halves, up to {most}"),
+        Takes::Counted => "one line, `18 sc and 20 rounds in 10 cm`".to_owned(),
         Takes::Length => "a length".to_owned(),
         Takes::Measured => "a length with its unit".to_owned(),
         Takes::Hook => {

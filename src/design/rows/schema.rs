@@ -144,6 +144,10 @@ fn value(takes: &Takes) -> Json {
             json!({"type": "number", "minimum": 0.5, "maximum": most, "multipleOf": 0.5}),
             json!({"type": "string", "pattern": "^\\s*[0-9]*(?:½|[.,][05]|\\s1/2)\\s*$"}),
         ]),
+        Takes::Counted => {
+            let pattern = "^\\s*[0-9][0-9.½]*\\s+[^0-9 ].*\\s[0-9][0-9.½]*\\s+(?:[rR]ounds?|[rR]nds?|rows)\\s*(?:in|over|=)\\s*[0-9].*$";
+            json!({"type": "string", "pattern": pattern})
+        }
         Takes::Length => reference("length"),
         Takes::Measured => {
             let units: Vec<Unit> = LENGTHS.iter().copied().filter(|unit| *unit != Unit::None).collect();

@@ -4,7 +4,7 @@ use super::{Group, Row, Takes, Usual, words};
 use crate::design::printed::Printed;
 use crate::design::shapes::{FORMS, Field};
 use crate::design::weights::YarnWeight;
-use crate::design::{Kind, MaterialKind, heads, multiples, own, parts, resolve};
+use crate::design::{Kind, MaterialKind, heads, multiples, own, parts, plausible, resolve};
 use crate::words::Language;
 
 /// A field that may be left out, and then says nothing.
@@ -36,7 +36,8 @@ pub(in crate::design) static DESIGN: Group = Group {
     one_of: &[],
 };
 
-static ONE_SWATCH: Takes = Takes::Group(&SWATCH);
+static ONE_SWATCH: Takes = Takes::Any(&SWATCH_OR_WORDS);
+static SWATCH_OR_WORDS: [Takes; 2] = [Takes::Group(&SWATCH), Takes::Counted];
 static ONE_SIZE: Takes = Takes::Any(&SIZE_OR_TABLE);
 static SIZE_OR_TABLE: [Takes; 2] = [Takes::Group(&SIZE), Takes::Word(heads::names)];
 
@@ -177,6 +178,13 @@ const FILE: &[Row] = &[
              pattern follows from it. A list holds one for each stitch; the first is the main stitch.",
         )
         .needed(),
+        row(
+            "expect",
+            Takes::Word(|| words(plausible::EXPECTED)),
+            "expect: firm",
+            "That the fabric is meant to be firmer or looser than is usual for its yarn, as that of a toy or a scarf is: \
+             swatch and hook are then not doubted for it.",
+        ),
         row(
             "sizes",
             Takes::Named(
