@@ -1,5 +1,5 @@
 use super::*;
-use crate::design::{Design, STARTER, read};
+use crate::design::{Design, read};
 use crate::report::{Diagnostic, Report, Severity};
 
 /// The lines of a group that make a sound design with a field of this name in it, the field itself left out.
@@ -139,12 +139,5 @@ fn a_phrase_is_read_by_its_words_and_numbers() {
     assert_eq!(phrase(&phrases, "chain ring of 4 with 12"), Some((2, vec![4, 12])));
     for wrong in ["", "rings", "ring of", "ring of eight", "ring of 8 9", "chain ring of 4"] {
         assert_eq!(phrase(&phrases, wrong), None, "{wrong}");
-    }
-}
-
-#[test]
-fn the_starter_is_told_with_the_words_of_the_rows() {
-    for name in (DESIGN.rows)().iter().map(|row| row.name) {
-        assert!(STARTER.contains(&format!("{name}:")), "{name}");
     }
 }
