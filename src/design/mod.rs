@@ -6,6 +6,7 @@
 //! complaints that point at line and column and say what to do; many at a time.
 
 mod fields;
+mod folds;
 pub mod hats;
 pub mod heads;
 pub mod hooks;

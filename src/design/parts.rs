@@ -40,6 +40,11 @@ pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report)
         let part = Reader { raw, within, report: &mut *report }.part(parts.last(), index == 0);
         parts.extend(part);
     }
+    for early in raw.iter().rev().skip(1).filter_map(|part| part.folded.as_ref()) {
+        let message = "only the last part folds up; this one has parts below it";
+        let help = "move `folded` to the last part";
+        report.add(Diagnostic::error("unused-field", message).at(place_of(early)).help(help));
+    }
     parts
 }
 
@@ -78,7 +83,8 @@ impl Reader<'_, '_> {
         let place = raw.measures.first().map(|(_, per)| place_of(per));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
         let pattern = raw.pattern.iter().flatten().next().map(|text| text.place);
-        let place = place.or(pattern).or(raw.swatch.as_ref().map(|swatch| swatch.place));
+        let place =
+            place.or(raw.folded.as_ref().map(place_of)).or(pattern).or(raw.swatch.as_ref().map(|swatch| swatch.place));
         if let Some(place) = place {
             let message = format!("the part {} is written out, and also given a shape to be solved for", raw.name.text);
             let help = "keep `written`, which is then recounted, or the fields of the shape";
@@ -136,7 +142,8 @@ impl Reader<'_, '_> {
         let within = self.within;
         let swatch = raw.swatch.as_ref();
         let swatch = swatch.and_then(|raw| materials::swatch(raw, Some(stitch), within.reading, self.report));
-        Some(Profile { start: start?, shape, settle, most, multiple, pattern, swatch, place: Some(place) })
+        let folded = self.folded(&shape);
+        Some(Profile { start: start?, shape, settle, most, multiple, pattern, folded, swatch, place: Some(place) })
     }
 
     fn form(&mut self, first: bool) -> Option<&'static Form> {

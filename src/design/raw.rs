@@ -119,6 +119,8 @@ pub(super) struct RawPart {
     /// What is measured, in the order of [`Field::ALL`].
     pub(super) measures: Vec<(Field, RawPer)>,
     pub(super) notes: Vec<Note>,
+    /// Length at its end that is folded up.
+    pub(super) folded: Option<RawPer>,
     pub(super) written: Option<Vec<Text>>,
 }
 
@@ -391,6 +393,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         notes: own::notes(&mut fields),
+        folded: per(&mut fields, "folded"),
         written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
         name,
     })

@@ -100,11 +100,20 @@ struct PartJson<'a> {
     /// What its last count was asked to be a multiple of: `4 + 2`.
     #[serde(skip_serializing_if = "Option::is_none")]
     multiple: Option<String>,
+    /// What of its end is folded up.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    folded: Option<FoldedJson>,
     /// The round with the largest share of its shaping on shaping, and that share.
     stacked: Option<StackedJson>,
     /// The polygon that stacked shaping makes.
     corners: Option<CornersJson>,
     reasons: &'a [String],
+}
+
+#[derive(Serialize)]
+struct FoldedJson {
+    first_round: u32,
+    length_mm: f64,
 }
 
 #[derive(Serialize)]
@@ -243,6 +252,7 @@ fn part<'a>(size: &SizePlan, part: &'a PartPlan) -> PartJson<'a> {
         growth_used: tidy(part.growth_used, 3),
         worst_mm: mm(part.worst),
         multiple: part.multiple.map(|multiple| multiple.to_string()),
+        folded: part.folded.map(|folded| FoldedJson { first_round: folded.first, length_mm: mm(folded.length) }),
         stacked: stacking.most.map(|(round, share)| StackedJson { round, share: tidy(share, 3) }),
         corners: stacking.polygon.filter(|polygon| polygon.last == part.last).map(|polygon| CornersJson {
             corners: polygon.corners,

@@ -63,6 +63,8 @@ pub struct PartExtent {
     pub length: Mm,
     /// Circumference that the counts make at its last edge.
     pub around: Mm,
+    /// Index into the outline of where its end is folded up, where it is.
+    pub fold: Option<usize>,
     /// The polygon that its last edge is, where shaping stacks into corners.
     pub polygon: Option<Polygon>,
     /// True where it lies flat, or nearly.
@@ -95,8 +97,10 @@ pub enum MeasureKind {
     AcrossCorners,
     /// Largest diameter, where that is at no part's end.
     Widest,
-    /// Length of a part along the fabric.
+    /// Length of a part along the fabric, but for what is folded up.
     Along,
+    /// Length that is folded up.
+    Folded,
     /// Height over all.
     Height,
     /// Circumference at the end of a part.
@@ -106,6 +110,11 @@ pub enum MeasureKind {
 }
 
 impl SideView {
+    /// Index into the outline of where its end is folded up, where it is.
+    pub fn fold(&self) -> Option<usize> {
+        self.parts.last().and_then(|part| part.fold)
+    }
+
     /// The outline between the foot and the edge of a part.
     pub fn part_outline(&self, part: &PartExtent) -> &[Point] {
         self.outline.get(part.from..=part.to).unwrap_or_default()
@@ -114,7 +123,7 @@ impl SideView {
     /// Radius by which a part is measured: of a straight one that of its middle, since its ends are drawn in or out by
     /// what it meets there; of any other that of its last edge.
     fn width_of(&self, part: &PartExtent) -> f64 {
-        let way = self.part_outline(part);
+        let way = self.outline.get(part.from..=part.fold.unwrap_or(part.to)).unwrap_or_default();
         let (Some(from), Some(to)) = (way.first(), way.last()) else { return 0.0 };
         let straight = (to.x - from.x).abs() < STRAIGHT * part.length.mm();
         let mut radii: Vec<f64> = way.iter().map(|at| at.x).collect();
@@ -139,6 +148,8 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
     let mut outline: Vec<Point> = upright.collect();
     let cornered = cornered(plan, size);
     from_corner_to_corner(&cornered, &mut outline);
+    turn_up(plan, size, &mut outline);
+    let foot = outline.iter().map(|p| p.y).fold(0.0, f64::max);
     let reach = outline.iter().map(|p| p.x).fold(0.0, f64::max);
     let closed = closes(shape, reach);
     let extents = parts(plan, size, &outline, &cornered);
@@ -146,7 +157,7 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
         folds: folds(size, &outline, &extents),
         measures: Vec::new(),
         reach,
-        tall: foot - top,
+        tall: foot,
         closed,
         parts: extents,
         outline,
@@ -154,6 +165,17 @@ pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
     };
     view.measures = measures(plan, size, &view);
     view
+}
+
+/// Turns up what is folded of the end of a hat: it stands off what it lies on by the thickness of the fabric.
+pub(crate) fn turn_up(plan: &Plan, size: &SizePlan, outline: &mut [Point]) {
+    let Some(folded) = size.turned_up() else { return };
+    let first = folded.first.saturating_sub(1) as usize;
+    let Some((fold, round)) = outline.get(first).copied().zip(size.rounds.get(first)) else { return };
+    let off = plan.gauge_of(round).thick.mm();
+    for edge in outline.iter_mut().skip(first + 1) {
+        *edge = Point::new(edge.x + off, 2.0 * fold.y - edge.y);
+    }
 }
 
 fn outline(shape: &SideShape) -> Vec<Point> {
@@ -183,9 +205,11 @@ fn parts(plan: &Plan, size: &SizePlan, outline: &[Point], cornered: &[Cornered])
         let from = (part.first.saturating_sub(1) as usize).min(last);
         let to = (part.last as usize).clamp(from, last.max(from));
         let way = outline.get(from..=to).unwrap_or_default();
+        let fold = part.folded.map(|folded| (folded.first.saturating_sub(1) as usize).clamp(from, to));
+        let end = outline.get(fold.unwrap_or(to));
         let length: f64 = way.windows(2).map(|pair| (pair[1] - pair[0]).hypot()).sum();
-        let rise = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.y - a.y).abs());
-        let out = way.first().zip(way.last()).map_or(0.0, |(a, b)| (b.x - a.x).abs());
+        let rise = way.first().zip(end).map_or(0.0, |(a, b)| (b.y - a.y).abs());
+        let out = way.first().zip(end).map_or(0.0, |(a, b)| (b.x - a.x).abs());
         let around = circumference(plan, size, to);
         // Where even rounds go on after the corners, its end may be round again.
         let ends = to.checked_sub(1).and_then(|round| cornered.get(round)).is_some_and(|round| round.shows());
@@ -196,6 +220,7 @@ fn parts(plan: &Plan, size: &SizePlan, outline: &[Point], cornered: &[Cornered])
             to,
             length: Mm::new(length),
             around,
+            fold,
             polygon,
             flat: rise < FLAT * out,
         }
@@ -206,7 +231,7 @@ fn parts(plan: &Plan, size: &SizePlan, outline: &[Point], cornered: &[Cornered])
 fn folds(size: &SizePlan, outline: &[Point], parts: &[PartExtent]) -> Vec<Fold> {
     let mut found = Vec::new();
     for (foot, round) in size.rounds.iter().enumerate().skip(1) {
-        let sharp = round.loops() != Loops::Both;
+        let sharp = round.loops() != Loops::Both || parts.iter().any(|part| part.fold == Some(foot));
         let begins = parts.iter().any(|part| part.from == foot);
         if let Some(&at) = outline.get(foot).filter(|_| sharp || begins) {
             found.push(Fold { at, sharp });
@@ -225,7 +250,24 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         if let (Some(&from), Some(&to), false) = (way.first(), way.last(), part.flat) {
             // As long as its rounds are high: what the maker measures, and what stands in the table of parts.
             let value = size.parts.get(index).map_or(part.length, |part| part.length);
-            found.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value });
+            let folded = size.parts.get(index).and_then(|part| part.folded);
+            let fold = part.fold.and_then(|fold| view.outline.get(fold)).zip(folded);
+            match fold {
+                None => found.push(Measure { kind: MeasureKind::Along, part: Some(index), from, to, value }),
+                Some((&fold, folded)) => {
+                    let (own, turned) = (value - folded.length, folded.length);
+                    let along = Measure { kind: MeasureKind::Along, part: Some(index), from, to: fold, value: own };
+                    found.extend((own > Mm::new(TOLERANCE)).then_some(along));
+                    let outer = Point::new(to.x, fold.y);
+                    found.push(Measure {
+                        kind: MeasureKind::Folded,
+                        part: Some(index),
+                        from: outer,
+                        to,
+                        value: turned,
+                    });
+                }
+            }
         }
         // Of edges alike the last is measured, where the first of them is.
         let at = view.measured_edge(part);
@@ -257,6 +299,7 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
             MeasureKind::AcrossFlats
             | MeasureKind::Widest
             | MeasureKind::Along
+            | MeasureKind::Folded
             | MeasureKind::Height
             | MeasureKind::Around
             | MeasureKind::LyingFlat => false,
@@ -298,7 +341,7 @@ impl Measure {
 impl SideView {
     /// Right end of the last edge of a part.
     fn edge(&self, part: &PartExtent) -> Option<Point> {
-        self.outline.get(part.to).copied()
+        self.outline.get(part.fold.unwrap_or(part.to)).copied()
     }
 
     /// The same at the width by which the part is measured.

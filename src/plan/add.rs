@@ -83,7 +83,13 @@ impl Solver<'_> {
             standing.wished = end * width;
         }
         self.note_stray(task, &choice.counts, (first, width));
-        let plan = self.figures(part, profile, outline, task, (choice, views));
+        let mut plan = self.figures(part, profile, outline, task, (choice, views));
+        plan.folded = self.folded(profile, first);
+        if self.texture(self.parts.len()).is_some() {
+            // The rounds of a pattern may differ in height, and the last time through needn't be whole.
+            let own = self.rounds.iter().skip(first as usize - 1);
+            plan.length = own.fold(Mm::ZERO, |sum, round| sum + self.gauge_of(round).height);
+        }
         self.lacks += plan.wanted_length.map_or(0.0, |wanted| (wanted - plan.length).mm());
         self.parts.push(PartPlan { first, last: self.rounds.len() as u32, ..plan });
         Some(())
@@ -142,6 +148,7 @@ impl Solver<'_> {
             growth_used: growth.1,
             worst: Mm::new(worst * width),
             multiple: self.worked_over(profile),
+            folded: None,
             reasons: solved.reasons(),
         }
     }

@@ -1,8 +1,9 @@
 //! What is measured on a piece by its parts: depth, brim, folded rim, and when a closed piece is filled.
 
-use super::{PartPlan, Plan, SizePlan};
+use super::solve::Solver;
+use super::{Folded, PartPlan, Plan, SizePlan};
 use crate::craft::{Close, Foundation, Loops, Made};
-use crate::design::{Body, Design};
+use crate::design::{Body, Design, Profile};
 use crate::report::{Diagnostic, Report};
 use crate::units::{Mm, tidy};
 
@@ -35,7 +36,8 @@ impl Plan {
         self.brim_part(size).map(|part| part.length)
     }
 
-    /// Depth of a hat: from the middle of the crown along the fabric to the edge, or to where a brim begins. Nothing for
+    /// Depth of a hat: from the middle of the crown along the fabric to the edge, or to where a brim begins or the end is
+    /// folded up. Nothing for
     /// what isn't worn or has no crown.
     pub fn depth(&self, size: &SizePlan) -> Option<Mm> {
         depth(&self.design, size)
@@ -45,7 +47,9 @@ impl Plan {
     pub fn edge(&self, size: &SizePlan) -> Option<u32> {
         self.depth(size)?;
         let brim = usize::from(self.brim_part(size).is_some());
-        size.parts.get(size.parts.len().checked_sub(brim + 1)?).map(|part| part.last)
+        let last = size.parts.get(size.parts.len().checked_sub(brim + 1)?).map(|part| part.last);
+        // A hat that is folded up ends where it folds.
+        size.turned_up().map_or(last, |folded| Some(folded.first.saturating_sub(1).max(1)))
     }
 
     /// The part that folds down over the one before it: the last of a basket, where its first round is worked into the
@@ -70,7 +74,30 @@ impl Plan {
     }
 }
 
+impl Solver<'_> {
+    /// What is folded up of a part whose first round has this number, and whose rounds are there: the number of rounds
+    /// that comes nearest to the length asked for, one at least.
+    pub(super) fn folded(&self, profile: &Profile, first: u32) -> Option<Folded> {
+        let wanted = profile.folded.as_ref()?.get(self.index)?;
+        let own = self.rounds.get(first as usize - 1..)?;
+        let (mut length, mut from) = (Mm::ZERO, self.rounds.len() as u32 + 1);
+        for round in own.iter().rev() {
+            let height = self.gauge_of(round).height;
+            if length > Mm::ZERO && (length + height - *wanted).abs() > (length - *wanted).abs() {
+                break;
+            }
+            (length, from) = (length + height, round.number);
+        }
+        Some(Folded { first: from, length })
+    }
+}
+
 impl SizePlan {
+    /// The end that is folded up, where it has one.
+    pub fn turned_up(&self) -> Option<Folded> {
+        self.parts.last().and_then(|part| part.folded)
+    }
+
     /// True where its first round begins in shorter stitches, so that a spiral rises without a step.
     pub fn rises(&self) -> bool {
         let first = self.rounds.first().filter(|first| first.close == Close::Spiral && first.target.is_some());
@@ -102,7 +129,8 @@ fn depth(design: &Design, size: &SizePlan) -> Option<Mm> {
     let crowned = design.kind.row().worn && middle;
     let brim = usize::from(brim_part(design, size).is_some());
     let own = size.parts.get(..size.parts.len().checked_sub(brim)?)?;
-    let length = own.iter().fold(Mm::ZERO, |sum, part| sum + part.length);
+    let folded = size.turned_up().map_or(Mm::ZERO, |folded| folded.length);
+    let length = own.iter().fold(Mm::ZERO, |sum, part| sum + part.length) - folded;
     (crowned && length > Mm::ZERO).then_some(length)
 }
 

@@ -107,8 +107,19 @@ pub struct PartPlan {
     pub worst: Mm,
     /// What its last count was asked to be a multiple of.
     pub multiple: Option<Multiple>,
+    /// What of its end is folded up.
+    pub folded: Option<Folded>,
     /// Why the counts are as they are, sentence by sentence.
     pub reasons: Vec<String>,
+}
+
+/// The end of a hat that is folded up, outward.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Folded {
+    /// Number of its first round, at whose foot the fabric folds.
+    pub first: u32,
+    /// Length of its rounds along the fabric.
+    pub length: Mm,
 }
 
 impl PartPlan {

@@ -311,6 +311,7 @@ impl<'a> Solver<'a> {
             growth_used: growth,
             worst: Mm::ZERO,
             multiple: None,
+            folded: None,
             reasons: vec!["Worked as written".to_owned()],
         });
         Some(())

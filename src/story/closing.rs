@@ -3,6 +3,7 @@
 use super::Story;
 use crate::craft::{Close, Foundation, Stitch};
 use crate::design::Finish;
+use crate::notation::{Gaps, across};
 use crate::plan::SizePlan;
 use crate::story::{Block, Run, Section};
 use crate::units::{Mm, Units};
@@ -48,8 +49,17 @@ impl Story<'_> {
         self.section("finishing", "page-finishing", false, vec![Block::List { numbered: true, items }])
     }
 
-    /// How the last part of a basket folds over the one before it, where its first round is worked for that.
+    /// How the end of a hat is folded up, or the last part of a basket over the one before it, where its first round is
+    /// worked for that.
     fn fold(&self) -> Option<String> {
+        let last = self.plan.sizes.first().and_then(|size| size.parts.last());
+        if let Some(part) = last.filter(|part| part.folded.is_some()) {
+            let first = |size: &SizePlan| size.turned_up().map(|folded| folded.first);
+            let first: Vec<Option<u32>> = self.plan.sizes.iter().map(first).collect();
+            let round = across(&first, u32::to_string, Gaps::OPEN);
+            let args = [("part", Arg::Text(&part.name)), ("round", Arg::Text(&round))];
+            return Some(self.words.with("page-finish-fold-up", &args));
+        }
         let part = self.plan.sizes.first().and_then(|size| self.plan.folded(size))?;
         Some(self.words.with("page-finish-fold", &[("part", Arg::Text(&part.name))]))
     }

@@ -6,6 +6,7 @@ use crate::design::{Hand, Work};
 use crate::notation::{Gaps, across};
 use crate::plan::{PartPlan, SizePlan};
 use crate::story::{Block, Cell, Column, Run, Section, Table};
+use crate::words::numbers::length;
 use crate::words::{Arg, Language};
 use std::collections::BTreeMap;
 
@@ -88,6 +89,17 @@ impl Story<'_> {
             let first = rounds(&|size| self.plan.folded(size).map(|part| part.first));
             let args = [("part", Arg::Text(&part.name)), ("round", Arg::Text(&first))];
             said.extend([self.words.with("page-fold-side", &args), self.say("page-fold-loose")]);
+        }
+        if let Some(part) =
+            self.plan.sizes.first().and_then(|size| size.parts.last()).filter(|part| part.folded.is_some())
+        {
+            let first = rounds(&|size| size.turned_up().map(|folded| folded.first));
+            let length =
+                |size: &SizePlan| Some(length(size.turned_up()?.length, self.plan.design.units, self.words.language));
+            let lengths: Vec<Option<String>> = self.plan.sizes.iter().map(length).collect();
+            let length = across(&lengths, String::clone, Gaps::OPEN);
+            let args = [("part", Arg::Text(&part.name)), ("round", Arg::Text(&first)), ("length", Arg::Text(&length))];
+            said.push(self.words.with("page-fold-up", &args));
         }
         if self.plan.sizes.iter().any(|size| self.plan.filled_before(size).is_some()) {
             let round = rounds(&|size| self.plan.filled_before(size));

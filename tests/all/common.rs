@@ -47,6 +47,7 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
         most: 2,
         multiple: None,
         pattern: Vec::new(),
+        folded: None,
         swatch: None,
         place: None,
     };
@@ -157,6 +158,7 @@ pub fn part_plan(name: &str, first: u32, last: u32) -> PartPlan {
         growth_used: 0.0,
         worst: Mm::ZERO,
         multiple: None,
+        folded: None,
         reasons: Vec::new(),
     }
 }

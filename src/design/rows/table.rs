@@ -481,13 +481,11 @@ const ENDS: &[Row] = &[
         "Your own words on the part, above its rounds; or beside the rounds of these numbers, 1 for its first.",
     ),
     row(
-        "notes",
-        Takes::Any(&[
-            Takes::OneOrMore(&Takes::Printed(Printed::Note)),
-            Takes::Named("number of a round, or `last`,", &Takes::OneOrMore(&Takes::Printed(Printed::Note))),
-        ]),
-        "notes: {4: stuff firmly now, last: leave a long tail}",
-        "Your own words on the part, above its rounds; or beside the rounds of these numbers, 1 for its first.",
+        "folded",
+        Takes::PerSize(&Takes::Length),
+        "folded: 4 cm",
+        "How much of its end is folded up, outward, when a hat is done: of the last part, whose depth is all of its fabric; \
+         what is folded counts once in the depth of the hat.",
     ),
     row(
         "written",

@@ -93,7 +93,18 @@ impl Reader<'_, '_> {
 
     /// Lengths within a range.
     pub(super) fn lengths(&mut self, field: Field, per: &RawPer, least: Mm, most: Mm) -> Option<PerSize<Mm>> {
-        let (name, units) = (field.word(), self.within.reading.units);
+        self.lengths_of(field.word(), per, least, most)
+    }
+
+    /// The same for a field of any name.
+    pub(in crate::design) fn lengths_of(
+        &mut self,
+        name: &str,
+        per: &RawPer,
+        least: Mm,
+        most: Mm,
+    ) -> Option<PerSize<Mm>> {
+        let units = self.within.reading.units;
         self.per_size(name, per, |text, report| {
             let length = measure::length(name, text, units, report)?;
             in_range(name, length, least, most, text.place, report).then_some(length)

@@ -3,7 +3,7 @@
 use kurbo::{BezPath, Circle, Ellipse, Point, Shape, Vec2};
 
 use super::sheet::Sheet;
-use super::side::{STEPS, mirror, sharp};
+use super::side::{STEPS, hanging, mirror, sharp};
 use super::smooth::smooth;
 use super::{Scene, Sized};
 use crate::craft::Round;
@@ -47,10 +47,12 @@ fn bands_of(scene: &Scene<'_>, size: &Sized<'_>) -> Vec<Band> {
     if !scene.options.dressed || colours.is_empty() {
         return bands;
     }
-    let colour = |round: &Round| round.colour.unwrap_or(0);
-    for alike in size.own.rounds.chunk_by(|one, next| colour(one) == colour(next)) {
+    // What is folded up is a band of its own: it lies on the others.
+    let fold = size.view.fold().unwrap_or(usize::MAX);
+    let kind = |round: &Round| (round.colour.unwrap_or(0), round.number as usize > fold);
+    for alike in size.own.rounds.chunk_by(|one, next| kind(one) == kind(next)) {
         let to = from + alike.len();
-        let yarn = alike.first().and_then(|round| colours.get(colour(round)));
+        let yarn = alike.first().and_then(|round| colours.get(kind(round).0));
         bands.extend(yarn.map(|yarn| Band { from, to, ink: tint(Ink(yarn.rgb), LIGHT) }));
         from = to;
     }
@@ -88,7 +90,8 @@ pub(super) fn bands(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
         return;
     }
     let right = smooth(&scene.right(size), &sharp(size), STEPS);
-    let bands = bands_of(scene, size);
+    let fold = size.view.fold().unwrap_or(usize::MAX);
+    let bands: Vec<Band> = bands_of(scene, size).into_iter().filter(|band| band.from < fold).collect();
     let last = bands.len().saturating_sub(1);
     for (index, band) in bands.iter().enumerate() {
         let Some(own) = right.get(STEPS * band.from..=STEPS * band.to) else { continue };
@@ -98,10 +101,51 @@ pub(super) fn bands(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     }
 }
 
+/// What is folded up, over the side that it lies on: in the colours of its rounds, and opaque where it has none.
+pub(super) fn cuff(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
+    let right = smooth(&scene.right(size), &sharp(size), STEPS);
+    turned_up(scene, size, (&right, STEPS, 0.0), sheet.style.wide, sheet);
+}
+
+/// The same of an outline in so many steps a round about an axis.
+pub(super) fn turned_up(
+    scene: &Scene<'_>,
+    size: &Sized<'_>,
+    (right, steps, axis): (&[Point], usize, f64),
+    width: f64,
+    sheet: &mut Sheet,
+) {
+    let Some(fold) = size.view.fold() else { return };
+    let outer = |from: usize, to: usize| {
+        // From the fold itself up: its first step leads round the fold to where the fabric stands off.
+        let mut own = right.get(steps * from..=steps * to).unwrap_or_default().to_vec();
+        let reach = own.last().map_or(axis, |at| at.x);
+        if from == fold {
+            own.iter_mut().take(1).for_each(|first| first.x = first.x.max(reach));
+        }
+        own
+    };
+    let last = size.view.outline.len().saturating_sub(1);
+    let bands = bands_of(scene, size);
+    let over: Vec<&Band> = bands.iter().filter(|band| band.from >= fold).collect();
+    if over.is_empty() {
+        sheet.path(fill(around(&outer(fold, last), axis), Ink::WHITE), &[]);
+    }
+    for band in over {
+        sheet.path(fill(around(&outer(band.from, band.to), axis), band.ink), &[]);
+    }
+    let own = outer(fold, last);
+    let way: Vec<Point> =
+        own.iter().copied().chain(own.iter().rev().map(|at| Point::new(2.0 * axis - at.x, at.y))).collect();
+    let closed: Vec<Point> = way.iter().copied().chain(way.first().copied()).collect();
+    sheet.line(&closed, width, Ink::BLACK, Vec::new());
+}
+
 /// The opening at the top or the foot, a little from above or from below.
 pub(super) fn opening(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     let right = scene.right(size);
-    let Some(&edge) = right.last().filter(|edge| 2.0 * edge.x > NARROW) else { return };
+    let end = size.view.fold().map_or(right.len().saturating_sub(1), |fold| fold);
+    let Some(&edge) = right.get(end).filter(|edge| 2.0 * edge.x > NARROW) else { return };
     let foot = size.view.tall * scene.scale;
     if size.view.closed || size.view.lies_flat() || edge.y.min(foot - edge.y) > NEAR {
         return;
@@ -188,11 +232,14 @@ fn silhouette(scene: &Scene<'_>, size: &Sized<'_>, (foot, scale, flat): (Point, 
     }
     let place = |at: &Point| Point::new(foot.x + at.x * scale, foot.y + (at.y - size.view.tall) * scale);
     let right: Vec<Point> = smooth(&size.view.outline.iter().map(place).collect::<Vec<_>>(), &sharp(size), STEPS);
-    for band in &bands {
+    let fold = size.view.fold().unwrap_or(usize::MAX);
+    for band in bands.iter().filter(|band| band.from < fold) {
         let own = right.get(STEPS * band.from..=STEPS * band.to).unwrap_or_default();
         sheet.path(fill(around(own, foot.x), band.ink), &[]);
     }
+    let hangs = hanging(size, &right, STEPS);
     let corners: Vec<Point> =
-        right.iter().copied().chain(right.iter().rev().map(|at| Point::new(2.0 * foot.x - at.x, at.y))).collect();
-    sheet.path(PathItem { path: around(&right, foot.x), fill: None, stroke: Some(stroke) }, &corners);
+        hangs.iter().copied().chain(hangs.iter().rev().map(|at| Point::new(2.0 * foot.x - at.x, at.y))).collect();
+    sheet.path(PathItem { path: around(hangs, foot.x), fill: None, stroke: Some(stroke) }, &corners);
+    turned_up(scene, size, (&right, STEPS, foot.x), sheet.style.narrow, sheet);
 }

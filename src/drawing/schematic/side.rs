@@ -19,6 +19,7 @@ pub(super) fn draw(scene: &Scene<'_>, measures: &mut [Shown], sheet: &mut Sheet)
     let Some(largest) = scene.master() else { return true };
     dress::bands(scene, largest, sheet);
     outline(scene, largest, sheet);
+    dress::cuff(scene, largest, sheet);
     dress::opening(scene, largest, sheet);
     folds(scene, largest, sheet);
     dress::rim(scene, largest, sheet);
@@ -54,7 +55,14 @@ pub(super) fn mirror(point: Point) -> Point {
 
 /// The whole outline, closed by the line on which the piece ends.
 pub(super) fn outline(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
-    closed(&smooth(&scene.right(size), &sharp(size), STEPS), sheet);
+    let right = smooth(&scene.right(size), &sharp(size), STEPS);
+    closed(hanging(size, &right, STEPS), sheet);
+}
+
+/// Of the right half of an outline in so many steps a round what is not folded up.
+pub(super) fn hanging<'r>(size: &Sized<'_>, right: &'r [Point], steps: usize) -> &'r [Point] {
+    let fold = size.view.fold().map_or(right.len(), |fold| steps * fold + 1);
+    right.get(..fold).unwrap_or(right)
 }
 
 /// The outline whose right half, on paper, is this.
@@ -111,7 +119,7 @@ fn dimensions(scene: &Scene<'_>, size: &Sized<'_>, measures: &mut [Shown], sheet
 /// Which kinds are drawn first: those that have the fewest places.
 fn rank(kind: MeasureKind) -> u8 {
     match kind {
-        MeasureKind::Along => 0,
+        MeasureKind::Along | MeasureKind::Folded => 0,
         MeasureKind::AcrossFlats => 1,
         MeasureKind::Across | MeasureKind::AcrossCorners | MeasureKind::Widest => 2,
         MeasureKind::Height => 3,
@@ -130,7 +138,7 @@ fn places(scene: &Scene<'_>, size: &Sized<'_>, measure: &Measure) -> Vec<(Point,
     let (from, to) = (scene.on_paper(measure.from), scene.on_paper(measure.to));
     let tall = size.view.tall * scene.scale;
     match measure.kind {
-        MeasureKind::Along => {
+        MeasureKind::Along | MeasureKind::Folded => {
             let way = to - from;
             let length = way.hypot();
             if length < TOLERANCE {

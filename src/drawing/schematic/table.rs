@@ -44,7 +44,11 @@ pub(super) fn measures(scene: &Scene<'_>) -> Vec<Shown> {
             MeasureKind::Across | MeasureKind::Widest => format!("Ø\u{a0}{own}"),
             MeasureKind::AcrossFlats => told("schematic-flats"),
             MeasureKind::AcrossCorners => told("schematic-corners"),
-            MeasureKind::Along | MeasureKind::Height | MeasureKind::Around | MeasureKind::LyingFlat => own,
+            MeasureKind::Along
+            | MeasureKind::Folded
+            | MeasureKind::Height
+            | MeasureKind::Around
+            | MeasureKind::LyingFlat => own,
         };
         shown.push(Shown {
             measure: *measure,
@@ -72,6 +76,7 @@ pub(super) fn name(scene: &Scene<'_>, size: &super::Sized<'_>, measure: &Measure
         MeasureKind::AcrossCorners => "schematic-across-corners",
         MeasureKind::Widest => "schematic-widest",
         MeasureKind::Along => "schematic-along",
+        MeasureKind::Folded => "schematic-folded",
         MeasureKind::Height => "schematic-height",
         MeasureKind::Around => "schematic-around",
         MeasureKind::LyingFlat => "schematic-flat",

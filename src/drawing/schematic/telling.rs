@@ -56,6 +56,7 @@ fn measure(plan: &Plan, size: &Sized<'_>, measure: &Measure, words: &Words) -> S
         MeasureKind::AcrossCorners => "schematic-across-corners",
         MeasureKind::Widest => "schematic-widest",
         MeasureKind::Along => "schematic-along",
+        MeasureKind::Folded => "schematic-folded",
         MeasureKind::Height => "schematic-height",
         MeasureKind::Around => "schematic-around",
         MeasureKind::LyingFlat => "schematic-flat",

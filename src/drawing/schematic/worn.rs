@@ -5,13 +5,15 @@ use std::collections::BTreeMap;
 
 use kurbo::{BezPath, Ellipse, Point, Rect, Shape, Size, Vec2};
 
+use super::dress::turned_up;
 use super::sheet::Sheet;
-use super::side::{closed, mirror, sharp};
+use super::side::{closed, hanging, mirror, sharp};
 use super::smooth::smooth;
 use super::table::wrapped;
 use super::{SCALES, Scene, SchematicOptions, Sized, fits};
 use crate::drawing::{Anchor, CURVE, Drawing, Ends, Group, Ink, Item, Origin, PathItem, Role, Stroke};
 use crate::font::Face;
+use crate::geometry::sideview::{Fold, turn_up};
 use crate::geometry::{SideShape, Worn, side_view};
 use crate::plan::Plan;
 use crate::units::{Angle, Mm};
@@ -40,6 +42,10 @@ pub fn worn(plan: &Plan, size: usize, shape: &SideShape, options: &SchematicOpti
     let raw: Vec<Point> = std::iter::once(Point::new(shape.start.mm(), 0.0)).chain(edges).collect();
     let top = raw.iter().fold(0.0_f64, |top, at| top.min(at.y));
     view.outline = raw.into_iter().map(|at| Point::new(at.x, at.y - top)).collect();
+    turn_up(plan, own, &mut view.outline);
+    // Its fold is as sharp there.
+    let fold = view.fold().and_then(|fold| view.outline.get(fold)).copied();
+    view.folds.extend(fold.map(|at| Fold { at, sharp: true }));
     let sized = Sized { name: &own.name, own, head: own.head, view };
     let mut scene = Scene { plan, options, words: &words, sizes: vec![sized], scale: 1.0, lettered: false };
     let room = Size::new(options.width.mm(), options.height.mm());
@@ -90,7 +96,10 @@ fn draw(scene: &Scene<'_>, on: &Worn, down: f64) -> Sheet {
     let mut sheet = Sheet::new(scene.options);
     let Some(size) = scene.sizes.first() else { return sheet };
     head(scene, on, down, &mut sheet);
-    closed(&hat(scene, size, on, down), &mut sheet);
+    let hat = hat(scene, size, on, down);
+    closed(hanging(size, &hat, HAT_STEPS), &mut sheet);
+    let wide = sheet.style.wide;
+    turned_up(scene, size, (&hat, HAT_STEPS, 0.0), wide, &mut sheet);
     let reach = size.view.reach.max(on.head.widest() * 1.2) * scene.scale;
     let narrow = sheet.style.narrow;
     let mut lowest = f64::NEG_INFINITY;
