@@ -115,6 +115,11 @@ impl SideView {
         self.parts.last().and_then(|part| part.fold)
     }
 
+    /// True for a height at which what is folded up lies over everything else.
+    pub fn covers(&self, y: f64) -> bool {
+        self.fold().and(self.outline.last()).is_some_and(|edge| y > edge.y)
+    }
+
     /// The outline between the foot and the edge of a part.
     pub fn part_outline(&self, part: &PartExtent) -> &[Point] {
         self.outline.get(part.from..=part.to).unwrap_or_default()
@@ -291,7 +296,9 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
             first = None;
         }
     }
-    if let Some((index, &widest)) = view.outline.iter().enumerate().max_by(|(_, a), (_, b)| a.x.total_cmp(&b.x)) {
+    // What is folded up stands off by its thickness, which nobody measures.
+    let own = view.outline.iter().enumerate().take(view.fold().map_or(usize::MAX, |fold| fold + 1));
+    if let Some((index, &widest)) = own.max_by(|(_, a), (_, b)| a.x.total_cmp(&b.x)) {
         // Where the piece is widest between its edges, no measure of an edge tells how wide.
         let shown = found.iter().any(|m| match m.kind {
             MeasureKind::Across => view.alike(m.to, widest),

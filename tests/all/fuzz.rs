@@ -299,6 +299,8 @@ fn assembled(chance: &mut Chance) -> Vec<u8> {
             ", notes: [Count as you go., Turn it.]",
             ", notes: {0: no, ring: no}",
             ", multiple: 4",
+            ", folded: 3",
+            ", folded: {s0: 2, s1: 3}",
             ", multiple: 6 + 2",
             ", pattern: [\"FPdc in next, BPdc in next\"]",
             ", pattern: [\"5 dc in next st, sk 2, sc in next, sk 2\", \"BLO sc in each st around\"]",

@@ -30,6 +30,8 @@ mod cures;
 
 mod examples;
 
+mod folds;
+
 mod fuzz;
 
 mod guide;

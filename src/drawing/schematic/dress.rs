@@ -104,41 +104,43 @@ pub(super) fn bands(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
 /// What is folded up, over the side that it lies on: in the colours of its rounds, and opaque where it has none.
 pub(super) fn cuff(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     let right = smooth(&scene.right(size), &sharp(size), STEPS);
-    turned_up(scene, size, (&right, STEPS, 0.0), sheet.style.wide, sheet);
+    turned_up(scene, size, (&right, 0.0), sheet.style.wide, sheet);
 }
 
-/// The same of an outline in so many steps a round about an axis.
-pub(super) fn turned_up(
-    scene: &Scene<'_>,
-    size: &Sized<'_>,
-    (right, steps, axis): (&[Point], usize, f64),
-    width: f64,
-    sheet: &mut Sheet,
-) {
+/// The same of an outline in so many steps a round about an axis, its lines of this width.
+fn turned_up(scene: &Scene<'_>, size: &Sized<'_>, (right, axis): (&[Point], f64), width: f64, sheet: &mut Sheet) {
     let Some(fold) = size.view.fold() else { return };
-    let outer = |from: usize, to: usize| {
-        // From the fold itself up: its first step leads round the fold to where the fabric stands off.
-        let mut own = right.get(steps * from..=steps * to).unwrap_or_default().to_vec();
-        let reach = own.last().map_or(axis, |at| at.x);
-        if from == fold {
-            own.iter_mut().take(1).for_each(|first| first.x = first.x.max(reach));
-        }
-        own
-    };
     let last = size.view.outline.len().saturating_sub(1);
     let bands = bands_of(scene, size);
     let over: Vec<&Band> = bands.iter().filter(|band| band.from >= fold).collect();
-    if over.is_empty() {
-        sheet.path(fill(around(&outer(fold, last), axis), Ink::WHITE), &[]);
+    let whole = Band { from: fold, to: last, ink: Ink::WHITE };
+    for band in if over.is_empty() { vec![&whole] } else { over } {
+        sheet.path(fill(around(&outer(right, (band.from, band.to), (fold, STEPS)), axis), band.ink), &[]);
     }
-    for band in over {
-        sheet.path(fill(around(&outer(band.from, band.to), axis), band.ink), &[]);
+    let way = outer(right, (fold, last), (fold, STEPS));
+    sheet.line(&turned(&way, axis), width, Ink::BLACK, Vec::new());
+}
+
+/// The closed line round what is folded up, of an outline in so many steps a round; nothing where nothing is.
+pub(super) fn turned_up_line(size: &Sized<'_>, right: &[Point], steps: usize) -> Option<Vec<Point>> {
+    let (fold, last) = (size.view.fold()?, size.view.outline.len().checked_sub(1)?);
+    Some(turned(&outer(right, (fold, last), (fold, steps)), 0.0))
+}
+
+/// The right side of what is folded up between two rounds. At the fold itself the fabric has gone round already.
+fn outer(right: &[Point], (from, to): (usize, usize), (fold, steps): (usize, usize)) -> Vec<Point> {
+    if from != fold {
+        return right.get(steps * from..=steps * to).unwrap_or_default().to_vec();
     }
-    let own = outer(fold, last);
-    let way: Vec<Point> =
-        own.iter().copied().chain(own.iter().rev().map(|at| Point::new(2.0 * axis - at.x, at.y))).collect();
-    let closed: Vec<Point> = way.iter().copied().chain(way.first().copied()).collect();
-    sheet.line(&closed, width, Ink::BLACK, Vec::new());
+    let own = right.get(steps * (from + 1)..=steps * to).unwrap_or_default();
+    let foot = right.get(steps * fold).zip(own.first()).map(|(fold, next)| Point::new(next.x, fold.y));
+    foot.into_iter().chain(own.iter().copied()).collect()
+}
+
+/// Right side and left side as one closed line.
+fn turned(right: &[Point], axis: f64) -> Vec<Point> {
+    let left = right.iter().rev().map(|at| Point::new(2.0 * axis - at.x, at.y));
+    right.iter().copied().chain(left).chain(right.first().copied()).collect()
 }
 
 /// The opening at the top or the foot, a little from above or from below.
@@ -241,5 +243,5 @@ fn silhouette(scene: &Scene<'_>, size: &Sized<'_>, (foot, scale, flat): (Point, 
     let corners: Vec<Point> =
         hangs.iter().copied().chain(hangs.iter().rev().map(|at| Point::new(2.0 * foot.x - at.x, at.y))).collect();
     sheet.path(PathItem { path: around(hangs, foot.x), fill: None, stroke: Some(stroke) }, &corners);
-    turned_up(scene, size, (&right, STEPS, foot.x), sheet.style.narrow, sheet);
+    turned_up(scene, size, (&right, foot.x), sheet.style.narrow, sheet);
 }

@@ -13,7 +13,14 @@ pub(super) fn part_names(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet)
     for part in &size.view.parts {
         let way: Vec<Point> = size.view.part_outline(part).iter().map(|&p| scene.on_paper(p)).collect();
         let Some(&middle) = way.get(way.len() / 2) else { continue };
-        let places = inside(sheet, &part.name, &way);
+        // A name stands where its part is seen: a folded one on what is folded up, others above it.
+        let end = size.view.part_outline(part).len();
+        let hidden = |at: &usize| size.view.outline.get(part.from + at).is_some_and(|at| size.view.covers(at.y));
+        let seen: Vec<Point> = match part.fold {
+            Some(fold) => way.get(fold.saturating_sub(part.from)..).unwrap_or_default().to_vec(),
+            None => (0..end).filter(|at| !hidden(at)).filter_map(|at| way.get(at)).copied().collect(),
+        };
+        let places = inside(sheet, &part.name, &seen);
         if !sheet.write_free(places) && !beside(sheet, &part.name, mirror(middle)) {
             let outer = way.get(way.len() * 3 / 4).copied().unwrap_or(middle);
             below(sheet, &part.name, mirror(outer));

@@ -81,7 +81,7 @@ pub(super) fn sharp(size: &Sized<'_>) -> Vec<bool> {
 
 /// Where parts end and the fabric folds.
 fn folds(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
-    for fold in &size.view.folds {
+    for fold in size.view.folds.iter().filter(|fold| !size.view.covers(fold.at.y)) {
         let right = scene.on_paper(fold.at);
         // A part that merely ends is an imaginary edge: its line stops short of the outline.
         let inset = if fold.sharp { 0.0 } else { 1.5_f64.min(right.x / 4.0) };

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use kurbo::{BezPath, Ellipse, Point, Rect, Shape, Size, Vec2};
 
-use super::dress::turned_up;
+use super::dress::turned_up_line;
 use super::sheet::Sheet;
 use super::side::{closed, hanging, mirror, sharp};
 use super::smooth::smooth;
@@ -98,8 +98,9 @@ fn draw(scene: &Scene<'_>, on: &Worn, down: f64) -> Sheet {
     head(scene, on, down, &mut sheet);
     let hat = hat(scene, size, on, down);
     closed(hanging(size, &hat, HAT_STEPS), &mut sheet);
-    let wide = sheet.style.wide;
-    turned_up(scene, size, (&hat, HAT_STEPS, 0.0), wide, &mut sheet);
+    if let Some(cuff) = turned_up_line(size, &hat, HAT_STEPS) {
+        sheet.line(&cuff, sheet.style.wide, Ink::BLACK, Vec::new());
+    }
     let reach = size.view.reach.max(on.head.widest() * 1.2) * scene.scale;
     let narrow = sheet.style.narrow;
     let mut lowest = f64::NEG_INFINITY;
