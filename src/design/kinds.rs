@@ -71,6 +71,10 @@ pub struct KindRow {
     pub sizes: &'static [SizeFigure],
     /// True where it is closed and filled.
     pub stuffed: bool,
+    /// True where it is hung up by a loop.
+    pub hangs: bool,
+    /// True where it is lit from within.
+    pub glows: bool,
     /// Message that says how it is washed and dried into shape.
     pub dried: &'static str,
     /// Messages of the cautions that hold for every piece of the kind, whatever its size.
@@ -95,6 +99,8 @@ const WORN: KindRow = KindRow {
         SizeFigure::HatSize,
     ],
     stuffed: false,
+    hangs: false,
+    glows: false,
     dried: "page-dry-hat",
     cautions: &[],
 };
@@ -117,6 +123,8 @@ const NOT_WORN: KindRow = KindRow {
     folds_down: false,
     sizes: &[SizeFigure::Across, SizeFigure::Around, SizeFigure::Height],
     stuffed: false,
+    hangs: false,
+    glows: false,
     dried: "page-dry-flat",
     cautions: &[],
 };
@@ -165,7 +173,7 @@ static BAG: KindRow = KindRow {
     ..NOT_WORN
 };
 static LAMPSHADE: KindRow =
-    KindRow { word: "lampshade", dried: "page-dry-basket", cautions: &["page-care-lamp"], ..NOT_WORN };
+    KindRow { word: "lampshade", glows: true, dried: "page-dry-basket", cautions: &["page-care-lamp"], ..NOT_WORN };
 static COVER: KindRow = KindRow { word: "cover", dried: "page-dry-basket", cautions: &["page-care-cover"], ..NOT_WORN };
 static COASTER: KindRow = KindRow {
     word: "coaster",
@@ -180,6 +188,7 @@ static ORNAMENT: KindRow = KindRow {
     word: "ornament",
     measured: ("around", 24),
     stuffed: true,
+    hangs: true,
     dried: "page-dry-ball",
     cautions: &["page-care-ornament", "page-care-ends"],
     ..NOT_WORN

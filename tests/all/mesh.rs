@@ -206,3 +206,21 @@ fn crowns_of_spirals_stand_upright() {
         assert!(leans.iter().skip(1).all(|lean| *lean < most), "{stitch}: {leans:.1?}");
     }
 }
+
+/// What is filled is as round as its filling: no stitch strays from its round by more than a stitch.
+#[test]
+fn a_filling_holds_a_ball_round() {
+    let text = "title: Bauble\nkind: ornament\nswatch: {stitch: sc, stitches: 24, rounds: 26, width: 10, height: 10}\n\
+        sizes: {one: {around: 24}}\nwork: joined\nparts:\n  - ball: {start: ring of 6, shape: sphere}\n";
+    let pattern = Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:#?}"));
+    let (plan, body) = (&pattern.plan, &pattern.shapes[0]);
+    let mesh = mesh(plan, &plan.sizes[0], body, &Fabric::default());
+    let width = 100.0 / 24.0;
+    for (round, own) in mesh.net.rounds.iter().enumerate().filter(|(_, own)| own.len() > 12) {
+        let reach: Vec<f64> = own.clone().map(|at| hypot(mesh.points[at].x, mesh.points[at].y)).collect();
+        let mean = reach.iter().sum::<f64>() / reach.len() as f64;
+        let most = reach.iter().map(|reach| (reach - mean).abs()).fold(0.0, f64::max);
+        assert!(most < width, "round {}: {most:.2} mm of {mean:.1}", round + 1);
+        assert!((mean - body.rounds[round].radius.mm()).abs() < width / 4.0, "round {}: {mean:.1}", round + 1);
+    }
+}

@@ -1,7 +1,7 @@
 //! The finished piece as it is drawn: every stitch once, nothing hidden, true widths, both hands.
 
 use roundelay::design::Hand;
-use roundelay::drawing::{PieceOptions, piece as drawn};
+use roundelay::drawing::{Item, PieceOptions, piece as drawn};
 use roundelay::file::png::{self, PngOptions};
 use roundelay::file::svg;
 use roundelay::geometry::mesh::{Fabric, Vec3, mesh};
@@ -274,4 +274,35 @@ fn a_hat_on_a_head_lies_where_the_fit_puts_it() {
     }
     let basket = solved(&hdc_basket());
     assert!(roundelay::drawing::worn_piece(&basket, &basket.sizes[0], &predict(&basket, &basket.sizes[0])).is_none());
+}
+
+/// A shade is drawn lit, an ornament by its loop and without a shadow, and the words of the picture say so.
+#[test]
+fn shades_glow_and_ornaments_hang() {
+    let draw = |kind: &str| {
+        let text = format!(
+            "title: Thing\nkind: {kind}\nyarn: {{weight: 3, colours: {{berry: \"#8b1e3f\"}}}}\n\
+             swatch: {{stitch: sc, stitches: 24, rounds: 26, width: 10, height: 10}}\n\
+             sizes: {{one: {{around: 24}}}}\nwork: spiral\nparts:\n  - ball: {{start: ring of 6, shape: sphere}}\n"
+        );
+        let pattern = roundelay::pattern::Pattern::read(text.as_bytes()).unwrap_or_else(|report| panic!("{report:#?}"));
+        let (plan, body) = (&pattern.plan, &pattern.shapes[0]);
+        drawn(plan, &plan.sizes[0], body, &PieceOptions::default())
+    };
+    let fills = |drawing: &roundelay::drawing::Drawing| {
+        let Item::Group(group) = &drawing.items[0] else { panic!("no group") };
+        let path = |item: &Item| match item {
+            Item::Path(path) => path.fill.map(|ink| ink.0),
+            Item::Text(_) | Item::Symbol(_) | Item::Photo(_) | Item::Group(_) => None,
+        };
+        group.items.iter().filter_map(path).collect::<Vec<_>>()
+    };
+    let grey = |fills: &[[u8; 3]]| fills.iter().filter(|[r, g, b]| r == g && g == b).count();
+    let (ball, shade, ornament) = (draw("ball"), draw("lampshade"), draw("ornament"));
+    assert!(grey(&fills(&ball)) > 10, "a ball has a shadow");
+    assert!(grey(&fills(&ornament)) == 0 && ornament.description.contains("hangs by a loop"));
+    assert!(ornament.bounds.height() / ornament.bounds.width() > ball.bounds.height() / ball.bounds.width());
+    assert!(shade.description.contains("lit from within") && !ball.description.contains("lit from within"));
+    let warm = fills(&shade).iter().filter(|[r, _, b]| i32::from(*r) - i32::from(*b) > 60 && *r > 200).count();
+    assert!(warm > 3, "{warm} warm surfaces");
 }

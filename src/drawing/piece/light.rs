@@ -54,6 +54,26 @@ pub(super) fn ink(yarn: Ink, light: f64, depth: Depth) -> Ink {
     Ink(yarn.0.map(|value| encoded((linear(value) + lift) * light * share + white * light)))
 }
 
+/// A yarn with a lamp behind it: warm light comes through the gaps, and less of it round the strands, which are lit from
+/// outside too.
+pub(super) fn before_a_lamp(yarn: Ink, light: f64, depth: Depth) -> Ink {
+    const WARM: [u8; 3] = [0xff, 0xd9, 0x8c];
+    let light = (light * STEPS).round() / STEPS;
+    let (share, through) = match depth {
+        Depth::Gap => (0.25, 0.72),
+        Depth::Shade => (0.42, 0.08),
+        Depth::Body => (0.68, 0.08),
+        Depth::Shine => (0.8, 0.14),
+        Depth::Ply => (0.52, 0.08),
+    };
+    let lift = (DARKEST - luminance(yarn)).max(0.0);
+    let outside = 0.4 + 0.6 * light;
+    let one = |(own, warm): (u8, u8)| encoded((linear(own) + lift) * outside * share + linear(warm) * through);
+    let mut mixed = yarn.0;
+    mixed.iter_mut().zip(WARM).for_each(|(own, warm)| *own = one((*own, warm)));
+    Ink(mixed)
+}
+
 /// Something smooth in some light, in steps too fine to be seen.
 pub(super) fn plain(own: Ink, light: f64) -> Ink {
     let light = (light * SMOOTH).round() / SMOOTH;
@@ -79,6 +99,15 @@ mod tests {
         for yarn in [[0, 0, 0], [0x2c, 0x34, 0x46], [0x80, 0x20, 0x20], [255, 255, 255]] {
             let [gap, body] = [Depth::Gap, Depth::Body].map(|depth| ink(Ink(yarn), 0.9, depth));
             assert!(crate::drawing::contrast(gap, body) > 1.2, "{yarn:?}: {gap:?} {body:?}");
+        }
+    }
+
+    #[test]
+    fn light_comes_through_the_gaps_of_a_shade() {
+        for yarn in [[0, 0, 0], [0x2c, 0x34, 0x46], [0x80, 0x20, 0x20], [0xe8, 0xd9, 0xbc], [255, 255, 255]] {
+            let [gap, body] = [Depth::Gap, Depth::Body].map(|depth| before_a_lamp(Ink(yarn), 0.9, depth));
+            assert!(luminance(gap) > luminance(body), "{yarn:?}: {gap:?} {body:?}");
+            assert!(crate::drawing::contrast(gap, body) > 1.15, "{yarn:?}: {gap:?} {body:?}");
         }
     }
 }

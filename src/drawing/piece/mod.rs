@@ -30,7 +30,7 @@ use crate::geometry::piece::{Eye, Form, Patch, Piece, Seen, View, facing, on_hea
 use crate::plan::{Plan, SizePlan};
 use crate::units::{Angle, Mm, TURN, hypot, tidy};
 
-use light::{Depth, ink, lambert, plain};
+use light::{Depth, before_a_lamp, ink, lambert, plain};
 use looks::{Strand, strands};
 
 /// How a piece is drawn.
@@ -166,6 +166,10 @@ struct Sheet<'a> {
     bounds: Rect,
     /// Stitches that it is drawn as if it showed, at least: of more, each is drawn with less.
     at_least: usize,
+    /// True where it hangs by a loop.
+    hangs: bool,
+    /// True where it is lit from within.
+    glows: bool,
 }
 
 impl<'a> Sheet<'a> {
@@ -180,6 +184,10 @@ impl<'a> Sheet<'a> {
         crests.for_each(|patch| grow(view.project(&patch.at(0.0, CREST, 0.0)).0));
         let facets = space.form.iter().flat_map(Form::facets);
         facets.flatten().for_each(|p| grow(view.project(&p).0));
+        let kind = plan.design.kind.row();
+        if kind.hangs {
+            ground::hanging(space).iter().for_each(|p| grow(view.project(p).0));
+        }
         // The shadow about the foot.
         for i in 0..24 {
             let angle = Angle::from_radians(TURN * f64::from(i) / 24.0);
@@ -195,7 +203,8 @@ impl<'a> Sheet<'a> {
         let origin = Vec2::new(room - extent.x0 * scale, room - extent.y0 * scale);
         let bounds = Rect::new(0.0, 0.0, wide * scale + 2.0 * room, high * scale + 2.0 * room);
         let yarns = plan.design.yarn.colours.iter().map(|colour| Ink(colour.rgb)).collect();
-        Self { yarns, space, view, scale, origin, bounds, at_least: 0 }
+        let (hangs, glows) = (kind.hangs, kind.glows);
+        Self { yarns, space, view, scale, origin, bounds, at_least: 0, hangs, glows }
     }
 
     fn on_page(&self, p: Point) -> Point {
@@ -210,10 +219,20 @@ impl<'a> Sheet<'a> {
         colour.or(Some(0)).and_then(|index| self.yarns.get(index)).copied().unwrap_or(UNDYED)
     }
 
-    /// What the piece lies or stands on: a dark ground under lace, else its shadow.
+    /// A yarn in some light.
+    fn ink(&self, yarn: Ink, light: f64, depth: Depth) -> Ink {
+        if self.glows { before_a_lamp(yarn, light, depth) } else { ink(yarn, light, depth) }
+    }
+
+    /// What the piece lies, stands or hangs on: a dark ground under lace, a loop, else its shadow or its light.
     fn ground(&self) -> Vec<Item> {
         if !self.space.lace {
-            return ground::shadow(self.space, &self.view, &|p| self.on_page(p));
+            let page = |p| self.on_page(p);
+            if self.hangs {
+                let yarn = self.space.patches.first().and_then(|patch| patch.colour);
+                return vec![ground::cord(self.space, &self.view, (self.yarn(yarn), self.scale), &page)];
+            }
+            return ground::shadow(self.space, &self.view, self.glows, &page);
         }
         let path = kurbo::Shape::to_path(&self.bounds.to_rounded_rect(2.0), 0.1);
         vec![Item::Path(PathItem { path, fill: Some(SLATE), stroke: None })]
@@ -275,8 +294,12 @@ impl<'a> Sheet<'a> {
             let inset = if self.space.lace { 0.4 } else { 0.5 };
             let corner = |u: f64, v: f64| self.place(&patch.at(u, v, 0.0));
             let top = if patch.edge { 1.08 } else { 1.0 };
-            let key =
-                Key { layer, rank: 0, ink: ink(yarn, lit, if bare { Depth::Shade } else { Depth::Gap }), width: 0 };
+            let key = Key {
+                layer,
+                rank: 0,
+                ink: self.ink(yarn, lit, if bare { Depth::Shade } else { Depth::Gap }),
+                width: 0,
+            };
             let corners = [corner(-inset, 0.0), corner(inset, 0.0), corner(inset, top), corner(-inset, top)];
             let corners = if count < FINE.0 { corners } else { corners.map(on_grid) };
             strip.add(key, corners, paths);
@@ -316,7 +339,7 @@ impl<'a> Sheet<'a> {
             // The nearest by ratio: the first whose middle to the next lies above.
             let class = WIDTHS.windows(2).position(|pair| wanted * wanted < pair[0] * pair[1]);
             let class = class.unwrap_or(WIDTHS.len() - 1);
-            Key { layer, rank: 1 + 3 * strand.rank + rank, ink: ink(yarn, light, depth), width: class }
+            Key { layer, rank: 1 + 3 * strand.rank + rank, ink: self.ink(yarn, light, depth), width: class }
         };
         let mut draw = |rank: u8, depth: Depth, share: f64, shift: f64, from: f64, to: f64| {
             let key = key(rank, depth, share);

@@ -32,6 +32,9 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, (body, space): (&SideSha
         let around = numbers::length(form.around(), plan.design.units, plan.design.language);
         sentences.push(words.with("piece-on-head", &[("length", Arg::Text(&around))]));
     }
+    let kind = plan.design.kind.row();
+    let shown = [(kind.hangs, "piece-hangs"), (kind.glows, "piece-glows")];
+    sentences.extend(shown.into_iter().filter(|(so, _)| *so).map(|(_, key)| words.say(key)));
     if let Some(waves) = &space.waves {
         let high = numbers::length(waves.height, plan.design.units, plan.design.language);
         let args =

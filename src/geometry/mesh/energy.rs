@@ -14,7 +14,8 @@
 //! a hinge and 1 elsewhere. Rounds that lie on a table are held level. All three are as in the shape of revolution.
 //!
 //! On a head, what would come to lie inside it by g adds a [`HARD`] (g/w)², and the heads of the edge are drawn to the level
-//! where the edge of the body of revolution sits: a [`DRAWN`] (z/h)².
+//! where the edge of the body of revolution sits: a [`DRAWN`] (z/h)². A filling holds heads at the distances ρ from the axis
+//! that the body of revolution has there: [`FIRM`] ((r − ρ)/w)².
 
 use nalgebra_sparse::na::Vector3;
 
@@ -34,6 +35,8 @@ pub(super) struct Energy {
     posts: Vec<Post>,
     bends: Vec<Bend>,
     on: Option<On>,
+    /// Of what is filled: heads, how far the filling holds them from the axis, and with what weight.
+    filled: Vec<(usize, f64, f64)>,
 }
 
 /// What a hat is drawn on.
@@ -88,6 +91,9 @@ const HARD: f64 = 10.0;
 /// Weight with which the edge of a hat is drawn on.
 const DRAWN: f64 = 0.1;
 
+/// Weight with which a filling holds a fabric out: as firmly as stitches hold together.
+const FIRM: f64 = 1.0;
+
 /// Weight with which lace is held level.
 const PINNED: f64 = 4.0;
 
@@ -133,7 +139,7 @@ impl Energy {
             let thickness = round.map_or(head.stitch.row().thickness, |round| round.thick / round.width);
             fabric.bending * thickness * thickness / 12.0
         };
-        let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new(), on: None };
+        let mut energy = Self { hoops: Vec::new(), posts: Vec::new(), bends: Vec::new(), on: None, filled: Vec::new() };
         let turns = turns(net, body);
         for (at, head) in net.heads.iter().enumerate() {
             // Of a small ring the chords are shorter than the arcs.
@@ -200,6 +206,12 @@ impl Energy {
         Self { on: Some(On { form, hard: hard.collect(), edge: edge.collect() }), ..self }
     }
 
+    /// The same with a filling that holds heads of the net at their distances from the axis.
+    pub(super) fn filled(self, net: &Net, reaches: &[(usize, f64)]) -> Self {
+        let weight = |at: usize| FIRM / (net.heads[at].width * net.heads[at].width).max(1e-9);
+        Self { filled: reaches.iter().map(|(at, reach)| (*at, *reach, weight(*at))).collect(), ..self }
+    }
+
     /// The bends at a head: along its round, and in the columns through its feet.
     fn bend(&mut self, net: &Net, rest: &Rest, (at, round): (usize, usize), weight: f64) {
         let head = &net.heads[at];
@@ -247,6 +259,11 @@ impl Energy {
         }
         if let Some(on) = &self.on {
             on.residuals(x, with);
+        }
+        for (at, reach, weight) in &self.filled {
+            let (p, far) = (x[*at], hypot(x[*at].x, x[*at].y));
+            let out = if far > 1e-9 { 1.0 / far } else { 0.0 };
+            with(far - reach, *weight, &[(*at, Vec3::new(p.x * out, p.y * out, 0.0))]);
         }
     }
 

@@ -89,7 +89,10 @@ pub fn mesh(plan: &Plan, size: &SizePlan, body: &SideShape, fabric: &Fabric) -> 
     let count = net.heads.len();
     let too_large = count > limits::MESH;
     if count > 3 && !too_large {
-        let energy = energy::Energy::of(&net, &rest, body, fabric, pinned);
+        let mut energy = energy::Energy::of(&net, &rest, body, fabric, pinned);
+        if plan.design.kind.row().stuffed && !ruffles {
+            energy = energy.filled(&net, &start::reaches(size, &net, body));
+        }
         let order = order::dissect(&spots(&net, &start.angles));
         let even = if ruffles { EVEN.1 } else { EVEN.0 };
         relax::relax(&energy, &net, &mut points, &order, net.width(), (steps(&net), even));

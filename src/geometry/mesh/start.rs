@@ -59,6 +59,16 @@ pub(super) fn lay(size: &SizePlan, net: &Net, rest: &Rest, body: &SideShape, pin
     Start { points, angles }
 }
 
+/// How far the heads of every round lie from the axis on a body, mm.
+pub(super) fn reaches(size: &SizePlan, net: &Net, body: &SideShape) -> Vec<(usize, f64)> {
+    let edges = outline(body.start, &body.rounds);
+    let of = |(round, own): (usize, &Range<usize>)| {
+        let at = |(i, at)| (at, on_outline(&edges, (round + 1) as f64 + within(size, round, own, i)).0[0]);
+        own.clone().enumerate().map(at).collect::<Vec<_>>()
+    };
+    net.rounds.iter().enumerate().flat_map(of).collect()
+}
+
 /// The outline of a body: where its start and the top edge of every round lie, as (r, z), mm.
 pub(super) fn outline(start: Mm, rounds: &[RoundShape]) -> Vec<[f64; 2]> {
     let edges = rounds.iter().map(|round| [round.radius.mm(), round.height.mm()]);
