@@ -23,7 +23,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "depth") => &["shape: straight"],
         ("part", "rise") => &["shape: dome"],
         ("part", "written") => &[],
-        ("part", "pattern" | "swatch" | "multiple" | "notes") => &["shape: straight", "depth: 9"],
+        ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded") => &["shape: straight", "depth: 9"],
         ("part", _) => &["shape: flat"],
         (other, _) => panic!("a section {other} that is never tried"),
     };
@@ -51,7 +51,10 @@ fn design(group: &Group, name: &str, line: &str) -> String {
         "ball" => whole("yarn", format!("\n  ball:\n{}", lines("    "))),
         "size" => whole("sizes", format!("\n  one:\n{}", lines("    "))),
         "part"
-            if matches!(name, "depth" | "flare" | "width" | "settle" | "pattern" | "swatch" | "multiple" | "notes") =>
+            if matches!(
+                name,
+                "depth" | "flare" | "width" | "settle" | "pattern" | "swatch" | "multiple" | "notes" | "folded"
+            ) =>
         {
             whole("parts", format!("\n  - crown\n  - that:\n{}", lines("      "))).replace("S: 9, M: 9.5", "S: 9, M: 9")
         }

@@ -60,11 +60,11 @@ pub(super) fn before_a_lamp(yarn: Ink, light: f64, depth: Depth) -> Ink {
     const WARM: [u8; 3] = [0xff, 0xd9, 0x8c];
     let light = (light * STEPS).round() / STEPS;
     let (share, through) = match depth {
-        Depth::Gap => (0.25, 0.72),
-        Depth::Shade => (0.42, 0.08),
-        Depth::Body => (0.68, 0.08),
-        Depth::Shine => (0.8, 0.14),
-        Depth::Ply => (0.52, 0.08),
+        Depth::Gap => (0.3, 0.75),
+        Depth::Shade => (0.36, 0.08),
+        Depth::Body => (0.55, 0.1),
+        Depth::Shine => (0.66, 0.16),
+        Depth::Ply => (0.44, 0.08),
     };
     let lift = (DARKEST - luminance(yarn)).max(0.0);
     let outside = 0.4 + 0.6 * light;

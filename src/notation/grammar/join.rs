@@ -7,7 +7,7 @@ use crate::craft::{Op, Stitch};
 use crate::notation::lex::Kind;
 use crate::notation::tree::{Act, Times};
 use crate::notation::written::JoinedTo;
-use winnow::combinator::{alt, opt, peek};
+use winnow::combinator::{alt, not, opt, peek};
 use winnow::prelude::*;
 
 /// `join`, `sl st to first sc to join`, `join to form a ring`.
@@ -91,7 +91,8 @@ fn last_made(input: &mut Input<'_>) -> Res<()> {
 /// `first ch`, amid a repeat the first of the chains that stand before.
 fn first_chain(input: &mut Input<'_>) -> Res<()> {
     let first = (articles, ordinal.verify(|nth| *nth == 1), word(&["ch", "chain"]), opt(word(&["made"])));
-    (first, peek(super::stops)).void().parse_next(input)
+    // `first ch-3 picot` is none of them.
+    (first, not(dash), peek(super::stops)).void().parse_next(input)
 }
 
 /// `first ch-2 sp` and nothing more: its chains, 0 where they aren't told.
