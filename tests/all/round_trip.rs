@@ -109,6 +109,9 @@ fn written(round: &Round, below: Below<'_>, terms: Terms) -> String {
 /// Reads the round from its own instruction.
 fn back(round: &Round, foundation: Foundation, terms: Terms) -> Result<(Round, Foundation), String> {
     let text = written(round, Below::Foundation(foundation), terms);
+    // A line of a chain alone is what comes before a round, unless it has a number.
+    let chain = matches!(round.begin, Begin::Chain { counts: true, .. }) && round.ops.len() == 1;
+    let text = if chain { format!("Rnd {}: {text}", round.number) } else { text };
     let mut report = Report::new();
     let work = match round.close {
         Close::Join => Work::Joined { chain_counts: false },
@@ -279,6 +282,11 @@ fn rounds_made_by_hand_read_back() {
         let ops = [vec![slip; 5], vec![Op::chains(2)]].concat();
         let ops: Vec<Op> = ops.into_iter().map(|op| op.under(loops)).collect();
         assert_same(&round(9, ops, (Begin::Spiral, Close::Spiral)), Foundation::Ring);
+    }
+    // One stitch, and the chain stands for it.
+    for (stitch, chains) in [(Stitch::SC, 1), (Stitch::HDC, 2), (Stitch::DC, 3), (Stitch::TR, 4)] {
+        let begin = (Begin::Chain { chains, counts: true }, Close::Join);
+        assert_same(&round(7, vec![Op::plain(stitch)], begin), Foundation::Ring);
     }
     let edge = vec![Op::plain(Stitch::SL_ST); 80];
     assert_same(&round(9, edge, (Begin::Plain, Close::Join)), Foundation::Ring);
