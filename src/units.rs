@@ -260,6 +260,11 @@ pub fn hypot(x: f64, y: f64) -> f64 {
     libm::hypot(x, y)
 }
 
+/// The greatest number that divides both; of 0 and another, the other.
+pub const fn gcd(a: u64, b: u64) -> u64 {
+    if b == 0 { a } else { gcd(b, a % b) }
+}
+
 /// A number above zero to any power, the same on every machine.
 pub fn power(base: f64, exponent: f64) -> f64 {
     libm::pow(base, exponent)

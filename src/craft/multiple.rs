@@ -1,5 +1,6 @@
 //! Counts that a stitch pattern repeats over: every so many stitches, and so many more.
 
+use crate::units::gcd;
 use std::fmt;
 
 /// Counts of `of`, 2 `of`, 3 `of` … stitches and `plus` more, as makers state them: a multiple of 4 plus 2.
@@ -35,7 +36,8 @@ impl Multiple {
 
     /// Counts that are both; nothing where no count can be (the Chinese remainder theorem).
     pub fn both(self, other: Self) -> Option<Self> {
-        let of = u64::from(self.of) * u64::from(other.of) / u64::from(gcd(self.of, other.of));
+        let (own, others) = (u64::from(self.of), u64::from(other.of));
+        let of = own * others / gcd(own, others);
         // One of every so many of ours is the other's, or none ever is.
         let plus = (0..other.of).map(|i| u64::from(self.plus) + u64::from(i) * u64::from(self.of));
         let plus = plus.map(|plus| plus % of).find(|plus| plus % u64::from(other.of) == u64::from(other.plus))?;
@@ -53,11 +55,6 @@ impl Multiple {
         let above = exact.unwrap_or_else(|| below.map_or(first, |below| below + self.of).max(first));
         (below, above)
     }
-}
-
-/// The greatest number that divides both.
-fn gcd(a: u32, b: u32) -> u32 {
-    if b == 0 { a } else { gcd(b, a % b) }
 }
 
 impl fmt::Display for Multiple {

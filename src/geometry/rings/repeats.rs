@@ -2,6 +2,7 @@
 
 use crate::craft::Op;
 use crate::plan::SizePlan;
+use crate::units::gcd;
 
 /// Into how many equal shares every round of a size can be cut, each share worked the same; 1 where there is none.
 /// A round that begins further on than the one below is not cut. Linear in the stitches.
@@ -13,7 +14,7 @@ pub fn repeats(size: &SizePlan) -> u32 {
     // The few lower stitches over which a spiral rises are no pattern.
     let plain = usize::from(size.rises());
     let rise = size.rounds.first().map_or(0, |first| first.after * plain as u32);
-    size.rounds.iter().skip(plain).fold(rise, |all, round| divisor(all, times(&round.ops))).max(1)
+    size.rounds.iter().skip(plain).fold(rise, |all, round| gcd(all.into(), times(&round.ops).into()) as u32).max(1)
 }
 
 /// How often the shortest pattern that makes up the operations is worked: the failure function of Knuth, Morris and
@@ -32,11 +33,6 @@ fn times(ops: &[Op]) -> u32 {
     }
     let period = ops.len() - border.last().copied().unwrap_or(0);
     if period > 0 && ops.len().is_multiple_of(period) { (ops.len() / period) as u32 } else { 1 }
-}
-
-/// Greatest common divisor; 0 takes the other.
-fn divisor(a: u32, b: u32) -> u32 {
-    if b == 0 { a } else { divisor(b, a % b) }
 }
 
 #[cfg(test)]

@@ -52,6 +52,7 @@ pub(super) use self::joint::{Offer, Picked, choose_all};
 use self::path::{Search, Table};
 use crate::craft::Multiple;
 use crate::design::Preference;
+use crate::units::gcd;
 
 /// Cost of repeats that don't divide the round.
 pub(super) const UNEVEN: f64 = 2.0;
@@ -396,10 +397,6 @@ pub(super) fn unevenness(from: u32, change: i64, corners: u32) -> f64 {
         return LOPSIDED;
     }
     1.0 - gcd(u64::from(from), repeats) as f64 / repeats as f64
-}
-
-fn gcd(a: u64, b: u64) -> u64 {
-    if b == 0 { a } else { gcd(b, a % b) }
 }
 
 #[cfg(test)]
