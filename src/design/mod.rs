@@ -24,6 +24,7 @@ mod plausible;
 mod printed;
 mod raw;
 mod resolve;
+mod rounds;
 mod rows;
 pub mod shapes;
 mod sizes;

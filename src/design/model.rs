@@ -169,6 +169,8 @@ impl MaterialKind {
 pub struct Note {
     /// Where it stands.
     pub round: NoteRound,
+    /// The name of the size that it is for, where it isn't for all.
+    pub size: Option<Said<String>>,
     /// The note.
     pub words: Said<String>,
 }
@@ -190,12 +192,22 @@ impl Design {
     pub fn of_size(mut self, size: usize) -> Self {
         self.sizes = self.sizes.into_iter().skip(size).take(1).collect();
         for part in &mut self.parts {
-            if let Body::Profile(profile) = &mut part.body {
-                profile.shape = profile.shape.of_size(size);
+            match &mut part.body {
+                Body::Profile(profile) => {
+                    profile.shape = profile.shape.of_size(size);
+                    profile.start = one_of(&profile.start, size);
+                    profile.folded = profile.folded.as_ref().map(|folded| one_of(folded, size));
+                }
+                Body::Written(lines) => *lines = one_of(lines, size),
             }
         }
         self
     }
+}
+
+/// What belongs to one size.
+fn one_of<T: Clone>(each: &PerSize<T>, size: usize) -> PerSize<T> {
+    each.get(size).cloned().into_iter().collect()
 }
 
 /// A photograph of the finished piece.
@@ -356,8 +368,8 @@ pub struct Stripe {
 pub enum Body {
     /// To be solved.
     Profile(Box<Profile>),
-    /// Written rounds, to be recounted.
-    Written(Vec<Said<String>>),
+    /// Written rounds of each size, to be recounted.
+    Written(PerSize<Vec<Said<String>>>),
 }
 
 /// How a part begins.
@@ -382,8 +394,8 @@ pub enum Start {
 /// The side outline of a part, over the slant length along the fabric.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Profile {
-    /// How it begins.
-    pub start: Start,
+    /// How it begins in each size.
+    pub start: PerSize<Start>,
     /// Its shape.
     pub shape: Shape,
     /// Rounds worked even at the end of the part.

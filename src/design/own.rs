@@ -86,34 +86,41 @@ fn materials(design: &mut Fields<'_>) -> Vec<Material> {
 pub(super) fn notes(part: &mut Fields<'_>) -> Vec<Note> {
     let Some((_, node)) = part.take("notes") else { return Vec::new() };
     let report = part.report();
+    let mut notes = Vec::new();
+    gather(node, (NoteRound::Part, None), &mut notes, report);
+    notes
+}
+
+/// Gathers notes by rounds and sizes, whichever stands outside. What is neither number nor `last` is the name of a size;
+/// whether there is one is asked where they are known.
+fn gather(node: Node, (round, size): (NoteRound, Option<Said<String>>), notes: &mut Vec<Note>, report: &mut Report) {
     let Value::Fields(written) = node.value else {
-        let texts = texts("notes", node, report);
-        return texts.iter().map(|text| note(NoteRound::Part, text, report)).collect();
+        for text in texts("notes", node, report) {
+            let words = Said { value: printed(Printed::Note, &text, report), place: Some(text.place) };
+            notes.push(Note { round, size: size.clone(), words });
+        }
+        return;
     };
-    let mut notes: Vec<Note> = Vec::new();
     let mut keys: Vec<Text> = Vec::new();
     for (key, node) in written {
-        let number = key.text.parse::<u32>().ok().filter(|number| (1..=limits::ROUNDS).contains(number));
-        let round = match number {
-            Some(number) => NoteRound::Nth(number),
-            None if key.text.eq_ignore_ascii_case(LAST) => NoteRound::Last,
-            None => {
-                let message = format!("`notes` can't stand at round `{}`", super::shortened(&key.text));
-                let help = "write the number of a round of this part, 1 for its first, or `last`: `notes: {12: stuff firmly now}`";
-                report.add(Diagnostic::error("unknown-value", message).at(key.place).help(help));
-                continue;
-            }
-        };
         if let Some(first) = keys.iter().find(|other| other.text == key.text) {
             report.add(doubled("`notes`", &key, first.place));
             continue;
         }
-        notes.extend(texts("notes", node, report).iter().map(|text| note(round, text, report)));
+        let number = key.text.parse::<u32>().ok().filter(|number| (1..=limits::ROUNDS).contains(number));
+        let own = number.map(NoteRound::Nth).or(key.text.eq_ignore_ascii_case(LAST).then_some(NoteRound::Last));
+        match (own, round, &size) {
+            (Some(own), NoteRound::Part, _) => gather(node, (own, size.clone()), notes, report),
+            (None, _, None) => {
+                let name = Said { value: key.text.clone(), place: Some(key.place) };
+                gather(node, (round, Some(name)), notes, report);
+            }
+            (Some(_), NoteRound::Nth(_) | NoteRound::Last, _) | (None, _, Some(_)) => {
+                let message = format!("`notes` can't stand at `{}` here", super::shortened(&key.text));
+                let help = "write rounds and in them sizes, or sizes and in them rounds: `notes: {12: {S: stuff firmly now}}`";
+                report.add(Diagnostic::error("unknown-value", message).at(key.place).help(help));
+            }
+        }
         keys.push(key);
     }
-    notes
-}
-
-fn note(round: NoteRound, text: &Text, report: &mut Report) -> Note {
-    Note { round, words: Said { value: printed(Printed::Note, text, report), place: Some(text.place) } }
 }

@@ -3,11 +3,12 @@
 use super::fields::{listed, shortened, unknown};
 use super::printed::{Printed, printed};
 use super::raw::{RawPart, RawStripe};
+use super::rounds::{self, RawRounds};
 use super::resolve::choose;
 use super::rows::phrase;
 use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
-use super::{Body, Colour, Part, Profile, Said, Shape, Start, Stripe, Swatch, materials, measure, names};
+use super::{Body, Colour, Part, PerSize, Profile, Said, Shape, Start, Stripe, Swatch, materials, measure, names};
 use crate::craft::{Loops, Stitch};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
@@ -60,9 +61,10 @@ impl Reader<'_, '_> {
         self.reachable(before);
         let loops = choose("loop", raw.loops.as_ref(), LOOPS, self.report).unwrap_or_default();
         let body = match &raw.written {
-            Some(rounds) => self.written(rounds),
+            Some(rounds) => self.written(rounds)?,
             None => Body::Profile(Box::new(self.profile(stitch, first)?)),
         };
+        self.sizes_of_notes();
         Some(Part { name, stitch, loops, stripes, notes: raw.notes.clone(), body })
     }
 
@@ -77,10 +79,24 @@ impl Reader<'_, '_> {
         }
     }
 
-    fn written(&mut self, rounds: &[Text]) -> Body {
+    /// Complains of notes for sizes that there are not.
+    fn sizes_of_notes(&mut self) {
+        let names: Vec<&str> = self.within.names.iter().map(|size| size.name.text.as_str()).collect();
+        for size in self.raw.notes.iter().filter_map(|note| note.size.as_ref()) {
+            let (Some(place), false) = (size.place, names.contains(&size.value.as_str())) else { continue };
+            let message = format!("`notes` can't stand at `{}`: it is no round and no size", shortened(&size.value));
+            let help = format!(
+                "write the number of a round of this part, 1 for its first, or `last`, or a size ({}): `notes: {{12: stuff firmly now}}`",
+                listed(&names)
+            );
+            self.complain("unknown-value", place, message, help);
+        }
+    }
+
+    fn written(&mut self, rounds: &RawRounds) -> Option<Body> {
         let raw = self.raw;
-        let words = [&raw.shape, &raw.start, &raw.settle, &raw.most, &raw.multiple, &raw.loops];
-        let place = raw.measures.first().map(|(_, per)| place_of(per));
+        let words = [&raw.shape, &raw.settle, &raw.most, &raw.multiple, &raw.loops];
+        let place = raw.measures.first().map(|(_, per)| place_of(per)).or(raw.start.as_ref().map(place_of));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
         let pattern = raw.pattern.iter().flatten().next().map(|text| text.place);
         let place =
@@ -90,7 +106,17 @@ impl Reader<'_, '_> {
             let help = "keep `written`, which is then recounted, or the fields of the shape";
             self.complain("written-and-solved", place, message, help);
         }
-        Body::Written(rounds.iter().map(|text| Said { value: text.text.clone(), place: Some(text.place) }).collect())
+        let names: Vec<&str> = self.within.names.iter().map(|size| size.name.text.as_str()).collect();
+        let of_size = |lines: &[Text], size: usize, report: &mut Report| -> Vec<Said<String>> {
+            let own = lines.iter().filter_map(|line| rounds::of_size(line, size, &names, report));
+            own.map(|line| Said { value: line.text, place: Some(line.place) }).collect()
+        };
+        Some(Body::Written(match rounds {
+            RawRounds::All(lines) => (0..self.within.sizes.len()).map(|size| of_size(lines, size, self.report)).collect(),
+            RawRounds::Each(place, each) => {
+                self.each("written", *place, each, |lines, size, report| Some(of_size(lines, size, report)))?
+            }
+        }))
     }
 
     /// The rounds that repeat up a part, whose counts have to stay as they are.
@@ -162,12 +188,17 @@ impl Reader<'_, '_> {
         form
     }
 
-    fn start(&mut self, form: &Form, first: bool) -> Option<Start> {
-        let raw = self.raw;
-        let start = match &raw.start {
-            Some(text) => Some((start_of(text, self.report)?, text.place)),
-            None => None,
+    fn start(&mut self, form: &Form, first: bool) -> Option<PerSize<Start>> {
+        let Some(per) = &self.raw.start else {
+            let start = self.start_as(form, first, None)?;
+            return Some(vec![start; self.within.sizes.len()]);
         };
+        let starts = self.per_size("start", per, start_of)?;
+        starts.into_iter().map(|start| self.start_as(form, first, Some((start, place_of(per))))).collect()
+    }
+
+    fn start_as(&mut self, form: &Form, first: bool, start: Option<(Start, Place)>) -> Option<Start> {
+        let raw = self.raw;
         if !first {
             if let Some((_, place)) = start {
                 let message = "only the first part has a start; this one goes on from the part before";

@@ -5,9 +5,10 @@ use super::heads;
 use super::own;
 use super::palettes::{self, RawPalette};
 use super::photograph::{self, RawPhotograph};
+use super::rounds::{self, RawRounds};
 use super::rows::{BALL, DESIGN, Group, PART, PART_SWATCH, SIZE, SWATCH, YARN};
 use super::shapes::Field;
-use super::tree::{Node, Text, Value, slice};
+use super::tree::{Node, Text, Value};
 use super::{Note, OwnWords};
 use crate::report::{Diagnostic, Place, Report};
 
@@ -108,7 +109,7 @@ pub(super) struct RawPart {
     pub(super) loops: Option<Text>,
     pub(super) colours: Vec<RawStripe>,
     pub(super) shape: Option<Text>,
-    pub(super) start: Option<Text>,
+    pub(super) start: Option<RawPer>,
     pub(super) settle: Option<Text>,
     pub(super) most: Option<Text>,
     pub(super) multiple: Option<Text>,
@@ -121,7 +122,7 @@ pub(super) struct RawPart {
     pub(super) notes: Vec<Note>,
     /// Length at its end that is folded up.
     pub(super) folded: Option<RawPer>,
-    pub(super) written: Option<Vec<Text>>,
+    pub(super) written: Option<RawRounds>,
 }
 
 impl RawPart {
@@ -385,16 +386,16 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         loops: fields.text("loop"),
         colours: fields.take("colours").map(|(key, node)| stripes(&key, node, fields.report())).unwrap_or_default(),
         shape: fields.text("shape"),
-        start: fields.text("start"),
+        start: per(&mut fields, "start"),
         settle: fields.text("settle"),
         most: fields.text("most"),
         multiple: fields.text("multiple"),
-        pattern: fields.take("pattern").map(|(key, node)| written(text, &key, node, fields.report())),
+        pattern: fields.take("pattern").map(|(key, node)| rounds::lines_of(text, &key, node, fields.report())),
         swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         notes: own::notes(&mut fields),
         folded: per(&mut fields, "folded"),
-        written: fields.take("written").map(|(key, node)| written(text, &key, node, fields.report())),
+        written: fields.take("written").map(|(key, node)| rounds::read(text, &key, node, fields.report())),
         name,
     })
 }
@@ -438,94 +439,22 @@ fn per(fields: &mut Fields<'_>, name: &'static str) -> Option<RawPer> {
 }
 
 fn stripes(key: &Text, node: Node, report: &mut Report) -> Vec<RawStripe> {
-    let runs =
-        |pairs: Vec<(Text, Text)>| pairs.into_iter().map(|(colour, rounds)| RawStripe { colour, rounds: Some(rounds) });
+    // A colour may come again, in a list or among the names.
+    let named = |node: Node, report: &mut Report| -> Vec<RawStripe> {
+        let place = node.place;
+        let nodes = match node.value {
+            Value::Fields(fields) => fields.into_iter().map(|field| Value::Fields(vec![field])).collect(),
+            value => vec![value],
+        };
+        let pairs = nodes.into_iter().flat_map(|value| pairs(key, Node { place, value }, report));
+        pairs.map(|(colour, rounds)| RawStripe { colour, rounds: Some(rounds) }).collect()
+    };
     match node.value {
         Value::Word(text) => {
             let colour = Text { text: text.trim().to_owned(), place: node.place };
             vec![RawStripe { colour, rounds: None }]
         }
-        // A list of stripes lets one colour come twice.
-        Value::List(nodes) => nodes.into_iter().flat_map(|node| runs(pairs(key, node, report))).collect(),
-        Value::Nothing | Value::Fields(_) => runs(pairs(key, node, report)).collect(),
-    }
-}
-
-/// Written rounds: a block with one round a line, or a list. Each keeps its own line.
-fn written(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text> {
-    let mut rounds = Vec::new();
-    let below = || {
-        let example = if key.text == "pattern" { "FPdc in next, BPdc in next" } else { "Rnd 1: 6 sc in ring (6)" };
-        format!("write `{}: |` and the rounds on the lines below it, indented, such as `{example}`", key.text)
-    };
-    match node.value {
-        Value::List(nodes) => {
-            for node in nodes {
-                rounds.extend(written_round(text, key, node, report));
-            }
-        }
-        Value::Word(word) => lines(text, node.place, &word, &mut rounds),
-        Value::Nothing | Value::Fields(_) => {
-            let message = format!("`{}` takes rounds, one a line, and here is a group of fields", key.text);
-            report.add(Diagnostic::error("wrong-kind", message).at(node.place).help(below()));
-        }
-    }
-    if rounds.is_empty() && !report.has_errors() {
-        let message = format!("`{}` holds no round", key.text);
-        report.add(Diagnostic::error("no-value", message).at(key.place).help(below()));
-    }
-    rounds
-}
-
-fn written_round(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text> {
-    let mut found = Vec::new();
-    match node.value {
-        Value::Word(word) => lines(text, node.place, &word, &mut found),
-        // `- Rnd 3: sc in next st` reads as a field named `Rnd 3`: the round is the whole line.
-        Value::Fields(fields) if fields.len() == 1 => {
-            for (name, node) in fields {
-                let end = node.place.offset + node.place.length;
-                let place = Place { length: end.saturating_sub(name.place.offset), ..name.place };
-                match node.value {
-                    Value::Word(word) => {
-                        let whole = slice(text, place).map_or(word, str::to_owned);
-                        found.push(Text { text: whole, place });
-                    }
-                    Value::Nothing | Value::List(_) | Value::Fields(_) => report.add(not_a_round(key, node.place)),
-                }
-            }
-        }
-        Value::Nothing | Value::List(_) | Value::Fields(_) => report.add(not_a_round(key, node.place)),
-    }
-    found
-}
-
-fn not_a_round(key: &Text, place: Place) -> Diagnostic {
-    let message = format!("this entry of `{}` does not read as one line of text", key.text);
-    let help = format!(
-        "brackets and colons mean something to YAML: write `{}: |` and the rounds below it, one a line",
-        key.text
-    );
-    Diagnostic::error("wrong-kind", message).at(place).help(help)
-}
-
-/// The lines of a block, each with its own place; blank ones are left out.
-fn lines(text: &str, place: Place, word: &str, into: &mut Vec<Text>) {
-    let source = slice(text, place).unwrap_or_default();
-    let quoted = source.starts_with(['"', '\'']);
-    if !word.contains('\n') || quoted {
-        into.push(Text { text: word.trim().to_owned(), place });
-        return;
-    }
-    let mut offset = place.offset;
-    for (at, line) in source.split_inclusive('\n').enumerate() {
-        let lead = line.len() - line.trim_start().len();
-        let trimmed = line.trim();
-        if !trimmed.is_empty() {
-            let column = if at == 0 { place.column } else { 1 } + line[..lead].chars().count();
-            let place = Place { line: place.line + at, column, offset: offset + lead, length: trimmed.len() };
-            into.push(Text { text: trimmed.to_owned(), place });
-        }
-        offset += line.len();
+        Value::List(nodes) => nodes.into_iter().flat_map(|node| named(node, report)).collect(),
+        Value::Nothing | Value::Fields(_) => named(node, report),
     }
 }

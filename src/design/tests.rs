@@ -80,7 +80,7 @@ fn a_design_is_resolved_with_every_default() {
     assert_eq!(design.work, Work::Joined { chain_counts: false });
     assert_eq!(design.sizes[1].around, Mm::from_cm(57.0));
     let Body::Profile(brim) = &design.parts[2].body else { panic!("solved") };
-    assert_eq!((brim.settle, brim.most, brim.start), (2, 2, Start::Before));
+    assert_eq!((brim.settle, brim.most, brim.start.clone()), (2, 2, vec![Start::Before; 3]));
     let Body::Profile(crown) = &design.parts[0].body else { panic!("solved") };
     assert_eq!(crown.shape, Shape::flat(vec![Mm::from_cm(54.0), Mm::from_cm(57.0)]));
     let stripes = [Stripe { colour: 1, rounds: Some(2) }, Stripe { colour: 0, rounds: None }];
@@ -113,7 +113,8 @@ fn written_rounds_keep_their_lines() {
     );
     let (design, complaints) = complaints(&text);
     assert_eq!(complaints, []);
-    let Body::Written(rounds) = &design.unwrap().parts[0].body else { panic!("written") };
+    let Body::Written(sizes) = &design.unwrap().parts[0].body else { panic!("written") };
+    let rounds = &sizes[0];
     let told: Vec<(&str, usize, usize)> = rounds
         .iter()
         .map(|round| (round.value.as_str(), round.place.unwrap().line, round.place.unwrap().column))
@@ -133,7 +134,8 @@ fn written_rounds_can_stand_in_a_list() {
     );
     let (design, complaints) = complaints(&text);
     assert_eq!(complaints, []);
-    let Body::Written(rounds) = &design.unwrap().parts[0].body else { panic!("written") };
+    let Body::Written(sizes) = &design.unwrap().parts[0].body else { panic!("written") };
+    let rounds = &sizes[0];
     assert_eq!(rounds[0].value, "Rnd 1: 6 sc in ring (6)");
     assert_eq!(rounds[1].value, "2 sc in each st");
     let place = rounds[0].place.unwrap();

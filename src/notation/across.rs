@@ -55,6 +55,35 @@ pub fn across<T: PartialEq>(values: &[Option<T>], show: impl Fn(&T) -> String, g
     format!("{lead}{bracket}({})", each.collect::<Vec<_>>().join(&comma))
 }
 
+/// A text cut into what is no number and what is one, in turn.
+fn cut(text: &str) -> Vec<&str> {
+    let (mut pieces, mut start, mut number) = (Vec::new(), 0, false);
+    for (at, c) in text.char_indices() {
+        if c.is_ascii_digit() != number {
+            pieces.push(&text[start..at]);
+            (start, number) = (at, !number);
+        }
+    }
+    pieces.push(&text[start..]);
+    pieces
+}
+
+/// A text with a sign in place of every number, to compare it with another.
+pub(super) fn without_numbers(text: &str) -> String {
+    cut(text).into_iter().enumerate().map(|(at, piece)| if at % 2 == 0 { piece } else { "#" }).collect()
+}
+
+/// Texts that are alike but for their numbers as one, with the numbers of all: `ch 60 (64, 68)`.
+pub(super) fn side_by_side(texts: &[&str]) -> String {
+    let cuts: Vec<Vec<&str>> = texts.iter().map(|text| cut(text)).collect();
+    let pieces = cuts.first().map_or(0, Vec::len);
+    let piece = |at: usize| {
+        let own: Vec<Option<&str>> = cuts.iter().map(|cut| cut.get(at).copied()).collect();
+        across(&own, |own| (*own).to_owned(), Gaps::OPEN)
+    };
+    (0..pieces).map(piece).collect()
+}
+
 /// A number of one size, or of several in their order.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Numbers(Vec<u32>);
@@ -124,6 +153,14 @@ mod tests {
         assert_eq!(show(&[None, Some(80), Some(88)]), "– (80, 88)");
         assert_eq!(show(&[None, Some(80)]), "80");
         assert_eq!(show(&[None, None]), "–");
+    }
+
+    #[test]
+    fn texts_of_several_sizes_stand_side_by_side() {
+        let texts = ["ch 60, sc in next 5 sts (60)", "ch 64, sc in next 5 sts (64)", "ch 68, sc in next 5 sts (68)"];
+        assert_eq!(side_by_side(&texts), "ch 60 (64, 68), sc in next 5 sts (60 (64, 68))");
+        assert_eq!(without_numbers(texts[0]), without_numbers(texts[2]));
+        assert_eq!(side_by_side(&texts[..1]), texts[0]);
     }
 
     #[test]

@@ -1,9 +1,9 @@
 //! Written rounds as the lines of a pattern: even rounds gathered into ranges, several sizes side by side.
 
-use super::across::Numbers;
+use super::across::{Numbers, side_by_side};
 use super::aligned::rows;
 use super::phrase::Instruction;
-use crate::craft::{Begin, Op, Piece, Round};
+use crate::craft::{Begin, Op, Own, Piece, Round};
 
 /// What a line is called: its rounds, in the sizes that have them.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -124,7 +124,12 @@ pub fn sized_lines(pieces: &[(Piece<'_>, &str)]) -> Vec<SizedLine> {
 fn sized(group: &[Option<&Stretch>], names: &[&str]) -> Option<SizedLine> {
     let mut there = group.iter().flatten();
     let lead = there.next()?;
-    let instruction = there.fold(lead.instruction.clone(), |all, stretch| all.beside(&stretch.instruction));
+    let mut instruction = there.fold(lead.instruction.clone(), |all, stretch| all.beside(&stretch.instruction));
+    if let Some(own) = instruction.said.as_mut().and_then(|said| said.own.as_mut()) {
+        let all: Vec<&Own> = group.iter().flatten().filter_map(|stretch| stretch.instruction.own()).collect();
+        own.words = side_by_side(&all.iter().map(|own| own.words.as_str()).collect::<Vec<_>>());
+        own.counted = side_by_side(&all.iter().map(|own| own.counted.as_str()).collect::<Vec<_>>());
+    }
     let numbers =
         |number: fn(&Stretch) -> u32| -> Vec<Option<u32>> { group.iter().map(|stretch| stretch.map(number)).collect() };
     let (first, last) = (numbers(|stretch| stretch.first), numbers(|stretch| stretch.last));

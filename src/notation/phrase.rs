@@ -4,7 +4,7 @@
 //! whoever shows them joins those as it likes. An instruction stands for one size, or for several that are alike but
 //! for their numbers.
 
-use super::across::Numbers;
+use super::across::{Numbers, without_numbers};
 use super::shorten::shorten;
 use crate::craft::{Begin, Below, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
 
@@ -193,9 +193,10 @@ impl Instruction {
 
     /// True where both say the same but for numbers.
     pub fn alike(&self, other: &Self) -> bool {
-        // Where parts before it differ, the same words stand at other numbers.
+        // Where parts before it differ, the same words stand at other numbers; what differs in the words is told for each.
         let words = |one: &Self| {
-            let own = |own: Own| Own { rounds: (0, 0), ..own };
+            let [words, counted] = [|own: &Own| without_numbers(&own.words), |own: &Own| without_numbers(&own.counted)];
+            let own = |own: Own| Own { rounds: (0, 0), words: words(&own), counted: counted(&own), ..own };
             one.said.clone().map(|said| Said { own: said.own.map(own), ..said })
         };
         let kinds = |one: &Self| one.count.iter().map(|(what, _)| *what).collect::<Vec<_>>();

@@ -42,12 +42,17 @@ impl Writer<'_> {
         let key = if label.first == label.last { "round-label" } else { "rounds-label" };
         let (number, gap) = (label.first.spans(&label.last, gaps), gaps.word.space());
         let rounds = self.say(key, &[("number", Arg::Text(&number)), ("gap", Arg::Text(gap))]);
-        let Some(lead) = label.only.first() else { return rounds };
+        if label.only.is_empty() { rounds } else { self.of_sizes(&label.only, &rounds, gaps) }
+    }
+
+    /// `Sizes S, M only:` before what is said for these sizes.
+    pub fn of_sizes(&self, sizes: &[String], said: &str, gaps: Gaps) -> String {
+        let number = sizes.first().is_some_and(|lead| lead.starts_with(|c: char| c.is_ascii_digit()));
         // Only a number is held to the word before it.
-        let gap = if lead.starts_with(|c: char| c.is_ascii_digit()) { gaps.word } else { Gap::Open };
-        let (count, sizes) = (label.only.len() as u32, label.only.join(", "));
+        let gap = if number { gaps.word } else { Gap::Open };
+        let (count, sizes) = (sizes.len() as u32, sizes.join(", "));
         let (count, sizes) = (("count", Arg::Count(count)), ("sizes", Arg::Text(&sizes)));
-        self.say("only-sizes", &[count, sizes, ("label", Arg::Text(&rounds)), ("gap", Arg::Text(gap.space()))])
+        self.say("only-sizes", &[count, sizes, ("label", Arg::Text(said)), ("gap", Arg::Text(gap.space()))])
     }
 
     /// The stitches after the last round that bring a spiral down, as one sentence; nothing for none.

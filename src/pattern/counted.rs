@@ -77,7 +77,8 @@ fn count(said: &str, report: &mut Report) -> Option<Counted> {
     let design = text::into_design(said, &beside, report)?;
     let (mut before, mut number, mut stitches) = (0, 1, 0);
     for part in &design.parts {
-        let Body::Written(lines) = &part.body else { continue };
+        let Body::Written(sizes) = &part.body else { continue };
+        let lines = sizes.first().map_or(&[][..], Vec::as_slice);
         let sources: Vec<Source<'_>> =
             lines.iter().map(|said| Source { text: &said.value, place: said.place }).collect();
         let rules = Rules { work: design.work, main: Stitch::SC, terms: design.terms, height: None };

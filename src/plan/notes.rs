@@ -2,7 +2,7 @@
 
 use super::solve::Solver;
 use crate::craft::Said;
-use crate::design::NoteRound;
+use crate::design::{Note, NoteRound};
 
 impl Solver<'_> {
     /// Puts every note on a round beside that round; tells of those whose round this size has not.
@@ -11,7 +11,8 @@ impl Solver<'_> {
         for (index, part) in design.parts.iter().enumerate() {
             let Some((first, last)) = self.parts.get(index).map(|plan| (plan.first, plan.last)) else { continue };
             let count = last + 1 - first;
-            for note in &part.notes {
+            let own = |note: &&Note| note.size.as_ref().is_none_or(|size| size.value == self.size.name);
+            for note in part.notes.iter().filter(own) {
                 let number = match note.round {
                     NoteRound::Part => continue,
                     NoteRound::Nth(number) => number,

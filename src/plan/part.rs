@@ -251,7 +251,8 @@ impl Solver<'_> {
     /// What the part stands on.
     fn entrance(&mut self, part: &Part, profile: &Profile, place: Option<Place>) -> Option<Entrance> {
         let name = part.name.value.clone();
-        match (profile.start, self.standing) {
+        let start = profile.start.get(self.index).copied().unwrap_or(Start::Before);
+        match (start, self.standing) {
             (Start::Before, Some(standing)) => {
                 let real = f64::from(standing.count) * standing.width;
                 Some(Entrance { real, wished: standing.wished, said: None })

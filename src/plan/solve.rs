@@ -43,6 +43,7 @@ pub fn solve(design: &Design, report: &mut Report) -> Option<Plan> {
             Body::Profile(profile) => together(&mut solvers, part, profile),
             Body::Written(lines) => {
                 for solver in solvers.iter_mut().filter(|solver| !solver.failed) {
+                    let lines = lines.get(solver.index).map_or(&[][..], Vec::as_slice);
                     solver.failed = solver.written(index, part, lines).is_none();
                 }
             }

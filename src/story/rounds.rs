@@ -4,7 +4,7 @@ use super::Story;
 use crate::geometry::SideShape;
 use crate::notation::{Gap, Gaps, across};
 use crate::plan::Plan;
-use crate::story::{Block, Cell, Column, Grows, PartRows, RoundsForm, RowLine, RowTable, Run, Section, Table};
+use crate::story::{Block, Cell, Column, Grows, PartRows, PartNote, RoundsForm, RowLine, RowTable, Run, Section, Table};
 use crate::units::Units;
 use crate::words::numbers::{bare, signed};
 use crate::words::{Arg, capital};
@@ -52,7 +52,11 @@ impl Story<'_> {
             for part in &table.parts {
                 let title = self.part_title(part, table.size.as_deref());
                 blocks.push(Block::Heading(title.clone()));
-                blocks.extend(part.notes.iter().map(|note| Block::text(note.clone())));
+                let told = |note: &PartNote| match &note.size {
+                    Some(size) => writer.of_sizes(std::slice::from_ref(size), &note.words, Gaps::OPEN),
+                    None => note.words.clone(),
+                };
+                blocks.extend(part.notes.iter().map(|one| Block::text(told(one))));
                 blocks.extend(part.every.as_ref().map(|every| Block::text(every.told(&writer))));
                 blocks.push(Block::Table(self.part_rounds(part, &title)));
             }

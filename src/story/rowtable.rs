@@ -2,7 +2,7 @@
 
 use crate::craft::Counted;
 use crate::craft::{Build, Round};
-use crate::design::NoteRound;
+use crate::design::{Note, NoteRound};
 use crate::geometry::{RoundShape, SideShape};
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction, Label, Numbers, Phrase, across, lines, sized_lines};
@@ -25,13 +25,22 @@ pub struct PartRows {
     /// Name of the part.
     pub name: String,
     /// Its author's notes on all of it.
-    pub notes: Vec<String>,
+    pub notes: Vec<PartNote>,
     /// What its lines give the measure of.
     pub grows: Grows,
     /// What the lines of a stretch of rounds all begin and end with, said once.
     pub every: Option<Every>,
     /// The lines in working order.
     pub rows: Vec<RowLine>,
+}
+
+/// A note of its author's on a part.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PartNote {
+    /// The size that it is for, where the table holds others too.
+    pub size: Option<String>,
+    /// The note.
+    pub words: String,
 }
 
 /// What every line of a stretch of rounds begins and ends with.
@@ -99,7 +108,7 @@ impl RowLine {
 impl RowTable {
     /// The table of one size. The shape gives the measures; without it they are left out.
     pub fn of_size(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Self {
-        let mut parts = parts_of(plan, size, shape);
+        let mut parts = parts_of(plan, size, shape, Some(size));
         for line in lines(size.piece()) {
             let Some(part) = parts.get_mut(line.part) else { continue };
             let at = |number: u32| size.rounds.get(number as usize - 1);
@@ -123,7 +132,7 @@ impl RowTable {
     /// The table of all sizes, in the trade's bracket form. It has no measures: they differ by size.
     pub fn of_all(plan: &Plan) -> Self {
         let Some(first) = plan.sizes.first() else { return Self { size: None, parts: Vec::new() } };
-        let mut parts = parts_of(plan, first, None);
+        let mut parts = parts_of(plan, first, None, None);
         for line in sized_lines(&plan.pieces()) {
             let Some(part) = parts.get_mut(line.part) else { continue };
             let change = |(size, number): (&SizePlan, &Option<u32>)| {
@@ -160,12 +169,20 @@ impl RowTable {
     }
 }
 
-/// The parts of a size, without lines yet.
-fn parts_of(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>) -> Vec<PartRows> {
+/// The parts of a size, without lines yet; for that size only, or for all.
+fn parts_of(plan: &Plan, size: &SizePlan, shape: Option<&SideShape>, only: Option<&SizePlan>) -> Vec<PartRows> {
     let part = |(i, part): (usize, &crate::plan::PartPlan)| {
         let name = plan.design.parts.get(i).map_or(part.name.clone(), |said| said.name.value.clone());
         let notes = plan.design.parts.get(i).into_iter().flat_map(|said| &said.notes);
-        let notes = notes.filter(|note| note.round == NoteRound::Part).map(|note| note.words.value.clone()).collect();
+        let notes = notes.filter(|note| note.round == NoteRound::Part).filter(|note| match (&note.size, only) {
+            (Some(of), Some(only)) => of.value == only.name,
+            (None, _) | (_, None) => true,
+        });
+        let own = |note: &Note| PartNote {
+            size: note.size.as_ref().filter(|_| only.is_none()).map(|size| size.value.clone()),
+            words: note.words.value.clone(),
+        };
+        let notes = notes.map(own).collect();
         PartRows {
             name,
             notes,

@@ -38,10 +38,13 @@ pub fn size(name: &str, around: f64) -> Size {
     }
 }
 
+/// Most sizes that a scene has.
+const SIZES: usize = 24;
+
 /// A part to be solved, going on from the part before.
 pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
     let profile = Profile {
-        start: Start::Before,
+        start: vec![Start::Before; SIZES],
         shape,
         settle: 0,
         most: 2,
@@ -68,7 +71,7 @@ pub trait Adjust: Sized + Into<Part> {
     fn starting(self, start: Start) -> Part {
         let mut part = self.into();
         if let Body::Profile(profile) = &mut part.body {
-            profile.start = start;
+            profile.start = vec![start; SIZES];
         }
         part
     }

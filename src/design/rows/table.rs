@@ -420,18 +420,28 @@ const BEGINS: &[Row] = &[
             )),
         ]),
         "colours: {tide: 2, sand: rest}",
-        "One colour, or stripes in rounds; `rest` takes what the others leave. A list lets a colour come again: \
-                 `[{sand: 3}, {tide: 2}, {sand: rest}]`.",
+        "One colour, or stripes in rounds; `rest` takes what the others leave. A colour may come again: \
+                 `{sand: 3, tide: 2, sand: rest}`.",
     )
     .told("the first colour of the yarn"),
     row(
         "start",
-        Takes::Phrase(parts::STARTS),
+        Takes::PerSize(&Takes::Phrase(parts::STARTS)),
         "start: ring of 8",
         "How the first part begins: into an adjustable ring, with so many stitches (2 to 60) where you say so; or \
                  on chains joined into a ring.",
     )
     .usual("ring"),
+];
+
+/// A note, or notes by the names of sizes or the numbers of rounds.
+static NOTES: [Takes; 2] = [
+    Takes::OneOrMore(&Takes::Printed(Printed::Note)),
+    Takes::Named("number of a round, `last` or size", &Takes::Any(&NOTE_OF_ONE)),
+];
+static NOTE_OF_ONE: [Takes; 2] = [
+    Takes::OneOrMore(&Takes::Printed(Printed::Note)),
+    Takes::Named("of them", &Takes::OneOrMore(&Takes::Printed(Printed::Note))),
 ];
 
 /// How it ends.
@@ -473,12 +483,10 @@ const ENDS: &[Row] = &[
     .told("the swatch of its stitch"),
     row(
         "notes",
-        Takes::Any(&[
-            Takes::OneOrMore(&Takes::Printed(Printed::Note)),
-            Takes::Named("number of a round, or `last`,", &Takes::OneOrMore(&Takes::Printed(Printed::Note))),
-        ]),
+        Takes::Any(&NOTES),
         "notes: {4: stuff firmly now, last: leave a long tail}",
-        "Your own words on the part, above its rounds; or beside the rounds of these numbers, 1 for its first.",
+        "Your own words on the part, above its rounds; or beside the rounds of these numbers, 1 for its first. Under the \
+         name of a size they are for that size: `{S: work tightly, 4: {M: place a marker}}`.",
     ),
     row(
         "folded",
@@ -489,10 +497,11 @@ const ENDS: &[Row] = &[
     ),
     row(
         "written",
-        Takes::Rounds,
+        Takes::PerSize(&Takes::Rounds),
         "written: \"Rnd 1: 6 sc in ring (6)\"",
         "Its rounds as you write them, one a line below `written: |`, instead of a shape: they are recounted, and \
-                 printed in your words.",
+                 printed in your words. Where sizes differ, write as many numbers as there are sizes, `60 (64, 68)` or \
+                 `(60, 64, 68)`, begin a line with `Size M only:`, or write the rounds of each size below its name.",
     ),
 ];
 

@@ -120,19 +120,29 @@ impl Reader<'_, '_> {
     }
 
     /// One value for every size, in their order.
-    fn per_size<T: Copy>(
+    pub(in crate::design) fn per_size<T: Copy>(
         &mut self,
         name: &str,
         per: &RawPer,
         read: impl Fn(&Text, &mut Report) -> Option<T>,
     ) -> Option<PerSize<T>> {
-        let (place, each) = match per {
+        match per {
             RawPer::All(text) => {
                 let value = read(text, self.report)?;
-                return Some(vec![value; self.within.sizes.len()]);
+                Some(vec![value; self.within.sizes.len()])
             }
-            RawPer::Each(place, each) => (*place, each),
-        };
+            RawPer::Each(place, each) => self.each(name, *place, each, |text, _, report| read(text, report)),
+        }
+    }
+
+    /// One value for every size out of those by the names of the sizes; `read` hears the index of the size.
+    pub(in crate::design) fn each<V, T>(
+        &mut self,
+        name: &str,
+        place: Place,
+        each: &[(Text, V)],
+        read: impl Fn(&V, usize, &mut Report) -> Option<T>,
+    ) -> Option<PerSize<T>> {
         let sizes: Vec<&str> = self.within.names.iter().map(|size| size.name.text.as_str()).collect();
         for (key, _) in each.iter().filter(|(key, _)| !sizes.contains(&key.text.as_str())) {
             let message = format!("`{name}` is given for a size that there is not:");
@@ -140,8 +150,9 @@ impl Reader<'_, '_> {
         }
         let values: Vec<(&str, Option<T>)> = sizes
             .iter()
-            .filter_map(|size| each.iter().find(|(key, _)| key.text == *size))
-            .map(|(key, text)| (key.text.as_str(), read(text, self.report)))
+            .enumerate()
+            .filter_map(|(index, size)| Some((index, each.iter().find(|(key, _)| key.text == *size)?)))
+            .map(|(index, (key, value))| (key.text.as_str(), read(value, index, self.report)))
             .collect();
         let missing: Vec<&str> =
             sizes.iter().copied().filter(|size| !values.iter().any(|(name, _)| name == size)).collect();
