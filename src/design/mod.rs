@@ -23,6 +23,7 @@ mod photograph;
 mod plausible;
 mod printed;
 mod raw;
+mod repeats;
 mod resolve;
 mod rounds;
 mod rows;

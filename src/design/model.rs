@@ -402,6 +402,8 @@ pub struct Profile {
     pub settle: u32,
     /// Most stitches a round may grow by, as a factor: 2 doubles, 3 where tripling is allowed.
     pub most: u32,
+    /// How often what is repeated may be worked in its shaped rounds, or a multiple of that; empty where any number will do.
+    pub repeats: Vec<u32>,
     /// What the count of its last round is a multiple of.
     pub multiple: Option<Said<Multiple>>,
     /// Rounds that repeat from its first round on, each as it goes round; empty where it is all of one stitch.

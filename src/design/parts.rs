@@ -38,7 +38,9 @@ pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report)
             let help = "give each a name of its own, so that a maker can tell them apart";
             report.add(Diagnostic::warning("same-name", message).at(raw.name.place).help(help));
         }
-        let part = Reader { raw, within, report: &mut *report }.part(parts.last(), index == 0);
+        let above = within.sizes.iter().enumerate().filter_map(|(at, size)| length(&parts, at, size.around));
+        let above: Vec<Mm> = above.collect();
+        let part = Reader { raw, within, above: &above, report: &mut *report }.part(parts.last(), index == 0);
         parts.extend(part);
     }
     for early in raw.iter().rev().skip(1).filter_map(|part| part.folded.as_ref()) {
@@ -47,6 +49,15 @@ pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report)
         report.add(Diagnostic::error("unused-field", message).at(place_of(early)).help(help));
     }
     parts
+}
+
+/// How long these parts are along the fabric in the size at an index, whose circumference is given; nothing where one is
+/// written out.
+fn length(parts: &[Part], size: usize, around: Mm) -> Option<Mm> {
+    parts.iter().try_fold(Mm::ZERO, |all, part| match &part.body {
+        Body::Profile(profile) => Some(all + profile.shape.of_size(size).extent(around).0),
+        Body::Written(_) => None,
+    })
 }
 
 impl Reader<'_, '_> {
@@ -96,9 +107,11 @@ impl Reader<'_, '_> {
     fn written(&mut self, rounds: &RawRounds) -> Option<Body> {
         let raw = self.raw;
         let words = [&raw.shape, &raw.settle, &raw.most, &raw.multiple, &raw.loops];
+        let repeats = raw.repeats.first().map(|text| text.place);
         let place = raw.measures.first().map(|(_, per)| place_of(per)).or(raw.start.as_ref().map(place_of));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
         let pattern = raw.pattern.iter().flatten().next().map(|text| text.place);
+        let place = place.or(repeats);
         let place =
             place.or(raw.folded.as_ref().map(place_of)).or(pattern).or(raw.swatch.as_ref().map(|swatch| swatch.place));
         if let Some(place) = place {
@@ -169,7 +182,9 @@ impl Reader<'_, '_> {
         let swatch = raw.swatch.as_ref();
         let swatch = swatch.and_then(|raw| materials::swatch(raw, Some(stitch), within.reading, self.report));
         let folded = self.folded(&shape);
-        Some(Profile { start: start?, shape, settle, most, multiple, pattern, folded, swatch, place: Some(place) })
+        let start = start?;
+        let repeats = self.repeats(form, &start);
+        Some(Profile { start, shape, settle, most, repeats, multiple, pattern, folded, swatch, place: Some(place) })
     }
 
     fn form(&mut self, first: bool) -> Option<&'static Form> {

@@ -5,6 +5,7 @@ use super::heads;
 use super::own;
 use super::palettes::{self, RawPalette};
 use super::photograph::{self, RawPhotograph};
+use super::repeats;
 use super::rounds::{self, RawRounds};
 use super::rows::{BALL, DESIGN, Group, PART, PART_SWATCH, SIZE, SWATCH, YARN};
 use super::shapes::Field;
@@ -39,6 +40,8 @@ pub(super) struct RawDesign {
     pub(super) prefer: Option<Text>,
     pub(super) tolerance: Option<Text>,
     pub(super) shaping: Option<Text>,
+    /// How often what is repeated is worked in a shaped round.
+    pub(super) repeats: Vec<Text>,
 }
 
 /// The yarn.
@@ -113,6 +116,7 @@ pub(super) struct RawPart {
     pub(super) settle: Option<Text>,
     pub(super) most: Option<Text>,
     pub(super) multiple: Option<Text>,
+    pub(super) repeats: Vec<Text>,
     /// Rounds that repeat all the way up.
     pub(super) pattern: Option<Vec<Text>>,
     /// A swatch of this part alone, which names no stitch.
@@ -180,6 +184,7 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         prefer: fields.text("prefer"),
         tolerance: fields.text("tolerance"),
         shaping: fields.text("shaping"),
+        repeats: repeats::read(&mut fields),
     })
 }
 
@@ -390,6 +395,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         settle: fields.text("settle"),
         most: fields.text("most"),
         multiple: fields.text("multiple"),
+        repeats: repeats::read(&mut fields),
         pattern: fields.take("pattern").map(|(key, node)| rounds::lines_of(text, &key, node, fields.report())),
         swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),

@@ -9,7 +9,7 @@ use super::shapes::{self, Field};
 use super::tree::Text;
 use super::{
     Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, palettes, parts,
-    photograph, plausible, sizes,
+    photograph, plausible, repeats, sizes,
 };
 use crate::craft::{Stitch, Terms};
 use crate::report::{Diagnostic, Place, Report};
@@ -39,8 +39,16 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
     let ease = ease_of(raw, reading, report);
     let sizes = sizes::resolve(&raw.sizes, ease.value, reading, report);
     let main = swatches.first().map_or(Stitch::SC, |swatch| swatch.stitch);
-    let within =
-        shapes::Within { reading, names: &raw.sizes, sizes: &sizes, colours: &yarn.colours, swatches: &swatches };
+    let shaping = shaping(raw.shaping.as_ref(), report);
+    let repeats = repeats::of_design(raw, shaping != Shaping::Scattered, report);
+    let within = shapes::Within {
+        reading,
+        names: &raw.sizes,
+        sizes: &sizes,
+        colours: &yarn.colours,
+        swatches: &swatches,
+        repeats: &repeats,
+    };
     let parts = parts::resolve(&raw.parts, &within, report);
     let work = work_of(raw.work.as_ref(), main, report);
     let design = Design {
@@ -65,7 +73,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         parts,
         prefer: choose("prefer", raw.prefer.as_ref(), PREFERENCES, report).unwrap_or_default(),
         tolerance: tolerance(raw.tolerance.as_ref(), reading, report),
-        shaping: shaping(raw.shaping.as_ref(), report),
+        shaping,
     };
     plausible::look(&design, raw, report);
     (!report.has_errors()).then_some(design)

@@ -62,7 +62,13 @@ impl Solver<'_> {
             let own = self.gauge_at(index).width.mm();
             let same = |width: f64| (width - own).abs() <= SAME_WIDTH * own;
             let goes_on = width.is_none_or(|width| same(width) && profile.shape.form().even);
-            if index > self.parts.len() && !goes_on {
+            let later = index > self.parts.len();
+            if later && !goes_on {
+                // A part that is shaped in so many repeats begins with a count that they part.
+                if let ([repeats], true) = (profile.repeats.as_slice(), width.is_none_or(same)) {
+                    let multiple = Multiple::new(*repeats, 0);
+                    asked.multiple = asked.multiple.both(multiple).unwrap_or(asked.multiple);
+                }
                 break;
             }
             width = Some(own);
@@ -117,10 +123,12 @@ impl Solver<'_> {
         }
         let wanted = f64::from(*count) - off;
         let share = (off / wanted).abs();
-        let all = with_corners(self.design.shaping, task, asked.multiple);
-        let corners = match self.design.shaping {
-            Shaping::Corners(n) if all != Some(asked.multiple) => format!(" and {n} corners"),
-            Shaping::Corners(_) | Shaping::Scattered => String::new(),
+        let all = with_corners(task, asked.multiple);
+        let corners = match (self.design.shaping, task.corners) {
+            (_, 0 | 1) => String::new(),
+            _ if all == Some(asked.multiple) => String::new(),
+            (Shaping::Corners(_), n) => format!(" and {n} corners"),
+            (Shaping::Scattered, n) => format!(" in {n} repeats"),
         };
         let message = format!(
             "size {} has no count that fits: the {} wants {} stitches at its end, and {}{corners} gives {count}, \
@@ -214,12 +222,14 @@ impl Solver<'_> {
 }
 
 /// A multiple together with what stacked corners make of every count; nothing where no count is both.
-fn with_corners(shaping: Shaping, task: &Task, multiple: Multiple) -> Option<Multiple> {
-    let Shaping::Corners(corners) = shaping else { return Some(multiple) };
+fn with_corners(task: &Task, multiple: Multiple) -> Option<Multiple> {
+    if task.corners <= 1 {
+        return Some(multiple);
+    }
     let begun = match task.entry {
         Entry::First { least, most } if least == most => least,
         Entry::First { .. } => 0,
         Entry::After { count, .. } => count,
     };
-    multiple.both(Multiple::new(corners, begun))
+    multiple.both(Multiple::new(task.corners, begun))
 }

@@ -171,7 +171,12 @@ impl Solver<'_> {
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
         let asked = self.asked()?;
-        let task = self.task(profile, &outline, (&entrance, asked.multiple), rounds);
+        // The first of the numbers of repeats that may be used stands for all of them until they are chosen among.
+        let mut repeats = profile.repeats.iter().map(|repeats| Some(*repeats)).collect::<Vec<_>>();
+        if repeats.is_empty() {
+            repeats.push(None);
+        }
+        let task = self.task(profile, &outline, (&entrance, asked.multiple), (rounds, repeats[0]));
         // Before choosing: the search would take long over counts that nobody works.
         let widest = task.bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
         if widest > f64::from(limits::STITCHES) {
@@ -182,12 +187,16 @@ impl Solver<'_> {
         let height = gauge.height.mm();
         let others =
             outline.other_rounds(height).filter(|other| !self.design.kind.row().flat && *other > profile.settle);
-        let other = |other: u32| {
-            let task = self.task(profile, &outline, (&entrance, asked.multiple), other);
-            Offer { extra: task.lambda() * outline.misfit(f64::from(other), height), task }
+        let other = |(rounds, repeats): (u32, Option<u32>)| {
+            let task = self.task(profile, &outline, (&entrance, asked.multiple), (rounds, repeats));
+            Offer { extra: task.lambda() * outline.misfit(f64::from(rounds), height), task }
         };
         let mut tasks = vec![Offer { task, extra: 0.0 }];
-        tasks.extend(others.map(other));
+        tasks.extend(repeats.iter().skip(1).map(|repeats| {
+            let task = self.task(profile, &outline, (&entrance, asked.multiple), (rounds, *repeats));
+            Offer { task, extra: 0.0 }
+        }));
+        tasks.extend(others.flat_map(|rounds| repeats.iter().map(move |repeats| (rounds, *repeats))).map(other));
         let form = profile.shape.form();
         let mirrored =
             form.curved && form.closes && self.standing.is_none() && entrance.said.is_none() && entrance.real == 0.0;
@@ -370,7 +379,7 @@ impl Solver<'_> {
         profile: &Profile,
         outline: &Outline,
         (entrance, multiple): (&Entrance, Multiple),
-        rounds: u32,
+        (rounds, repeats): (u32, Option<u32>),
     ) -> Task {
         let gauge = self.gauge_at(self.parts.len());
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
@@ -398,9 +407,10 @@ impl Solver<'_> {
             true => f64::INFINITY,
             false => self.allowed(band, width, round == last, form.brim),
         };
+        // So many repeats in every round are to the counts what corners are; where they stand is another matter.
         let corners = match self.design.shaping {
             Shaping::Corners(n) => n.max(1),
-            Shaping::Scattered => 1,
+            Shaping::Scattered => repeats.unwrap_or(1).max(1),
         };
         let entry = match self.standing {
             Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
@@ -417,7 +427,7 @@ impl Solver<'_> {
             corners,
             multiple,
             edge: if form.brim { FREE_EDGE } else { FITTED_EDGE },
-            steady: self.steady(height / width),
+            steady: self.steady(height / width, corners),
             flat: factor(self.design.shaping) * height / width,
             knee: knee(&profile.shape, gauge, widest * width),
             leaves: (form.curved && !form.closes).then_some(0.0),
@@ -453,12 +463,9 @@ impl Solver<'_> {
     }
 
     /// Most by which a round can change and be steady, at least once at every corner.
-    fn steady(&self, ratio: f64) -> f64 {
+    fn steady(&self, ratio: f64, corners: u32) -> f64 {
         let most = STEADY * factor(self.design.shaping) * ratio;
-        match self.design.shaping {
-            Shaping::Corners(n) => (most / f64::from(n.max(1))).ceil() * f64::from(n),
-            Shaping::Scattered => most,
-        }
+        if corners > 1 { (most / f64::from(corners)).ceil() * f64::from(corners) } else { most }
     }
 
     /// Warns of a part that widens faster than flat fabric can.

@@ -559,6 +559,7 @@ page-worn-way = Ein Hut, der zwischen Stirn und Ohren endet, wird mit dem Rand a
 page-size-source = Kopfmaße: { $source }
 page-source-who = WHO-Wachstumsstandards 2006
 page-source-uk90 = britische Wachstumsreferenz 1990
+page-source-ages = WHO-Wachstumsstandards 2006 bis 5 Jahre, danach britische Wachstumsreferenz 1990, abgesenkt, bis sie anschließt
 page-source-newborn = neugeboren
 page-source-months = { $count ->
         [one] 1 Monat

@@ -643,6 +643,7 @@ page-worn-way = A hat that ends between brow and ears is meant to be worn with i
 page-size-source = Head measurements: { $source }
 page-source-who = WHO Child Growth Standards 2006
 page-source-uk90 = UK 1990 growth reference
+page-source-ages = WHO Child Growth Standards 2006 to 5 years, UK 1990 growth reference beyond, lowered to join them
 page-source-newborn = newborn
 page-source-months = { $count ->
         [one] 1 month

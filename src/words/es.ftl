@@ -501,6 +501,7 @@ page-worn-way = Un gorro que termina entre la frente y las orejas se lleva con e
 page-size-source = Medidas de cabeza: { $source }
 page-source-who = patrones de crecimiento infantil de la OMS 2006
 page-source-uk90 = referencia de crecimiento británica 1990
+page-source-ages = patrones de crecimiento infantil de la OMS 2006 hasta los 5 años, después referencia de crecimiento británica 1990, rebajada para enlazar
 page-source-newborn = recién nacido
 page-source-months = { $count ->
         [one] 1 mes

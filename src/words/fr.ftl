@@ -504,6 +504,7 @@ page-worn-way = Un chapeau qui finit entre le front et les oreilles se porte le 
 page-size-source = Mesures de tête : { $source }
 page-source-who = normes OMS de croissance de l’enfant 2006
 page-source-uk90 = référence de croissance britannique 1990
+page-source-ages = normes OMS de croissance de l’enfant 2006 jusqu’à 5 ans, puis référence de croissance britannique 1990, abaissée pour s’y raccorder
 page-source-newborn = nouveau-né
 page-source-months = { $count ->
         [one] 1 mois

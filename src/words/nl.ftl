@@ -559,6 +559,7 @@ page-worn-way = Een hoed die tussen voorhoofd en oren eindigt, wordt gedragen me
 page-size-source = Hoofdmaten: { $source }
 page-source-who = WHO-groeistandaarden 2006
 page-source-uk90 = Britse groeireferentie 1990
+page-source-ages = WHO-groeistandaarden 2006 tot 5 jaar, daarna Britse groeireferentie 1990, verlaagd zodat ze aansluit
 page-source-newborn = pasgeboren
 page-source-months = { $count ->
         [one] 1 maand

@@ -48,6 +48,7 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
         shape,
         settle: 0,
         most: 2,
+        repeats: Vec::new(),
         multiple: None,
         pattern: Vec::new(),
         folded: None,

@@ -3,6 +3,7 @@
 //! A [`HeadTable`] is one row with its name, its source in words, its figures and when they are to be taken with care.
 //! Its figures are of one of three kinds ([`Rows`]), and reading a row knows these kinds, not the tables.
 
+mod ages;
 mod ansur;
 mod council;
 #[cfg(test)]
@@ -13,7 +14,7 @@ mod who;
 use crate::units::Mm;
 
 /// Every table, growth references in the order in which one goes on where the other ends.
-pub static TABLES: &[&HeadTable] = &[&who::TABLE, &uk90::TABLE, &council::TABLE, &ansur::TABLE];
+pub static TABLES: &[&HeadTable] = &[&ages::TABLE, &who::TABLE, &uk90::TABLE, &council::TABLE, &ansur::TABLE];
 
 /// A head circumference read from a table.
 #[derive(Clone, Debug, PartialEq)]
@@ -80,6 +81,8 @@ enum Rows {
     Growth([u8; 3], &'static [Growth]),
     /// By whose head it is, with figures for these percentiles; `adult` is the mean of all.
     Grown([u8; 3], &'static [(&'static str, [f64; 3])]),
+    /// A growth reference, and behind its last row those of another table.
+    Joined([u8; 3], &'static [Growth], &'static HeadTable),
     /// By name: least and most, of which the middle is taken, and the ages the name is commonly used for.
     Ranges(&'static [(&'static str, f64, f64, Option<Ages>)]),
 }
@@ -114,6 +117,9 @@ impl HeadTable {
             Rows::Growth(percentiles, rows) => self.by_age(&name, percentiles, rows),
             Rows::Grown(percentiles, rows) => self.by_whom(&name, percentiles, rows),
             Rows::Ranges(rows) => self.by_range(&name, rows),
+            Rows::Joined(percentiles, rows, grown) => {
+                self.by_age(&name, percentiles, rows).or_else(|| grown.row(&name).ok())
+            }
         };
         let row = found.ok_or(self.help)?;
         Ok(HeadRow { caution: (self.caution)(&row), ..row })
@@ -123,6 +129,9 @@ impl HeadTable {
     pub fn row_names(&self) -> Vec<String> {
         match self.rows {
             Rows::Growth(_, rows) => rows.iter().map(|row| age_name(row.months)).collect(),
+            Rows::Joined(_, rows, grown) => {
+                rows.iter().map(|row| age_name(row.months)).chain(grown.row_names()).collect()
+            }
             Rows::Grown(_, rows) => rows.iter().map(|(name, _)| *name).chain(["adult"]).map(str::to_owned).collect(),
             Rows::Ranges(rows) => rows.iter().map(|(name, ..)| (*name).to_owned()).collect(),
         }

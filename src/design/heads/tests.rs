@@ -92,7 +92,7 @@ fn every_row_of_every_table_is_a_head() {
 fn rows_rise() {
     for table in TABLES {
         match table.rows {
-            Rows::Growth(_, rows) => {
+            Rows::Growth(_, rows) | Rows::Joined(_, rows, _) => {
                 assert!(rows.windows(2).all(|pair| pair[0].months < pair[1].months));
                 for pair in rows.windows(2) {
                     assert!(
@@ -142,4 +142,25 @@ fn another_table_is_read_like_the_others() {
     assert_eq!(table.row("right-p95").unwrap_err(), table.help);
     let said = [Fact::Name("Invented heads"), Fact::Word("left"), Fact::Percentile(50)];
     assert_eq!(table.row("left").unwrap().source, HeadSource::Table(said.to_vec()));
+}
+
+/// From newborn to adult every row is larger than the one before, by no more than the steepest year of either reference,
+/// and its ends are theirs: WHO at 4 years, UK 1990 at 18.
+#[test]
+fn one_table_runs_from_newborn_to_adult_without_a_step() {
+    let rows = table("ages").unwrap().row_names();
+    for sex in ["-boy", "-girl", ""] {
+        for share in ["p3", "p50", "p97"] {
+            let children: Vec<&String> = rows.iter().filter(|row| !["woman", "man", "adult"].contains(&row.as_str())).collect();
+            let heads: Vec<f64> = children.iter().map(|row| cm("ages", &format!("{row}{sex}-{share}"))).collect();
+            assert_eq!(heads.len(), 18);
+            assert!(heads.windows(2).all(|pair| pair[1] > pair[0]), "{sex} {share}: {heads:?}");
+            // From 4 years on no step of two years is more than 1.4 cm.
+            assert!(heads[9..].windows(2).all(|pair| pair[1] - pair[0] < 1.4), "{sex} {share}: {heads:?}");
+        }
+    }
+    assert!((cm("ages", "child-4y-boy") - 50.21).abs() < 1e-9);
+    assert!((cm("ages", "teen-18y-boy") - 57.3).abs() < 1e-9);
+    assert!((cm("ages", "adult") - cm("ansur", "adult")).abs() < 1e-9);
+    assert!(rows.iter().all(|row| look_up("ages", row).unwrap().caution.is_none()));
 }

@@ -13,7 +13,7 @@ pub(super) static TABLE: HeadTable = HeadTable {
     caution: disagrees,
 };
 
-const ROWS: &[Growth] = &[
+pub(super) const ROWS: &[Growth] = &[
     growth(0, [32.1, 34.46, 36.9], [31.7, 33.88, 36.1]),
     growth(1, [35.0, 37.24, 39.4], [34.3, 36.52, 38.7]),
     growth(3, [38.3, 40.50, 42.7], [37.2, 39.52, 41.9]),

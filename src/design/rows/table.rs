@@ -2,9 +2,9 @@
 
 use super::{Group, Row, Takes, Usual, words};
 use crate::design::printed::Printed;
-use crate::design::shapes::{FORMS, Field};
+use crate::design::shapes::{FORMS, Field, REACHES};
 use crate::design::weights::YarnWeight;
-use crate::design::{Kind, MaterialKind, heads, multiples, own, parts, plausible, resolve};
+use crate::design::{Kind, MaterialKind, heads, multiples, own, parts, plausible, repeats, resolve};
 use crate::words::Language;
 
 /// A field that may be left out, and then says nothing.
@@ -244,6 +244,12 @@ const FILE: &[Row] = &[
              corners (3 to 60); every count is then a multiple of the corners.",
         )
         .usual("scattered"),
+    row(
+        "repeats",
+        Takes::OneOrMore(&Takes::Count(repeats::LEAST, repeats::MOST)),
+        "repeats: 6",
+        "The `repeats` of all shaped parts that say none themselves.",
+    ),
 ];
 
 pub(in crate::design) static PHOTOGRAPH: Group = Group {
@@ -469,6 +475,14 @@ const ENDS: &[Row] = &[
          and motifs fit; all rounds of a straight part hold it.",
     ),
     row(
+        "repeats",
+        Takes::OneOrMore(&Takes::Count(repeats::LEAST, repeats::MOST)),
+        "repeats: 6",
+        "How often what is repeated is worked in each of its shaped rounds, or a multiple of that, in every size; of a list \
+         the size takes what suits it best.",
+    )
+    .told("what the shape asks for, as alike in all sizes as can be"),
+    row(
         "pattern",
         Takes::Rounds,
         "pattern: [\"FPdc in next, BPdc in next\"]",
@@ -510,9 +524,11 @@ impl Field {
     const fn row(self) -> Row {
         let (takes, example, about): (&'static Takes, _, _) = match self {
             Self::Depth => (
-                &Takes::Length,
+                &Takes::Any(&[Takes::Length, Takes::Word(|| words(REACHES))]),
                 "depth: {S: 9, M: 9.5}",
-                "Length along the fabric, from the edge of the part before to its own.",
+                "Length along the fabric, from the edge of the part before to its own; of the straight side of a hat also \
+                 how far the whole hat is to come down: two fifths of the head over the ears, a third to mid ear (common \
+                 practice).",
             ),
             Self::Width => (&Takes::Length, "width: 7.5", "Width of a brim along the fabric."),
             Self::Rise => (

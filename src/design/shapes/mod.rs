@@ -17,7 +17,7 @@ mod taper;
 mod tests;
 
 pub(crate) use outline::{Base, Curve, Outline};
-pub(super) use reader::{Reader, Within, place_of};
+pub(super) use reader::{REACHES, Reader, Within, place_of};
 
 use super::PerSize;
 use super::raw::RawPart;

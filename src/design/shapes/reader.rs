@@ -3,11 +3,15 @@
 use super::{Field, Form};
 use crate::design::fields::{listed, unknown};
 use crate::design::raw::{RawPart, RawPer, RawSize};
-use crate::design::resolve::{Reading, flare_in_range, in_range};
+use crate::design::resolve::{Reading, flare_in_range, in_range, tidy_cm};
 use crate::design::tree::Text;
 use crate::design::{Colour, PerSize, Size, Swatch, measure};
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::{Angle, Mm};
+
+/// How far a hat comes down, with its depth from the middle of the crown to its edge as a share of the head: common
+/// practice.
+pub(in crate::design) const REACHES: &[(&str, f64)] = &[("over the ears", 0.4), ("to mid ear", 1.0 / 3.0)];
 
 /// What a part is resolved within.
 pub(in crate::design) struct Within<'a> {
@@ -16,12 +20,15 @@ pub(in crate::design) struct Within<'a> {
     pub(in crate::design) sizes: &'a [Size],
     pub(in crate::design) colours: &'a [Colour],
     pub(in crate::design) swatches: &'a [Swatch],
+    pub(in crate::design) repeats: &'a [u32],
 }
 
 /// Reads one part.
 pub(in crate::design) struct Reader<'a, 'b> {
     pub(in crate::design) raw: &'a RawPart,
     pub(in crate::design) within: &'a Within<'a>,
+    /// Length along the fabric of the parts before it, for every size; empty where they are written out.
+    pub(in crate::design) above: &'a [Mm],
     pub(in crate::design) report: &'b mut Report,
 }
 
@@ -89,6 +96,48 @@ impl Reader<'_, '_> {
             return None;
         };
         self.lengths(field, per, Mm::new(1.0), Mm::from_cm(300.0))
+    }
+
+    /// The depth of a straight part: a length, or as far as makes the whole hat reach the ears.
+    pub(super) fn depth(&mut self) -> Option<PerSize<Mm>> {
+        let share = |text: &Text| {
+            let said = text.text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
+            REACHES.iter().find(|(words, _)| *words == said).map(|(_, share)| *share)
+        };
+        let Some((share, place)) = self.raw.measure(Field::Depth).and_then(|per| match per {
+            RawPer::All(text) => Some((share(text)?, text.place)),
+            RawPer::Each(..) => None,
+        }) else {
+            return self.length(Field::Depth, "depth: 9");
+        };
+        let sizes = self.within.sizes;
+        if !self.within.reading.kind.row().worn || sizes.iter().any(|size| size.head.is_none()) {
+            let help = "write the length of the part, `depth: 9`";
+            self.complain("not-worn", place, "only a hat reaches the ears", help);
+            return None;
+        }
+        if self.above.len() < sizes.len() {
+            let message = "how deep the written rounds before it are is not known here";
+            self.complain("missing-field", place, message, "write the length of the part, `depth: 9`");
+            return None;
+        }
+        let mut depths = Vec::new();
+        for (size, above) in sizes.iter().zip(self.above) {
+            let whole = size.head.unwrap_or_default() * share;
+            if whole - *above < Mm::new(1.0) {
+                let message = format!(
+                    "the parts before {} are {} cm long in size {}, and the hat is to be {} cm deep",
+                    self.raw.name.text,
+                    tidy_cm(*above),
+                    size.name,
+                    tidy_cm(whole)
+                );
+                self.complain("length-range", place, message, "make the parts before it shorter, or say a depth");
+                return None;
+            }
+            depths.push(whole - *above);
+        }
+        Some(depths)
     }
 
     /// Lengths within a range.

@@ -35,7 +35,7 @@ fn hint(given: &Given<'_>) -> Hint {
 }
 
 fn read(part: &mut Reader<'_, '_>, _: bool) -> Option<Shape> {
-    part.length(Field::Depth, "depth: 9").map(Shape::straight)
+    part.depth().map(Shape::straight)
 }
 
 fn extent(measures: &Measures, around: Mm) -> (Mm, Mm) {
