@@ -16,6 +16,7 @@ mod measure;
 mod model;
 mod multiples;
 mod names;
+mod openings;
 mod own;
 mod palettes;
 mod parts;

@@ -410,10 +410,34 @@ pub struct Profile {
     pub pattern: Vec<Said<String>>,
     /// Length at its end that is folded up over what lies above it.
     pub folded: Option<PerSize<Mm>>,
+    /// Openings in its rounds.
+    pub openings: Vec<Opening>,
     /// A swatch of this part alone.
     pub swatch: Option<Swatch>,
     /// Place of the field that decides the length, for messages.
     pub place: Option<Place>,
+}
+
+/// Openings of one round: chains over stitches that are left out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Opening {
+    /// The round of the part, from 1 on.
+    pub round: u32,
+    /// How many, evenly round it.
+    pub number: u32,
+    /// How wide each is.
+    pub width: OpeningWidth,
+    /// Where they stand.
+    pub place: Option<Place>,
+}
+
+/// How wide an opening is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum OpeningWidth {
+    /// By its stitches.
+    Stitches(u32),
+    /// By a length.
+    Length(Mm),
 }
 
 /// How the last round ends.

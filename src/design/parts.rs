@@ -111,7 +111,7 @@ impl Reader<'_, '_> {
         let place = raw.measures.first().map(|(_, per)| place_of(per)).or(raw.start.as_ref().map(place_of));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
         let pattern = raw.pattern.iter().flatten().next().map(|text| text.place);
-        let place = place.or(repeats);
+        let place = place.or(repeats).or(raw.openings.first().map(|openings| openings.place));
         let place =
             place.or(raw.folded.as_ref().map(place_of)).or(pattern).or(raw.swatch.as_ref().map(|swatch| swatch.place));
         if let Some(place) = place {
@@ -184,7 +184,9 @@ impl Reader<'_, '_> {
         let folded = self.folded(&shape);
         let start = start?;
         let repeats = self.repeats(form, &start);
-        Some(Profile { start, shape, settle, most, repeats, multiple, pattern, folded, swatch, place: Some(place) })
+        let openings = self.openings(form);
+        let place = Some(place);
+        Some(Profile { start, shape, settle, most, repeats, multiple, pattern, folded, openings, swatch, place })
     }
 
     fn form(&mut self, first: bool) -> Option<&'static Form> {

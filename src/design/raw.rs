@@ -2,6 +2,7 @@
 
 use super::fields::{Fields, doubled, word};
 use super::heads;
+use super::openings::{self, RawOpening};
 use super::own;
 use super::palettes::{self, RawPalette};
 use super::photograph::{self, RawPhotograph};
@@ -123,6 +124,7 @@ pub(super) struct RawPart {
     pub(super) swatch: Option<RawSwatch>,
     /// What is measured, in the order of [`Field::ALL`].
     pub(super) measures: Vec<(Field, RawPer)>,
+    pub(super) openings: Vec<RawOpening>,
     pub(super) notes: Vec<Note>,
     /// Length at its end that is folded up.
     pub(super) folded: Option<RawPer>,
@@ -399,6 +401,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         pattern: fields.take("pattern").map(|(key, node)| rounds::lines_of(text, &key, node, fields.report())),
         swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
+        openings: openings::read(&mut fields),
         notes: own::notes(&mut fields),
         folded: per(&mut fields, "folded"),
         written: fields.take("written").map(|(key, node)| rounds::read(text, &key, node, fields.report())),

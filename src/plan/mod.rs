@@ -16,6 +16,7 @@ mod gauges;
 mod measures;
 mod multiples;
 mod notes;
+mod openings;
 mod outcome;
 mod part;
 mod phase;

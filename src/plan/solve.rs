@@ -204,6 +204,9 @@ impl<'a> Solver<'a> {
             return (self.report, None);
         }
         let design = self.design;
+        if self.open().is_none() {
+            return (self.report, None);
+        }
         self.fit();
         self.note();
         let step_down = self.finish();

@@ -52,6 +52,7 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
         multiple: None,
         pattern: Vec::new(),
         folded: None,
+        openings: Vec::new(),
         swatch: None,
         place: None,
     };

@@ -8,7 +8,7 @@ mod table;
 use super::printed::Printed;
 pub use reference::{ReferenceMiss, reference};
 pub use schema::schema;
-pub(super) use table::{BALL, DESIGN, PART, PART_SWATCH, PHOTOGRAPH, SIZE, SWATCH, YARN};
+pub(super) use table::{BALL, DESIGN, OPENING, PART, PART_SWATCH, PHOTOGRAPH, SIZE, SWATCH, YARN};
 
 /// A group of fields that stand together.
 #[derive(Debug)]
@@ -38,7 +38,7 @@ impl Group {
 }
 
 /// Every group, the whole file first.
-pub(super) static GROUPS: &[&Group] = &[&DESIGN, &PHOTOGRAPH, &YARN, &BALL, &SWATCH, &SIZE, &PART, &PART_SWATCH];
+pub(super) static GROUPS: &[&Group] = &[&DESIGN, &PHOTOGRAPH, &YARN, &BALL, &SWATCH, &SIZE, &PART, &PART_SWATCH, &OPENING];
 
 /// A field.
 #[derive(Clone, Copy, Debug)]

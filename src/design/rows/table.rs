@@ -4,7 +4,8 @@ use super::{Group, Row, Takes, Usual, words};
 use crate::design::printed::Printed;
 use crate::design::shapes::{FORMS, Field, REACHES};
 use crate::design::weights::YarnWeight;
-use crate::design::{Kind, MaterialKind, heads, multiples, own, parts, plausible, repeats, resolve};
+use crate::design::{Kind, MaterialKind, heads, multiples, openings, own, parts, plausible, repeats, resolve};
+use crate::limits;
 use crate::words::Language;
 
 /// A field that may be left out, and then says nothing.
@@ -510,6 +511,13 @@ const ENDS: &[Row] = &[
          what is folded counts once in the depth of the hat.",
     ),
     row(
+        "openings",
+        Takes::OneOrMore(&ONE_OPENING),
+        "openings: {round: 3, number: 2, width: 9 cm}",
+        "Handles and eyelets: chains over stitches that are left out, evenly round one of its even rounds, in every size; \
+         the round after it is worked into the chains.",
+    ),
+    row(
         "written",
         Takes::PerSize(&Takes::Rounds),
         "written: \"Rnd 1: 6 sc in ring (6)\"",
@@ -517,6 +525,29 @@ const ENDS: &[Row] = &[
                  printed in your words. Where sizes differ, write as many numbers as there are sizes, `60 (64, 68)` or \
                  `(60, 64, 68)`, begin a line with `Size M only:`, or write the rounds of each size below its name.",
     ),
+];
+
+pub(in crate::design) static OPENING: Group = Group {
+    section: "openings",
+    about: "`openings:` of a part, once or as a list: two wide ones opposite each other are handles, many narrow ones \
+            take a cord or a ribbon.",
+    example: "openings: {round: 2, number: 12}",
+    rows: || OPENINGS.to_vec(),
+    one_of: &[],
+};
+
+static ONE_OPENING: Takes = Takes::Group(&OPENING);
+
+const OPENINGS: &[Row] = &[
+    row("round", Takes::Count(1, limits::ROUNDS), "round: 3", "The round of the part, 1 for its first.").needed(),
+    row("number", Takes::Count(1, openings::MOST), "number: 2", "How many, evenly round it.").usual("2"),
+    row(
+        "width",
+        Takes::Any(&[Takes::Length, Takes::Phrase(openings::STITCHES)]),
+        "width: 9 cm",
+        "How wide each is, as a length or in stitches: as many chains.",
+    )
+    .usual("1 stitch"),
 ];
 
 impl Field {

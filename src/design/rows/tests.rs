@@ -16,6 +16,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("yarn", _) => &["weight: 4"],
         ("ball", _) => &["grams: 50", "metres: 85"],
         ("swatch", _) => &["stitch: sc", "stitches: 16", "rounds: 17", "width: 11.3", "height: 11.1"],
+        ("openings", _) => &["round: 3"],
         ("part-swatch", _) => &["stitches: 16", "rounds: 17", "width: 11.3", "height: 11.1"],
         ("size", "age") => &["head: 42"],
         ("size", _) => &[],
@@ -23,7 +24,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "depth") => &["shape: straight"],
         ("part", "rise") => &["shape: dome"],
         ("part", "written") => &[],
-        ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded") => &["shape: straight", "depth: 9"],
+        ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded" | "openings") => &["shape: straight", "depth: 9"],
         ("part", _) => &["shape: flat"],
         (other, _) => panic!("a section {other} that is never tried"),
     };
@@ -46,6 +47,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
     };
     match size {
         "design" => lines(""),
+        "openings" => whole("parts", format!("\n  - crown\n  - that:\n      depth: 9\n      shape: straight\n      openings:\n{}", lines("        "))),
         "part-swatch" => whole("parts", format!("\n  - that:\n      swatch:\n{}", lines("        ")))
             .replace("that:\n", "that:\n      shape: flat\n"),
         "ball" => whole("yarn", format!("\n  ball:\n{}", lines("    "))),
@@ -53,7 +55,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
         "part"
             if matches!(
                 name,
-                "depth" | "flare" | "width" | "settle" | "pattern" | "swatch" | "multiple" | "notes" | "folded"
+                "depth" | "flare" | "width" | "settle" | "pattern" | "swatch" | "multiple" | "notes" | "folded" | "openings"
             ) =>
         {
             whole("parts", format!("\n  - crown\n  - that:\n{}", lines("      "))).replace("S: 9, M: 9.5", "S: 9, M: 9")
