@@ -6,7 +6,7 @@
 
 use super::across::{Numbers, without_numbers};
 use super::shorten::shorten;
-use crate::craft::{Begin, Below, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
+use crate::craft::{Begin, Below, Build, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
 
 /// What is done in a round.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -91,6 +91,10 @@ pub enum Reach {
     Around,
     /// Into all that is left once the turning chain stands for the first stitch.
     Remaining,
+    /// All the way round, into stitches and chains alike.
+    AroundAll,
+    /// The same, of all that is left.
+    RemainingAll,
     /// Into the ring that the piece starts from.
     Ring,
     /// Into one chain, the first of so many, counted from the hook.
@@ -140,6 +144,9 @@ impl Instruction {
         };
         if first.is_some() {
             leave_first(&mut body);
+        }
+        if let Below::Round(below) = below {
+            into_chains_too(&mut body, below);
         }
         into_start(&mut body, foundation);
         // Bare chains at the start would be read as a turning chain.
@@ -266,6 +273,21 @@ fn gathered(groups: &[Group], ops: &[Op], from: usize) -> Vec<Phrase> {
         }
     }
     gathered
+}
+
+/// Where the round below has chains among its stitches, what goes into every one goes into those too.
+fn into_chains_too(phrases: &mut [Phrase], below: &Round) {
+    let chained = || below.ops.iter().flat_map(|op| op.made.runs()).any(|(stitch, _)| stitch == Stitch::CH);
+    if let [Phrase::Run { op: Op { into: Spot::Stitch, consumed: 1, made, .. }, reach, .. }] = phrases
+        && !made.runs().any(|(stitch, _)| matches!(stitch.row().build, Build::Post(_)))
+        && chained()
+    {
+        *reach = match *reach {
+            Reach::Around => Reach::AroundAll,
+            Reach::Remaining => Reach::RemainingAll,
+            other => other,
+        };
+    }
 }
 
 /// A round worked evenly goes into what is left, where its turning chain already stands on the first place. Of stitches

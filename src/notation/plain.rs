@@ -7,7 +7,7 @@
 use super::across::Numbers;
 use super::lines::stretches;
 use super::phrase::{Instruction, Join, Phrase, Reach, Stands};
-use super::write::{Writer, of_reach};
+use super::write::{alone, of_reach, Writer};
 use crate::craft::{Below, Build, Counted, Foundation, Loops, Made, Op, Piece, Round, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
@@ -222,7 +222,7 @@ impl Teller<'_> {
     fn run(&self, op: &Op, times: u32, reach: Reach) -> String {
         let made = self.made(&op.made, op.loops);
         let number = self.writer.number(times);
-        let pick = |keys: [&'static str; 4]| of_reach(keys, reach, times == 1);
+        let pick = |keys: [&'static str; 6]| of_reach(keys, reach, times == 1);
         match op.into {
             Spot::Skip => {
                 let skipped = op.consumed.saturating_mul(times);
@@ -242,16 +242,23 @@ impl Teller<'_> {
             }
             Spot::Space => {
                 let chains = self.writer.several(Stitch::CH, op.consumed);
-                let key = pick(["say-space", "say-space-run", "say-space-around", "say-space-remaining"]);
+                let key = pick(alone(["say-space", "say-space-run", "say-space-around", "say-space-remaining"]));
                 self.say_made(key, &made, &[("number", &number), ("chains", &chains)])
             }
             Spot::Stitch if op.consumed == 0 => self.start(op, times, reach),
             Spot::Stitch => {
                 let post = matches!(&op.made, Made::Same(stitch, _) if matches!(stitch.row().build, Build::Post(_)));
                 let key = if post {
-                    pick(["say-post", "say-post-run", "say-post-around", "say-post-remaining"])
+                    pick(alone(["say-post", "say-post-run", "say-post-around", "say-post-remaining"]))
                 } else {
-                    pick(["say-next", "say-next-run", "say-around", "say-remaining"])
+                    pick([
+                        "say-next",
+                        "say-next-run",
+                        "say-around",
+                        "say-remaining",
+                        "say-around-all",
+                        "say-remaining-all",
+                    ])
                 };
                 self.say_made(key, &made, &[("number", &number)])
             }
@@ -273,7 +280,12 @@ impl Teller<'_> {
             made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made, op.loops), times),
         };
         let what = match reach {
-            Reach::Next | Reach::Around | Reach::Remaining | Reach::Ring => self.say_made("say-ring", &made, &[]),
+            Reach::Next
+            | Reach::Around
+            | Reach::Remaining
+            | Reach::AroundAll
+            | Reach::RemainingAll
+            | Reach::Ring => self.say_made("say-ring", &made, &[]),
             Reach::Chain(nth) => {
                 let [within, last] = made.args().map(|(name, text)| (name, Arg::Text(text)));
                 self.writer.say("say-nth-chain", &[within, last, ("count", Arg::Count(nth))])

@@ -206,7 +206,7 @@ impl Writer<'_> {
         let once = times.all(1);
         let number = times.told(Gaps::OPEN);
         let what = self.what(op);
-        let pick = |keys: [&'static str; 4]| of_reach(keys, reach, once);
+        let pick = |keys: [&'static str; 6]| of_reach(keys, reach, once);
         match op.into {
             Spot::Skip => {
                 let key = match (op.consumed == 1 && once, &op.made) {
@@ -224,7 +224,7 @@ impl Writer<'_> {
             Spot::Together => self.with_what("write-together-run", &what, &number),
             Spot::Space => {
                 let chains = op.consumed.to_string();
-                let key = pick(["write-space", "write-space-run", "write-space-around", "write-space-remaining"]);
+                let key = pick(alone(["write-space", "write-space-run", "write-space-around", "write-space-remaining"]));
                 let args = [("what", &what), ("number", &number), ("chains", &chains)];
                 self.say(key, &args.map(|(name, text)| (name, Arg::Text(text))))
             }
@@ -233,9 +233,17 @@ impl Writer<'_> {
                 let post = matches!(&op.made, Made::Same(stitch, _) if matches!(stitch.row().build, Build::Post(_)));
                 let plain = matches!(op.made, Made::Same(_, 1));
                 let key = match (post, plain) {
-                    (true, _) => pick(["write-post", "write-post-run", "write-post-around", "write-post-remaining"]),
-                    (false, true) => pick(["write-next", "write-next-run", "write-around", "write-remaining"]),
-                    (false, false) => pick(["write-next", "write-next-each", "write-around", "write-remaining"]),
+                    (true, _) => {
+                        pick(alone(["write-post", "write-post-run", "write-post-around", "write-post-remaining"]))
+                    }
+                    (false, plain) => pick([
+                        "write-next",
+                        if plain { "write-next-run" } else { "write-next-each" },
+                        "write-around",
+                        "write-remaining",
+                        "write-around-all",
+                        "write-remaining-all",
+                    ]),
                 };
                 self.with_what(key, &what, &number)
             }
@@ -254,7 +262,12 @@ impl Writer<'_> {
             Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.what(op),
         };
         let text = match reach {
-            Reach::Next | Reach::Around | Reach::Remaining | Reach::Ring => self.with_what("write-ring", &what, ""),
+            Reach::Next
+            | Reach::Around
+            | Reach::Remaining
+            | Reach::AroundAll
+            | Reach::RemainingAll
+            | Reach::Ring => self.with_what("write-ring", &what, ""),
             Reach::Chain(chains) => {
                 self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
             }
@@ -313,11 +326,20 @@ fn held(words: &str, gaps: Gaps) -> String {
     text + rest
 }
 
-/// The key of these that says where a run goes: once, several times, all the way round, into all that is left.
-pub(super) fn of_reach([one, more, around, remaining]: [&'static str; 4], reach: Reach, once: bool) -> &'static str {
+/// Keys of what is worked into no chains.
+pub(super) fn alone([one, more, around, remaining]: [&'static str; 4]) -> [&'static str; 6] {
+    [one, more, around, remaining, around, remaining]
+}
+
+/// The key of these that says where a run goes: once, several times, all the way round, into all that is left, and the
+/// last two where chains are among it.
+pub(super) fn of_reach(keys: [&'static str; 6], reach: Reach, once: bool) -> &'static str {
+    let [one, more, around, remaining, around_all, remaining_all] = keys;
     match (reach, once) {
         (Reach::Around, _) => around,
         (Reach::Remaining, _) => remaining,
+        (Reach::AroundAll, _) => around_all,
+        (Reach::RemainingAll, _) => remaining_all,
         (Reach::Next | Reach::Ring | Reach::Chain(_), true) => one,
         (Reach::Next | Reach::Ring | Reach::Chain(_), false) => more,
     }
