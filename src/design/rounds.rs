@@ -162,7 +162,8 @@ pub(super) fn of_size(line: &Text, size: usize, names: &[&str], report: &mut Rep
                 at = end;
                 continue;
             }
-            if rest.len() > 1 && rest.len() != names.len() {
+            let times = line.text[..first.start].trim_end().ends_with(['x', 'X', '×', '*']);
+            if rest.len() > 1 && !(rest.len() == names.len() && times) {
                 contradicts(line, first.start..end, rest.len() + 1, names, report);
                 at = end;
                 continue;

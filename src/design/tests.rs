@@ -80,7 +80,7 @@ fn a_design_is_resolved_with_every_default() {
     assert_eq!(design.work, Work::Joined { chain_counts: false });
     assert_eq!(design.sizes[1].around, Mm::from_cm(57.0));
     let Body::Profile(brim) = &design.parts[2].body else { panic!("solved") };
-    assert_eq!((brim.settle, brim.most, brim.start.clone()), (2, 2, vec![Start::Before; 3]));
+    assert_eq!((brim.settle, brim.most, brim.start.clone()), (2, 2, vec![Start::Before; 2]));
     let Body::Profile(crown) = &design.parts[0].body else { panic!("solved") };
     assert_eq!(crown.shape, Shape::flat(vec![Mm::from_cm(54.0), Mm::from_cm(57.0)]));
     let stripes = [Stripe { colour: 1, rounds: Some(2) }, Stripe { colour: 0, rounds: None }];
