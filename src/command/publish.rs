@@ -10,10 +10,11 @@ use roundelay::design::text_of;
 use roundelay::file::Output;
 use roundelay::file::save::{Order, Saved, Source as MadeFrom, unchanged};
 use roundelay::file::seal::checksum;
-use roundelay::page::{Options, Paper, Print};
+use roundelay::drawing::ChartView;
+use roundelay::page::{ChartWish, Options, Paper, Print};
 use roundelay::pattern::piece::pieces;
 use roundelay::publish::{
-    DrawOptions, Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, publish, publish_together, stem_of,
+    DrawOptions, Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, VIEWS, publish, publish_together, stem_of,
 };
 use roundelay::report::Report;
 use roundelay::story::RoundsForm;
@@ -48,6 +49,15 @@ pub(super) struct Publish {
     /// How ink is used
     #[arg(long, default_value = PRINTS[0].name, value_parser = one_of(&PRINTS))]
     ink: &'static Named<Print>,
+    /// What the charts show [default: the first of the three that can be read on the paper]
+    #[arg(long, value_parser = one_of(&VIEWS))]
+    view: Option<&'static Named<ChartView>>,
+    /// Charts of this part alone, by its name
+    #[arg(long, conflicts_with = "view")]
+    part: Option<String>,
+    /// The hour of the clock at which the rounds of the charts start, 1 to 12 [default: 12]
+    #[arg(long, value_name = "HOUR", value_parser = clap::value_parser!(u8).range(1..=12))]
+    start: Option<u8>,
     /// The rounds in plain words too, without abbreviations or brackets
     #[arg(long)]
     plain_words: bool,
@@ -273,6 +283,7 @@ fn options(wish: &Publish) -> Options {
         print: wish.ink.value,
         rounds: wish.rounds.value,
         plain_words: wish.plain_words,
+        chart: ChartWish { view: wish.view.map(|view| view.value), part: wish.part.clone(), hour: wish.start },
         ..Options::new(wish.paper.clone())
     }
 }

@@ -31,7 +31,8 @@ pub fn lay_out(story: &Story<'_>, pictures: &Pictures, options: &Options, report
     let beside = sections.iter().filter(|section| !section.wide).map(|section| section.title.as_str());
     style.room_for_side_heads(beside.chain([contents_title.as_str()]));
     let root = document.element(Tag::Section, None);
-    cover::add(&mut document, story, pictures, &options.paper, &style, root);
+    let left = cover::add(&mut document, story, pictures, &options.paper, &style, root);
+    sections.extend(story.facts_left(left));
     let mut flow = Flow::new(&style, pictures, &mut document);
     contents(&mut flow, &sections, words, root);
     for section in &sections {

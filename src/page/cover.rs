@@ -44,7 +44,7 @@ impl Sheet<'_> {
     }
 }
 
-/// Adds the cover as the next page.
+/// Adds the cover as the next page; gives the facts that found no room on it.
 pub(super) fn add(
     document: &mut Document,
     story: &Story<'_>,
@@ -52,7 +52,7 @@ pub(super) fn add(
     paper: &Paper,
     style: &Style,
     root: usize,
-) {
+) -> Vec<(String, String)> {
     let mut sheet = Sheet { style, page: Page::new(paper.width, paper.height), y: style.top - 4.0 };
     head(document, &mut sheet, story, root);
     let facts = Facts::fitting(story, style, (style.foot - sheet.y) * FACTS);
@@ -69,6 +69,7 @@ pub(super) fn add(
         target: Target { page: number, top: Mm::ZERO },
     });
     document.pages.push(sheet.page);
+    facts.left
 }
 
 fn head(document: &mut Document, sheet: &mut Sheet<'_>, story: &Story<'_>, root: usize) {
@@ -129,6 +130,8 @@ struct Facts {
     rows: Vec<Vec<(Vec<Line>, Vec<Line>)>>,
     pitch: f64,
     height: f64,
+    /// Those that there is no room for.
+    left: Vec<(String, String)>,
 }
 
 impl Facts {
@@ -149,7 +152,8 @@ impl Facts {
             heights.pop();
         }
         let height = heights.iter().sum();
-        Self { rows, pitch, height }
+        let left = facts.into_iter().skip(rows.len() * columns).collect();
+        Self { rows, pitch, height, left }
     }
 
     fn put(&self, document: &mut Document, sheet: &mut Sheet<'_>, root: usize) {

@@ -2,8 +2,9 @@
 
 use std::sync::Arc;
 
-use crate::drawing::Drawing;
+use crate::drawing::{ChartView, Drawing};
 use crate::story::{Illustration, Illustrations, RoundsForm, Telling};
+use crate::units::Angle;
 
 use super::{Paper, Print};
 
@@ -20,12 +21,39 @@ pub struct Options {
     pub rounds: RoundsForm,
     /// True for the rounds in plain words too, after the table.
     pub plain_words: bool,
+    /// What is asked of its charts.
+    pub chart: ChartWish,
+}
+
+/// What is asked of the charts of a print.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct ChartWish {
+    /// What they show; nothing for the first view that can be read.
+    pub view: Option<ChartView>,
+    /// A single part, by its name.
+    pub part: Option<String>,
+    /// The hour of the clock at which their rounds start, 1 to 12; 12 where none is said.
+    pub hour: Option<u8>,
+}
+
+impl ChartWish {
+    /// Where their rounds start, clockwise from the top.
+    pub fn start(&self) -> Angle {
+        Angle::from_degrees(30.0 * f64::from(self.hour.unwrap_or(12) % 12))
+    }
 }
 
 impl Options {
     /// The ordinary print on a sheet.
     pub fn new(paper: Paper) -> Self {
-        Self { paper, print: Print::default(), large: false, rounds: RoundsForm::default(), plain_words: false }
+        Self {
+            paper,
+            print: Print::default(),
+            large: false,
+            rounds: RoundsForm::default(),
+            plain_words: false,
+            chart: ChartWish::default(),
+        }
     }
 
     /// How a pattern is told that is printed so.

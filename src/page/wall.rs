@@ -212,7 +212,10 @@ impl Band {
         let natural = crate::font::Face::Bold.width(&title, 1.0);
         // On one line where that can be; smaller than its facts a title is no longer one, and breaks instead.
         let size_of_title = style.heads[0].min((width - 0.1) / natural.max(0.1)).max(style.text);
-        let facts = style.setter.wrap(&[Run::new(story.size_facts(size)?)], style.text, width * SPACED);
+        // Whose it is hangs with it: a chart on a wall has no other page.
+        let foot = story.foot();
+        let facts = [story.size_facts(size)?, foot].into_iter().filter(|said| !said.is_empty());
+        let facts = facts.flat_map(|said| style.setter.wrap(&[Run::new(said)], style.text, width * SPACED)).collect();
         let title = style.setter.wrap(&[Run::bold(title)], size_of_title, width);
         Some(Self { title, facts, size_of_title, style })
     }

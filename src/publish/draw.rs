@@ -4,7 +4,9 @@ use std::sync::Arc;
 
 use kurbo::Affine;
 
-use super::pictures::{chart_key, chart_options, schematic_options, symbols, table_picture, untold, wall_picture};
+use super::pictures::{
+    chart_key, chart_options, schematic_options, symbols, table_picture, unknown_part, untold, wall_picture,
+};
 use super::rows::{Named, Row};
 use super::view::view;
 use crate::drawing::{
@@ -196,8 +198,7 @@ impl DrawOptions {
         let Some(size) = plan.sizes.get(index) else { return Ok(index) };
         let names: Vec<&str> = size.parts.iter().map(|part| part.name.as_str()).collect();
         if let Some(name) = self.part.as_deref().filter(|name| !names.contains(name)) {
-            let complaint = Diagnostic::error("unknown-part", format!("the design has no part `{name}`"));
-            return Err(complaint.help(format!("its parts are {}", names.join(", "))));
+            return Err(unknown_part(name, Some(size)));
         }
         let last = size.rounds.len();
         match self.up_to {

@@ -28,7 +28,7 @@ impl Row for Listing {
 }
 
 /// The ways there are; the first is the usual one.
-pub static LISTINGS: [Listing; 4] = [
+pub static LISTINGS: [Listing; 5] = [
     Listing {
         name: "table",
         about: "Each size as a table of rounds, with what its parts reach and the yarn",
@@ -38,6 +38,11 @@ pub static LISTINGS: [Listing; 4] = [
         name: "text",
         about: "The written pattern, all sizes side by side",
         write: |plan, _, only| listing::pattern(plan, only),
+    },
+    Listing {
+        name: "sizes",
+        about: "The counts of all sizes in columns, and what each size comes to",
+        write: |plan, _, only| listing::sizes(plan, only),
     },
     Listing { name: "json", about: "Everything, for other programs", write: json::plan },
     Listing { name: "csv", about: "One row a round, for spreadsheets", write: csv::plan },

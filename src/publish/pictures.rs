@@ -11,11 +11,13 @@ use crate::drawing::{
 };
 use crate::geometry::SideShape;
 use crate::geometry::piece::Piece;
+use crate::geometry::rings::repeats;
 use crate::limits;
 use crate::page::wall::{self, Wall};
 use crate::page::{Options, Paper, Pictures, Print, Style, room_beside};
 use crate::photo::Photo;
 use crate::plan::{Plan, SizePlan};
+use crate::report::{Diagnostic, Report};
 use crate::story::{Illustrations, RowTable, Story};
 use crate::units::Mm;
 use crate::words::{Arg, Words};
@@ -143,7 +145,10 @@ pub(super) fn draw_with(
     // A part of a round piece is no picture of it: its chart is shown whole, however small.
     let cover = if finished.is_some() {
         finished
-    } else if choose_view(plan, middle, width, height).0 == ChartView::Sector {
+    } else if matches!(
+        view_of(plan, middle, (width, height), options).0,
+        ChartView::Sector | ChartView::Part(_) | ChartView::UpTo(_)
+    ) {
         Some(Arc::new(chart(plan, middle, &chart_options(ChartView::Whole, width, height, options))))
     } else {
         charts.get(middle).map(|(drawing, _)| drawing.clone())
@@ -236,7 +241,7 @@ const LARGE_LETTERS: f64 = 6.4;
 
 /// The key for a page of a booklet, with smaller symbols and letters where it would be higher than a small page.
 fn key_of_page(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> Drawing {
-    let (view, _) = choose_view(plan, size, width, height);
+    let (view, _) = view_of(plan, size, (width, height), options);
     let drawn = chart_key(plan, size, view, width, options);
     if options.large || drawn.bounds.height() <= height.mm() {
         return drawn;
@@ -251,12 +256,73 @@ pub fn narrow_key(plan: &Plan, options: &Options) -> Drawing {
     let style = Style::new(&options.paper, options.print, options.large);
     let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
     let size = middle(plan);
-    chart_key(plan, size, choose_view(plan, size, width, height).0, TELEPHONE, options)
+    chart_key(plan, size, view_of(plan, size, (width, height), options).0, TELEPHONE, options)
+}
+
+/// The view that was asked for, or else the first that can be read in the room, and why it is that one. A repeat that no round
+/// shares can't be shown by itself.
+fn view_of(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> (ChartView, String) {
+    let wish = &options.chart;
+    let own = plan.sizes.get(size);
+    let part = wish.part.as_ref().and_then(|name| own?.parts.iter().position(|part| part.name == *name));
+    let asked = part.map(ChartView::Part).or(wish.view);
+    let shared = own.is_some_and(|size| repeats(size) > 1);
+    match asked.filter(|view| *view != ChartView::Sector || shared) {
+        Some(view) => (view, String::new()),
+        None => choose_view(plan, size, width, height),
+    }
+}
+
+/// The view of a wall chart: the one asked for, or all rounds.
+pub(super) fn wall_view(plan: &Plan, size: usize, options: &Options) -> ChartView {
+    let paper = options.paper.printable();
+    let asked = options.chart.view.is_some() || options.chart.part.is_some();
+    if asked { view_of(plan, size, paper, options).0 } else { ChartView::Whole }
+}
+
+/// Complaints about charts that were asked for: a part that there is not; a repeat that no round shares, stitches too small
+/// to be read, as a warning. False where none can be drawn so.
+pub(super) fn charts_asked(plan: &Plan, options: &Options, report: &mut Report) -> bool {
+    let wish = &options.chart;
+    let names: Vec<&str> = plan.sizes.iter().flat_map(|size| &size.parts).map(|part| part.name.as_str()).collect();
+    if let Some(part) = wish.part.as_ref().filter(|part| !names.contains(&part.as_str())) {
+        report.add(unknown_part(part, plan.sizes.first()));
+        return false;
+    }
+    let style = Style::new(&options.paper, options.print, options.large);
+    let (width, height) = (Mm::new(style.width()), Mm::new(style.height()) - FURNITURE);
+    for (index, size) in plan.sizes.iter().enumerate() {
+        let (view, _) = view_of(plan, index, (width, height), options);
+        if wish.view == Some(ChartView::Sector) && wish.part.is_none() && view != ChartView::Sector {
+            let message = format!("size {} has no repeat that every round shares: its chart shows more", size.name);
+            let help = "`--view bands` draws alike rounds as one, `--part` the rounds of one part";
+            report.add(Diagnostic::warning("no-repeat", message).help(help));
+        }
+        let cell = least_cell(plan, index, &chart_options(view, width, height, options));
+        if (wish.view.is_some() || wish.part.is_some()) && cell < LEAST_CELL {
+            let message = format!(
+                "the smallest stitch of the chart of size {} is {:.1} mm on {} paper, too small to read",
+                size.name,
+                cell.mm(),
+                options.paper.name
+            );
+            let help = "leave --view away for a view that can be read, or choose larger paper with --paper";
+            report.add(Diagnostic::warning("too-small", message).help(help));
+        }
+    }
+    true
+}
+
+/// The complaint about a part that a size doesn't have.
+pub(super) fn unknown_part(name: &str, size: Option<&SizePlan>) -> Diagnostic {
+    let names: Vec<&str> = size.into_iter().flat_map(|size| &size.parts).map(|part| part.name.as_str()).collect();
+    let complaint = Diagnostic::error("unknown-part", format!("the design has no part `{name}`"));
+    complaint.help(format!("its parts are {}", names.join(", ")))
 }
 
 /// The chart of a size in the first view that can be read in the room, with its caption.
 fn one_chart(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> (Arc<Drawing>, String) {
-    let (view, reason) = choose_view(plan, size, width, height);
+    let (view, reason) = view_of(plan, size, (width, height), options);
     let drawing = chart(plan, size, &chart_options(view, width, height, options));
     (Arc::new(drawing), if view == ChartView::Whole { String::new() } else { reason })
 }
@@ -272,7 +338,7 @@ impl KeyedChart {
     /// be.
     fn draw(plan: &Plan, size: usize, (width, height): (Mm, Mm), options: &Options) -> Option<Self> {
         let style = Style::new(&options.paper, options.print, options.large);
-        let (view, _) = choose_view(plan, size, width, height);
+        let (view, _) = view_of(plan, size, (width, height), options);
         let lines = CAPTION_LINES[usize::from(view != ChartView::Whole)];
         let tall = height.min(width);
         UNDER_COLUMNS.into_iter().find_map(|column| {
@@ -284,7 +350,7 @@ impl KeyedChart {
             let fits = !options.large
                 && left >= tall * LEAST_SHARE
                 && least_cell(plan, size, &chart_options(view, width, left, options)) >= LEAST_CELL
-                && choose_view(plan, size, width, left).0 == view;
+                && view_of(plan, size, (width, left), options).0 == view;
             fits.then(|| Self { chart: one_chart(plan, size, (width, left), options), key: Arc::new(key) })
         })
     }
@@ -304,7 +370,8 @@ fn schematics(plan: &Plan, shapes: &[SideShape], room: &SchematicOptions) -> Vec
 
 /// How a chart is drawn for a print.
 pub fn chart_options(view: ChartView, width: Mm, height: Mm, options: &Options) -> ChartOptions {
-    ChartOptions { view, width, height, tints: options.print == Print::Colour, ..ChartOptions::default() }
+    let (tints, start) = (options.print == Print::Colour, options.chart.start());
+    ChartOptions { view, width, height, start, tints, ..ChartOptions::default() }
 }
 
 /// How a schematic is drawn for a print.

@@ -7,7 +7,7 @@ use rayon::prelude::*;
 use super::draw::{margined, room_for};
 use super::names::size_names;
 use super::pictures::{
-    self, Spaces, large, middle, narrow_key, spatial, table_picture, untold, wall_picture, wall_sheet,
+    self, Spaces, charts_asked, large, middle, narrow_key, spatial, table_picture, untold, wall_picture, wall_sheet, wall_view,
 };
 use super::rows::Row;
 use crate::drawing::{ChartOptions, Drawing, PieceOptions, schematic};
@@ -113,6 +113,9 @@ pub fn publish<'p>(
 ) -> Option<Vec<Output>> {
     let sizes = size_names(pattern.plan.sizes.iter().map(|size| size.name.as_str()));
     let mut products: Vec<&Product> = products.into_iter().collect();
+    if !charts_asked(&pattern.plan, options, report) {
+        return None;
+    }
     let (every, any) =
         (products.iter().any(|product| product.spatial), products.iter().any(|product| product.pictured));
     let any = any && spatial(&pattern.plan, &pattern.shapes, options);
@@ -241,7 +244,9 @@ fn wall_charts(job: &Job<'_>, product: &Product, report: &mut Report) -> Option<
     let sizes: Vec<(usize, &String)> = job.sizes.iter().enumerate().collect();
     job.gathered(&sizes, report, |&(index, size), report| {
         let sheet = wall::filling(&wall_sheet(plan, index, options), &options.paper);
-        let wall = wall_picture(plan, index, &ChartOptions::default(), &sheet, options);
+        let view = wall_view(plan, index, options);
+        let shown = ChartOptions { view, start: options.chart.start(), ..ChartOptions::default() };
+        let wall = wall_picture(plan, index, &shown, &sheet, options);
         let document = wall::tiled(&untold(plan, options), &wall, options, report)?;
         let name = format!("-{size}{}", product.endings.first()?);
         Some(vec![job.file(&name, written(&document, report)?)])

@@ -108,6 +108,55 @@ pub fn table(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
     text
 }
 
+/// The sizes in columns: their counts line by line, and below what each comes to; or one size.
+pub fn sizes(plan: &Plan, only: Option<&str>) -> String {
+    let words = Words::of(plan.design.language);
+    let writer = Writer { words: &words, terms: plan.design.terms };
+    let sizes = wanted(plan, only);
+    let mut text = plan.design.title.value.clone() + "\n\n";
+    let names = || sizes.iter().map(|size| size.name.clone());
+    let head = ["round", "part"].map(str::to_owned).into_iter().chain(names()).chain(["instruction".to_owned()]);
+    let mut rows: Vec<Vec<String>> = vec![head.collect()];
+    let pieces: Vec<_> = sizes.iter().map(|size| (size.piece(), size.name.as_str())).collect();
+    for line in sized_lines(&pieces) {
+        let count = |count: &Option<u32>| count.map_or("–".to_owned(), |count| count.to_string());
+        let part = plan.design.parts.get(line.part).map_or(String::new(), |part| part.name.value.clone());
+        // The columns say which sizes have it.
+        let label = Label { only: Vec::new(), ..line.label };
+        let row = [label.first.spans(&label.last, Gaps::OPEN), part].into_iter().chain(line.counts.iter().map(count));
+        rows.push(row.chain([writer.instruction(&line.instruction, Gaps::OPEN)]).collect());
+    }
+    let stand: Vec<Stands> = [Stands::Left, Stands::Left]
+        .into_iter()
+        .chain(sizes.iter().map(|_| Stands::Right))
+        .chain([Stands::Left])
+        .collect();
+    columns(&rows, &stand, &mut text);
+    push(&mut text, "");
+    let figure = |name: &str, of: &dyn Fn(&SizePlan) -> Option<String>| -> Option<Vec<String>> {
+        let cells: Vec<Option<String>> = sizes.iter().map(|size| of(size)).collect();
+        let said = cells.iter().any(Option::is_some);
+        said.then(|| [name.to_owned()].into_iter().chain(cells.into_iter().map(Option::unwrap_or_default)).collect())
+    };
+    let mut figures = vec![[String::new()].into_iter().chain(names()).collect::<Vec<_>>()];
+    figures.extend(figure("head", &|size| size.head.map(|head| length(plan, head))));
+    figures.extend(figure("finished round", &|size| Some(length(plan, size.finished))));
+    figures.extend(figure("depth", &|size| plan.depth(size).map(|depth| length(plan, depth))));
+    figures.extend(figure("brim", &|size| plan.brim(size).map(|brim| length(plan, brim))));
+    figures.extend(figure("rounds", &|size| Some(size.rounds.len().to_string())));
+    figures.extend(figure("stitches", &|size| Some(size.stitches().to_string())));
+    let most = sizes.iter().map(|size| size.yarn.len()).max().unwrap_or(0);
+    for index in 0..most {
+        let used = |size: &SizePlan| size.yarn.get(index).map(|used| format!("{:.0} g, {:.0} m", used.grams, used.metres));
+        let colour = sizes.iter().find_map(|size| size.yarn.get(index)?.colour);
+        let name = colour.and_then(|index| plan.design.yarn.colours.get(index)).map_or("yarn", |colour| &colour.name);
+        figures.extend(figure(name, &used));
+    }
+    let stand: Vec<Stands> = std::iter::once(Stands::Left).chain(sizes.iter().map(|_| Stands::Right)).collect();
+    columns(&figures, &stand, &mut text);
+    text
+}
+
 fn wanted<'a>(plan: &'a Plan, only: Option<&str>) -> Vec<&'a SizePlan> {
     plan.sizes.iter().filter(|size| only.is_none_or(|only| only == size.name)).collect()
 }
@@ -141,7 +190,7 @@ fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
             writer.counted(&line.instruction),
         ]);
     }
-    columns(&rows, text);
+    columns(&rows, &COLUMNS.map(|(_, stands)| stands), text);
     if let Some(step_down) = writer.step_down(&size.step_down) {
         push(text, &step_down);
     }
@@ -166,16 +215,16 @@ const COLUMNS: [(&str, Stands); 6] = [
 ];
 
 /// Rows in columns as wide as their widest cell; a column that holds nothing is left out.
-fn columns(rows: &[[String; COLUMNS.len()]], text: &mut String) {
-    let mut widths = [0; COLUMNS.len()];
+fn columns<R: AsRef<[String]>>(rows: &[R], stand: &[Stands], text: &mut String) {
+    let mut widths = vec![0; stand.len()];
     for row in rows {
-        for (width, cell) in widths.iter_mut().zip(row) {
+        for (width, cell) in widths.iter_mut().zip(row.as_ref()) {
             *width = cell.chars().count().max(*width);
         }
     }
     for row in rows {
-        let cells = row.iter().zip(widths).zip(COLUMNS).filter(|((_, width), _)| *width > 0);
-        let cells = cells.map(|((cell, width), (_, stands))| match stands {
+        let cells = row.as_ref().iter().zip(widths.iter().copied()).zip(stand).filter(|((_, width), _)| *width > 0);
+        let cells = cells.map(|((cell, width), stands)| match stands {
             Stands::Left => format!("{cell:<width$}"),
             Stands::Right => format!("{cell:>width$}"),
         });

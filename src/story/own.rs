@@ -1,7 +1,7 @@
 //! What the author adds, as it stands in the pattern: in the author's own words, in every language.
 
 use super::Story;
-use crate::story::{Block, Cell, Run, Section};
+use crate::story::{Block, Cell, Column, Run, Section, Table};
 
 impl Story<'_> {
     /// Notes on the whole pattern.
@@ -51,6 +51,21 @@ impl Story<'_> {
             ("page-contact", &own.contact),
         ];
         said.into_iter().filter_map(|(key, said)| Some((self.say(key), said.clone()?))).collect()
+    }
+
+    /// Facts that found no room on a cover, as a section of their own; nothing where all did.
+    pub fn facts_left(&self, facts: Vec<(String, String)>) -> Option<Section> {
+        let rows: Vec<Vec<Cell>> =
+            facts.into_iter().map(|(name, fact)| vec![Cell::bold(name), Cell::new(fact)]).collect();
+        let table = Table {
+            summary: self.say("page-imprint"),
+            continued: String::new(),
+            columns: vec![Column::words(""), Column::wide("")],
+            head: false,
+            row_heads: true,
+            rows,
+        };
+        (!table.rows.is_empty()).then(|| self.section("imprint", "page-imprint", false, vec![Block::Table(table)]))
     }
 
     /// What stands at the foot of every page: whose it is, and which version; nothing where neither is said.

@@ -480,6 +480,7 @@ page-version = Fassung
 page-copyright = Urheberrecht
 page-licence = Lizenz
 page-contact = Fragen an
+page-imprint = Zu dieser Anleitung
 page-need = Das wird gebraucht
 page-yarn = Garn
 page-yarn-weight = Stärke { $number } ({ $name })

@@ -537,6 +537,7 @@ page-version = Version
 page-copyright = Copyright
 page-licence = Licence
 page-contact = Questions to
+page-imprint = About this pattern
 page-need = What you need
 page-yarn = Yarn
 page-yarn-weight = weight { $number } ({ $name })

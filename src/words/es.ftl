@@ -422,6 +422,7 @@ page-version = Versión
 page-copyright = Derechos de autor
 page-licence = Licencia
 page-contact = Preguntas a
+page-imprint = Sobre este patrón
 page-need = Materiales
 page-yarn = Hilo
 page-yarn-weight = grosor { $number } ({ $name })

@@ -425,6 +425,7 @@ page-version = Version
 page-copyright = Droits d’auteur
 page-licence = Licence
 page-contact = Questions à
+page-imprint = À propos de ce modèle
 page-need = Fournitures
 page-yarn = Fil
 page-yarn-weight = grosseur { $number } ({ $name })

@@ -480,6 +480,7 @@ page-version = Versie
 page-copyright = Auteursrecht
 page-licence = Licentie
 page-contact = Vragen aan
+page-imprint = Over dit patroon
 page-need = Benodigdheden
 page-yarn = Garen
 page-yarn-weight = dikte { $number } ({ $name })
