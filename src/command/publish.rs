@@ -7,10 +7,10 @@ use clap::{Args, ValueEnum};
 use rayon::ThreadPoolBuilder;
 use rayon::prelude::*;
 use roundelay::design::text_of;
+use roundelay::drawing::ChartView;
 use roundelay::file::Output;
 use roundelay::file::save::{Order, Saved, Source as MadeFrom, unchanged};
 use roundelay::file::seal::checksum;
-use roundelay::drawing::ChartView;
 use roundelay::page::{ChartWish, Options, Paper, Print};
 use roundelay::pattern::piece::pieces;
 use roundelay::publish::{

@@ -37,7 +37,12 @@ pub(super) fn read(part: &mut Fields<'_>) -> Vec<RawOpening> {
 fn opening(node: Node, report: &mut Report) -> Option<RawOpening> {
     let mut fields = Fields::open(node, "the openings", &OPENING, report)?;
     let place = fields.place();
-    Some(RawOpening { place, round: fields.needed("round"), number: fields.text("number"), width: fields.text("width") })
+    Some(RawOpening {
+        place,
+        round: fields.needed("round"),
+        number: fields.text("number"),
+        width: fields.text("width"),
+    })
 }
 
 impl Reader<'_, '_> {

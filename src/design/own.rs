@@ -117,7 +117,8 @@ fn gather(node: Node, (round, size): (NoteRound, Option<Said<String>>), notes: &
             }
             (Some(_), NoteRound::Nth(_) | NoteRound::Last, _) | (None, _, Some(_)) => {
                 let message = format!("`notes` can't stand at `{}` here", super::shortened(&key.text));
-                let help = "write rounds and in them sizes, or sizes and in them rounds: `notes: {12: {S: stuff firmly now}}`";
+                let help =
+                    "write rounds and in them sizes, or sizes and in them rounds: `notes: {12: {S: stuff firmly now}}`";
                 report.add(Diagnostic::error("unknown-value", message).at(key.place).help(help));
             }
         }

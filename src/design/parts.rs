@@ -3,8 +3,8 @@
 use super::fields::{listed, shortened, unknown};
 use super::printed::{Printed, printed};
 use super::raw::{RawPart, RawStripe};
-use super::rounds::{self, RawRounds};
 use super::resolve::choose;
+use super::rounds::{self, RawRounds};
 use super::rows::phrase;
 use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
@@ -125,7 +125,9 @@ impl Reader<'_, '_> {
             own.map(|line| Said { value: line.text, place: Some(line.place) }).collect()
         };
         Some(Body::Written(match rounds {
-            RawRounds::All(lines) => (0..self.within.sizes.len()).map(|size| of_size(lines, size, self.report)).collect(),
+            RawRounds::All(lines) => {
+                (0..self.within.sizes.len()).map(|size| of_size(lines, size, self.report)).collect()
+            }
             RawRounds::Each(place, each) => {
                 self.each("written", *place, each, |lines, size, report| Some(of_size(lines, size, report)))?
             }

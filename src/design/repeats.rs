@@ -65,7 +65,10 @@ impl Reader<'_, '_> {
         {
             let named: Vec<String> = own.iter().map(u32::to_string).collect();
             let message = format!("{begun} stitches at the start can't be parted into {} repeats", named.join(" or "));
-            let help = format!("begin with {} stitches, or leave the number at `start` to us", own[0] * begun.div_ceil(own[0]));
+            let help = format!(
+                "begin with {} stitches, or leave the number at `start` to us",
+                own[0] * begun.div_ceil(own[0])
+            );
             self.complain("repeats", place, message, help);
         }
         own

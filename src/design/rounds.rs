@@ -213,8 +213,10 @@ fn span(text: &str, at: usize) -> Option<Span> {
     }
     // `2nd`, `1.5` and `3/4` are no counts.
     let next = rest[end..].chars().next();
-    (!next.is_some_and(|c| c.is_alphanumeric() || matches!(c, '.' | '/') && rest[end + 1..].starts_with(|c: char| c.is_ascii_digit())))
-        .then_some(at..at + end)
+    (!next.is_some_and(|c| {
+        c.is_alphanumeric() || matches!(c, '.' | '/') && rest[end + 1..].starts_with(|c: char| c.is_ascii_digit())
+    }))
+    .then_some(at..at + end)
 }
 
 /// A bracket of nothing but numbers, with commas between them, that begins here; where it ends.
@@ -293,7 +295,9 @@ mod tests {
 
     #[test]
     fn other_numbers_stay() {
-        for same in ["inc x 6 (12)", "sc in 2nd ch (30)", "(30 sc, 6 ch)", "sc2tog (3, 4)", "(30, 6)", "ch 3, 11 dc in ring"] {
+        for same in
+            ["inc x 6 (12)", "sc in 2nd ch (30)", "(30 sc, 6 ch)", "sc2tog (3, 4)", "(30, 6)", "ch 3, 11 dc in ring"]
+        {
             assert_eq!(sized(same, &THREE), [same; 3]);
         }
         assert_eq!(sized("[sc, inc] x 6 (18)", &["S", "M"]), ["[sc, inc] x 6 (18)"; 2]);

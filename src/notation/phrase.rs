@@ -6,7 +6,9 @@
 
 use super::across::{Numbers, without_numbers};
 use super::shorten::shorten;
-use crate::craft::{Begin, Below, Build, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
+use crate::craft::{
+    Begin, Below, Build, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch,
+};
 
 /// What is done in a round.
 #[derive(Clone, Debug, PartialEq, Eq)]

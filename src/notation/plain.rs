@@ -7,7 +7,7 @@
 use super::across::Numbers;
 use super::lines::stretches;
 use super::phrase::{Instruction, Join, Phrase, Reach, Stands};
-use super::write::{alone, of_reach, Writer};
+use super::write::{Writer, alone, of_reach};
 use crate::craft::{Below, Build, Counted, Foundation, Loops, Made, Op, Piece, Round, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
@@ -280,12 +280,9 @@ impl Teller<'_> {
             made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made, op.loops), times),
         };
         let what = match reach {
-            Reach::Next
-            | Reach::Around
-            | Reach::Remaining
-            | Reach::AroundAll
-            | Reach::RemainingAll
-            | Reach::Ring => self.say_made("say-ring", &made, &[]),
+            Reach::Next | Reach::Around | Reach::Remaining | Reach::AroundAll | Reach::RemainingAll | Reach::Ring => {
+                self.say_made("say-ring", &made, &[])
+            }
             Reach::Chain(nth) => {
                 let [within, last] = made.args().map(|(name, text)| (name, Arg::Text(text)));
                 self.writer.say("say-nth-chain", &[within, last, ("count", Arg::Count(nth))])

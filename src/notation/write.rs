@@ -224,7 +224,8 @@ impl Writer<'_> {
             Spot::Together => self.with_what("write-together-run", &what, &number),
             Spot::Space => {
                 let chains = op.consumed.to_string();
-                let key = pick(alone(["write-space", "write-space-run", "write-space-around", "write-space-remaining"]));
+                let key =
+                    pick(alone(["write-space", "write-space-run", "write-space-around", "write-space-remaining"]));
                 let args = [("what", &what), ("number", &number), ("chains", &chains)];
                 self.say(key, &args.map(|(name, text)| (name, Arg::Text(text))))
             }
@@ -262,12 +263,9 @@ impl Writer<'_> {
             Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.what(op),
         };
         let text = match reach {
-            Reach::Next
-            | Reach::Around
-            | Reach::Remaining
-            | Reach::AroundAll
-            | Reach::RemainingAll
-            | Reach::Ring => self.with_what("write-ring", &what, ""),
+            Reach::Next | Reach::Around | Reach::Remaining | Reach::AroundAll | Reach::RemainingAll | Reach::Ring => {
+                self.with_what("write-ring", &what, "")
+            }
             Reach::Chain(chains) => {
                 self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
             }

@@ -144,11 +144,19 @@ impl File {
 
     fn part(&mut self, name: Said<String>) {
         let (stitch, loops, stripes) = (self.stitch, Loops::Both, Vec::new());
-        self.parts.push(Part { name, stitch, loops, stripes, notes: Vec::new(), body: Body::Written(vec![Vec::new()]) });
+        self.parts.push(Part {
+            name,
+            stitch,
+            loops,
+            stripes,
+            notes: Vec::new(),
+            body: Body::Written(vec![Vec::new()]),
+        });
     }
 
     fn into_design(mut self, beside: &Design, report: &mut Report) -> Option<Design> {
-        let written = |part: &Part| matches!(&part.body, Body::Written(sizes) if sizes.iter().all(|rounds| !rounds.is_empty()));
+        let written =
+            |part: &Part| matches!(&part.body, Body::Written(sizes) if sizes.iter().all(|rounds| !rounds.is_empty()));
         self.parts.retain(written);
         if self.parts.is_empty() {
             let help = "write one round a line, such as `Rnd 1: 6 sc in ring (6)`";

@@ -27,17 +27,24 @@ impl Solver<'_> {
         let (name, size, wanted) = (&part.name.value, &self.size.name, opening.round);
         // The chains are worked into in the same part.
         if wanted + 1 > count || first + wanted < 3 {
-            let message = format!("round {wanted} of the {name} can't have openings in size {size}, which has {count} rounds there");
+            let message = format!(
+                "round {wanted} of the {name} can't have openings in size {size}, which has {count} rounds there"
+            );
             let help = match first {
                 1 => "openings need a round below them and one above them in their part".to_owned(),
-                _ => format!("one round has to follow in the part: {} is the last that can", count.saturating_sub(1).max(1)),
+                _ => format!(
+                    "one round has to follow in the part: {} is the last that can",
+                    count.saturating_sub(1).max(1)
+                ),
             };
             return self.refuse("openings", opening.place, message, &help);
         }
         let at = (first + wanted - 2) as usize;
-        let (below, own, above) = (self.rounds.get(at.checked_sub(1)?)?, self.rounds.get(at)?, self.rounds.get(at + 1)?);
+        let (below, own, above) =
+            (self.rounds.get(at.checked_sub(1)?)?, self.rounds.get(at)?, self.rounds.get(at + 1)?);
         if !(is_plain(own) && is_plain(above)) {
-            let message = format!("round {wanted} of the {name} or the one after it is shaped or patterned in size {size}");
+            let message =
+                format!("round {wanted} of the {name} or the one after it is shaped or patterned in size {size}");
             let help = "openings stand in an even round of plain stitches with such a round after it: choose another round, or \
                         a straight part";
             return self.refuse("openings", opening.place, message, help);
@@ -52,7 +59,12 @@ impl Solver<'_> {
                 "{} openings of {width} stitches don't fit into the {} stitches of round {} of size {size}",
                 opening.number, own.before, own.number
             );
-            return self.refuse("openings", opening.place, message, "make them narrower or fewer; a stitch stands between two");
+            return self.refuse(
+                "openings",
+                opening.place,
+                message,
+                "make them narrower or fewer; a stitch stands between two",
+            );
         };
         let (stitch, number, plain) = (own.stitch, opening.number, own.before - chains);
         let text = words(stitch, (number, width), plain);
@@ -91,7 +103,8 @@ impl Solver<'_> {
 
 /// True where every stitch of an even round is plain, of one kind and into both loops.
 fn is_plain(round: &Round) -> bool {
-    let plain = |op: &crate::craft::Op| op.into == Spot::Stitch && op.consumed == 1 && op.made == Made::Same(round.stitch, 1);
+    let plain =
+        |op: &crate::craft::Op| op.into == Spot::Stitch && op.consumed == 1 && op.made == Made::Same(round.stitch, 1);
     round.before == round.after && round.before > 0 && round.ops.iter().all(plain)
 }
 

@@ -7,7 +7,8 @@ use rayon::prelude::*;
 use super::draw::{margined, room_for};
 use super::names::size_names;
 use super::pictures::{
-    self, Spaces, charts_asked, large, middle, narrow_key, spatial, table_picture, untold, wall_picture, wall_sheet, wall_view,
+    self, Spaces, charts_asked, large, middle, narrow_key, spatial, table_picture, untold, wall_picture, wall_sheet,
+    wall_view,
 };
 use super::rows::Row;
 use crate::drawing::{ChartOptions, Drawing, PieceOptions, schematic};

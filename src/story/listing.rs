@@ -147,7 +147,8 @@ pub fn sizes(plan: &Plan, only: Option<&str>) -> String {
     figures.extend(figure("stitches", &|size| Some(size.stitches().to_string())));
     let most = sizes.iter().map(|size| size.yarn.len()).max().unwrap_or(0);
     for index in 0..most {
-        let used = |size: &SizePlan| size.yarn.get(index).map(|used| format!("{:.0} g, {:.0} m", used.grams, used.metres));
+        let used =
+            |size: &SizePlan| size.yarn.get(index).map(|used| format!("{:.0} g, {:.0} m", used.grams, used.metres));
         let colour = sizes.iter().find_map(|size| size.yarn.get(index)?.colour);
         let name = colour.and_then(|index| plan.design.yarn.colours.get(index)).map_or("yarn", |colour| &colour.name);
         figures.extend(figure(name, &used));

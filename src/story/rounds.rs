@@ -4,7 +4,9 @@ use super::Story;
 use crate::geometry::SideShape;
 use crate::notation::{Gap, Gaps, across};
 use crate::plan::Plan;
-use crate::story::{Block, Cell, Column, Grows, PartRows, PartNote, RoundsForm, RowLine, RowTable, Run, Section, Table};
+use crate::story::{
+    Block, Cell, Column, Grows, PartNote, PartRows, RoundsForm, RowLine, RowTable, Run, Section, Table,
+};
 use crate::units::Units;
 use crate::words::numbers::{bare, signed};
 use crate::words::{Arg, capital};

@@ -33,11 +33,7 @@ const fn lowered(at: usize) -> Growth {
 }
 
 const fn faded(row: [f64; 3], early: [f64; 3], late: [f64; 3], left: f64) -> [f64; 3] {
-    [
-        row[0] - (late[0] - early[0]) * left,
-        row[1] - (late[1] - early[1]) * left,
-        row[2] - (late[2] - early[2]) * left,
-    ]
+    [row[0] - (late[0] - early[0]) * left, row[1] - (late[1] - early[1]) * left, row[2] - (late[2] - early[2]) * left]
 }
 
 const ROWS: &[Growth] = &[

@@ -151,7 +151,8 @@ fn one_table_runs_from_newborn_to_adult_without_a_step() {
     let rows = table("ages").unwrap().row_names();
     for sex in ["-boy", "-girl", ""] {
         for share in ["p3", "p50", "p97"] {
-            let children: Vec<&String> = rows.iter().filter(|row| !["woman", "man", "adult"].contains(&row.as_str())).collect();
+            let children: Vec<&String> =
+                rows.iter().filter(|row| !["woman", "man", "adult"].contains(&row.as_str())).collect();
             let heads: Vec<f64> = children.iter().map(|row| cm("ages", &format!("{row}{sex}-{share}"))).collect();
             assert_eq!(heads.len(), 18);
             assert!(heads.windows(2).all(|pair| pair[1] > pair[0]), "{sex} {share}: {heads:?}");

@@ -38,7 +38,8 @@ impl Group {
 }
 
 /// Every group, the whole file first.
-pub(super) static GROUPS: &[&Group] = &[&DESIGN, &PHOTOGRAPH, &YARN, &BALL, &SWATCH, &SIZE, &PART, &PART_SWATCH, &OPENING];
+pub(super) static GROUPS: &[&Group] =
+    &[&DESIGN, &PHOTOGRAPH, &YARN, &BALL, &SWATCH, &SIZE, &PART, &PART_SWATCH, &OPENING];
 
 /// A field.
 #[derive(Clone, Copy, Debug)]

@@ -24,7 +24,9 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "depth") => &["shape: straight"],
         ("part", "rise") => &["shape: dome"],
         ("part", "written") => &[],
-        ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded" | "openings") => &["shape: straight", "depth: 9"],
+        ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded" | "openings") => {
+            &["shape: straight", "depth: 9"]
+        }
         ("part", _) => &["shape: flat"],
         (other, _) => panic!("a section {other} that is never tried"),
     };
@@ -47,7 +49,13 @@ fn design(group: &Group, name: &str, line: &str) -> String {
     };
     match size {
         "design" => lines(""),
-        "openings" => whole("parts", format!("\n  - crown\n  - that:\n      depth: 9\n      shape: straight\n      openings:\n{}", lines("        "))),
+        "openings" => whole(
+            "parts",
+            format!(
+                "\n  - crown\n  - that:\n      depth: 9\n      shape: straight\n      openings:\n{}",
+                lines("        ")
+            ),
+        ),
         "part-swatch" => whole("parts", format!("\n  - that:\n      swatch:\n{}", lines("        ")))
             .replace("that:\n", "that:\n      shape: flat\n"),
         "ball" => whole("yarn", format!("\n  ball:\n{}", lines("    "))),
@@ -55,7 +63,16 @@ fn design(group: &Group, name: &str, line: &str) -> String {
         "part"
             if matches!(
                 name,
-                "depth" | "flare" | "width" | "settle" | "pattern" | "swatch" | "multiple" | "notes" | "folded" | "openings"
+                "depth"
+                    | "flare"
+                    | "width"
+                    | "settle"
+                    | "pattern"
+                    | "swatch"
+                    | "multiple"
+                    | "notes"
+                    | "folded"
+                    | "openings"
             ) =>
         {
             whole("parts", format!("\n  - crown\n  - that:\n{}", lines("      "))).replace("S: 9, M: 9.5", "S: 9, M: 9")
@@ -133,7 +150,7 @@ fn the_reference_tells_of_every_section_and_field() {
     }
     assert!(reference(Some("shapes")).unwrap().contains("dome"));
     assert_eq!(reference(Some("depht")), Err(ReferenceMiss { nearest: Some("depth") }));
-    assert_eq!(reference(Some("umbrella")), Err(ReferenceMiss { nearest: None }));
+    assert_eq!(reference(Some("kaleidoscope")), Err(ReferenceMiss { nearest: None }));
 }
 
 #[test]
