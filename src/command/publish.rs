@@ -14,7 +14,7 @@ use roundelay::file::seal::checksum;
 use roundelay::page::{ChartWish, Options, Paper, Print};
 use roundelay::pattern::piece::pieces;
 use roundelay::publish::{
-    DrawOptions, Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, VIEWS, publish, publish_together, stem_of,
+    CHARTS, DrawOptions, Named, PRINTS, PRODUCTS, Product, ROUNDS, Row, VIEWS, publish, publish_together, stem_of,
 };
 use roundelay::report::Report;
 use roundelay::story::RoundsForm;
@@ -55,6 +55,9 @@ pub(super) struct Publish {
     /// Charts of this part alone, by its name
     #[arg(long, conflicts_with = "view")]
     part: Option<String>,
+    /// Which sizes have a chart in the booklet
+    #[arg(long, default_value = CHARTS[0].name, value_parser = one_of(&CHARTS))]
+    charts: &'static Named<bool>,
     /// The hour of the clock at which the rounds of the charts start, 1 to 12 [default: 12]
     #[arg(long, value_name = "HOUR", value_parser = clap::value_parser!(u8).range(1..=12))]
     start: Option<u8>,
@@ -283,7 +286,7 @@ fn options(wish: &Publish) -> Options {
         print: wish.ink.value,
         rounds: wish.rounds.value,
         plain_words: wish.plain_words,
-        chart: ChartWish { view: wish.view.map(|view| view.value), part: wish.part.clone(), hour: wish.start },
+        chart: ChartWish { view: wish.view.map(|view| view.value), part: wish.part.clone(), every: wish.charts.value, hour: wish.start },
         ..Options::new(wish.paper.clone())
     }
 }

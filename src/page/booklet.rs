@@ -14,6 +14,9 @@ use super::press::{Running, furnish, print, printable};
 use super::{Document, Options, Owner, Pictures, Style, Tag, cover};
 use crate::story::{Block, Figure, Section, Story};
 
+/// Pages from which on a booklet has a table of contents.
+const CONTENTS_FROM: usize = 12;
+
 /// Lays a story out as a booklet, with the pictures it was told of. Nothing, and errors in the report, where the paper can't hold it; warnings where a
 /// picture had to be made smaller or a character is not in the typeface.
 pub fn lay_out(story: &Story<'_>, pictures: &Pictures, options: &Options, report: &mut Report) -> Option<Document> {
@@ -21,36 +24,66 @@ pub fn lay_out(story: &Story<'_>, pictures: &Pictures, options: &Options, report
         report.add(complaint);
         return None;
     }
+    // Who turns a few pages finds a section without being told where it is.
+    let short = printed(story, pictures, options, false);
+    let long = short.as_ref().is_ok_and(|(document, _)| document.pages.len() >= CONTENTS_FROM);
+    let laid = if long { printed(story, pictures, options, true) } else { short };
+    let (mut document, shrunk) = laid.map_err(|complaint| report.add(complaint)).ok()?;
+    for (title, scale) in shrunk {
+        let message = format!("“{title}” is printed at {:.0} % to fit {} paper", scale * 100.0, options.paper.name);
+        report.add(Diagnostic::warning("picture-shrunk", message).help("print on larger paper, or as a wall chart"));
+    }
+    complain_of_lost(&mut document, story, report);
+    Some(document)
+}
+
+/// The pages, with or without a table of contents, and the titles of pictures that had to be made smaller, with the scale.
+fn printed(
+    story: &Story<'_>,
+    pictures: &Pictures,
+    options: &Options,
+    listed: bool,
+) -> Result<(Document, Vec<(String, f64)>), Diagnostic> {
     let words = &story.words;
-    let mut style = Style::new(&options.paper, options.print, options.large);
+    let style = Style::new(&options.paper, options.print, options.large);
     let mut document = Document::new(title_of(story), words.language);
     document.author = story.designer().map(str::to_owned);
     let mut sections = story.sections();
+    thrifty(&mut sections, story, pictures, options);
     keys_under_charts(&mut sections, pictures, &style, words);
-    let contents_title = words.say("page-contents");
-    let beside = sections.iter().filter(|section| !section.wide).map(|section| section.title.as_str());
-    style.room_for_side_heads(beside.chain([contents_title.as_str()]));
     let root = document.element(Tag::Section, None);
     let left = cover::add(&mut document, story, pictures, &options.paper, &style, root);
     sections.extend(story.facts_left(left));
     let mut flow = Flow::new(&style, pictures, &mut document);
-    contents(&mut flow, &sections, words, root);
+    if listed {
+        contents(&mut flow, &sections, words, root);
+    }
     for section in &sections {
         flow.section(section, root);
     }
-    for (title, scale) in std::mem::take(&mut flow.shrunk) {
-        let message = format!("“{title}” is printed at {:.0} % to fit {} paper", scale * 100.0, options.paper.name);
-        report.add(Diagnostic::warning("picture-shrunk", message).help("print on larger paper, or as a wall chart"));
-    }
-    if let Err(complaint) = print(flow, &options.paper) {
-        report.add(complaint);
-        return None;
-    }
+    let shrunk = std::mem::take(&mut flow.shrunk);
+    print(flow, &options.paper)?;
     let right = if story.size_count() > 1 { story.size_names() } else { String::new() };
     let running = Running { left: title_of(story), right, foot: story.foot() };
     furnish(&mut document, 1, &style, words, &running);
-    complain_of_lost(&mut document, story, report);
-    Some(document)
+    Ok((document, shrunk))
+}
+
+/// Leaves out of the pages what they show once already: of several sizes the chart of the middle one stands for all, with
+/// what differs in a table, and a side view with all measures says what a list of them would.
+fn thrifty(sections: &mut Vec<Section>, story: &Story<'_>, pictures: &Pictures, options: &Options) {
+    let count = story.size_count();
+    if let Some(chart) = sections.iter_mut().find(|section| section.id == "chart" && !options.chart.every) {
+        let shown = story.middle();
+        let one_each = count > 1 && chart.blocks.len() == count;
+        if one_each {
+            let blocks = std::mem::take(&mut chart.blocks).into_iter().skip(shown).take(1);
+            chart.blocks = blocks.chain(story.beside_the_chart()).collect();
+        }
+    }
+    if pictures.schematics.len() == 1 {
+        sections.retain(|section| section.id != "measures");
+    }
 }
 
 /// Explains the symbols under every chart where they fit there, and then nowhere else; or else in a section of their own.

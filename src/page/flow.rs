@@ -10,7 +10,6 @@ use crate::words::Language;
 
 use super::lines::Line;
 use super::paginate::Extent;
-use super::style::SIDE_GAP;
 use super::{Artifact, Document, Owner, Pictures, Style, Tag};
 use crate::story::{Block, Figure, Run, Section, Table};
 
@@ -95,7 +94,7 @@ impl<'a> Flow<'a> {
         }
     }
 
-    /// Adds a section: a rule, its heading above or beside, and its blocks.
+    /// Adds a section: a rule, its heading, and its blocks.
     pub(super) fn section(&mut self, section: &Section, parent: usize) {
         self.section_with(section, parent, |flow, element| flow.blocks(&section.blocks, element));
     }
@@ -105,68 +104,28 @@ impl<'a> Flow<'a> {
         let style = self.style;
         let element = self.document.element(Tag::Section, Some(parent));
         let heading = self.document.element(Tag::Heading(2, section.title.clone()), Some(element));
-        // Wide sections need the side column for themselves.
-        let beside = style.has_side() && !section.wide;
+        // Wide sections go over both columns.
+        let wide = section.wide || !style.has_columns();
         let first = self.slabs.len();
-        self.gap(style.text * 2.6);
+        self.frame = (style.left, if wide { style.right } else { style.left + style.column });
+        self.gap(style.text * 2.2);
         // A rule at the foot of a page with its section on the next would be a line under nothing: it is kept.
         let mut rule = self.slab(style.text * 0.9, true);
         rule.bits.push(ornament(vec![
-            bar(style.left, 0.0, style.right, style.hair, style.palette.rule),
-            bar(style.left, 0.0, style.left + 11.0, style.strong, style.palette.accent),
+            bar(self.frame.0, 0.0, self.frame.1, style.hair, style.palette.rule),
+            bar(self.frame.0, 0.0, self.frame.0 + 11.0, style.strong, style.palette.accent),
         ]));
         rule.anchor = Some((section.id.to_owned(), section.title.clone(), 2));
         self.slabs.push(rule);
-        let width = if beside { style.column - style.left - SIDE_GAP } else { style.width() };
-        let head = self.heading_lines(&section.title, style.heads[1], width);
+        let head = self.heading_lines(&section.title, style.heads[1], self.frame.1 - self.frame.0);
         let head_height = head.len() as f64 * style.heads[1] * HEAD_LEADING;
-        // Beside the text the heading's first line stands on the baseline of the text's first line.
-        let rise = if beside {
-            baseline(style.text, style.text * style.leading) - baseline(style.heads[1], style.heads[1] * HEAD_LEADING)
-        } else {
-            0.0
-        };
-        let bits = self.head_bits(&head, style.heads[1], heading, Point::new(style.left, rise));
-        if beside {
-            self.frame = (style.column, style.right);
-            fill(self, element);
-            self.beside(first + 1, bits, head_height);
-            self.frame = (style.left, style.right);
-        } else {
-            let mut slab = self.slab(head_height + style.text * 0.4, true);
-            slab.bits = bits;
-            self.slabs.push(slab);
-            self.next_gap = 0.0;
-            fill(self, element);
-        }
-    }
-
-    /// Hangs a side heading beside the slabs from `first` on, and makes room below where it is the longer.
-    fn beside(&mut self, first: usize, bits: Vec<Bit>, height: f64) {
-        let have: f64 = self.slabs.iter().skip(first).map(|slab| slab.extent.height + slab.extent.before).sum();
-        // A section that holds nothing still has its heading, which needs something to hang on.
-        if self.slabs.len() == first {
-            let slab = self.slab(0.0, false);
-            self.slabs.push(slab);
-        }
-        let mut reached = 0.0;
-        for slab in self.slabs.iter_mut().skip(first) {
-            reached += slab.extent.height + slab.extent.before;
-            if reached >= height {
-                break;
-            }
-            slab.extent.keep = true;
-        }
-        if have < height {
-            // The next section must not begin beside the rest of this heading.
-            let mut filler = Slab::default();
-            filler.extent.height = height - have;
-            self.slabs.push(filler);
-        }
-        if let Some(slab) = self.slabs.get_mut(first) {
-            // The heading is read before the words beside it; its element stands first in the tree already.
-            slab.bits.splice(0..0, bits);
-        }
+        let mut slab = self.slab(head_height + style.text * 0.4, true);
+        slab.bits = self.head_bits(&head, style.heads[1], heading, Point::new(style.left, 0.0));
+        self.slabs.push(slab);
+        self.next_gap = 0.0;
+        fill(self, element);
+        self.slabs.iter_mut().skip(first).for_each(|slab| slab.extent.column = !wide);
+        self.frame = (style.left, style.right);
     }
 
     /// Adds blocks in the frame in force.
@@ -291,8 +250,7 @@ impl<'a> Flow<'a> {
         }
         let element = self.document.element(Tag::Figure(drawing.description.clone()), Some(parent));
         let (width, height) = (bounds.width() * scale, bounds.height() * scale);
-        // In the column of the text a picture stands flush with it; on the whole width it is centred.
-        let left = self.frame.0 + if self.frame.0 > style.left { 0.0 } else { (room.0 - width).max(0.0) / 2.0 };
+        let left = self.frame.0 + (room.0 - width).max(0.0) / 2.0;
         let place =
             Affine::translate((left, 0.0)) * Affine::scale(scale) * Affine::translate(-bounds.origin().to_vec2());
         self.gap(style.text * 0.8);

@@ -32,6 +32,8 @@ pub struct ChartWish {
     pub view: Option<ChartView>,
     /// A single part, by its name.
     pub part: Option<String>,
+    /// True for a chart of every size in the booklet, not of the middle one alone.
+    pub every: bool,
     /// The hour of the clock at which their rounds start, 1 to 12; 12 where none is said.
     pub hour: Option<u8>,
 }

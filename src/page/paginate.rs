@@ -15,6 +15,78 @@ pub(super) struct Extent {
     pub(super) keep: bool,
     /// Cost of ending a page after it, against a page's worth of paper.
     pub(super) cost: f64,
+    /// True for a slab as wide as a column: those that follow one another stand in two columns, as even as can be.
+    pub(super) column: bool,
+}
+
+/// Where a slab stands on its page.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(super) struct Place {
+    /// Its top, from that of the print area, below any head that is repeated over it.
+    pub(super) top: f64,
+    /// True in the second column.
+    pub(super) second: bool,
+    /// True where the head of its table is repeated over it.
+    pub(super) headed: bool,
+}
+
+/// Height of slabs one below the other, the first at the top of its page or column.
+fn stacked(slabs: &[Extent]) -> f64 {
+    let (first, rest) = match slabs.split_first() {
+        Some((first, rest)) => (first.repeat + first.height, rest),
+        None => return 0.0,
+    };
+    first + rest.iter().map(|slab| slab.before + slab.height).sum::<f64>()
+}
+
+/// After how many slabs of a stretch its second column begins, and how high the columns are: as low as can be, the first
+/// no lower than the second where that costs nothing.
+fn balanced(slabs: &[Extent]) -> (usize, f64) {
+    let mut best = (slabs.len(), stacked(slabs));
+    for first in (1..slabs.len()).filter(|at| !slabs[at - 1].keep) {
+        let height = stacked(&slabs[..first]).max(stacked(&slabs[first..]));
+        if height < best.1 - SAME_COST.sqrt() || (height <= best.1 && first < slabs.len() && best.0 == slabs.len()) {
+            best = (first, height);
+        }
+    }
+    best
+}
+
+/// Stretches of slabs that stand in columns or on the whole width, in turn: their first and one past their last.
+fn stretches(slabs: &[Extent]) -> Vec<(usize, usize)> {
+    let mut found: Vec<(usize, usize)> = Vec::new();
+    for (at, slab) in slabs.iter().enumerate() {
+        match found.last_mut() {
+            Some((from, to)) if slabs[*from].column == slab.column => *to = at + 1,
+            _ => found.push((at, at + 1)),
+        }
+    }
+    found
+}
+
+/// Where the slabs of one page stand, and the height they take.
+pub(super) fn places(slabs: &[Extent]) -> (Vec<Place>, f64) {
+    let mut places = Vec::with_capacity(slabs.len());
+    let mut y = 0.0;
+    for (from, to) in stretches(slabs) {
+        let own = &slabs[from..to];
+        if from > 0 {
+            y += own[0].before;
+        }
+        let (first, height) = if own[0].column { balanced(own) } else { (own.len(), stacked(own)) };
+        for (column, stack) in [(false, &own[..first]), (true, &own[first..])] {
+            let mut at = y;
+            for (index, slab) in stack.iter().enumerate() {
+                // Below others on the whole width a table goes on without its head.
+                let top = index == 0 && (slab.column || from == 0);
+                at += if index > 0 { slab.before } else if top { slab.repeat } else { 0.0 };
+                places.push(Place { top: at, second: column, headed: top && slab.repeat > 0.0 });
+                at += slab.height;
+            }
+        }
+        y += height;
+    }
+    (places, y)
 }
 
 /// Costs nearer than this are the same: of two ways as cheap the one found first is kept.
@@ -62,13 +134,22 @@ pub(super) fn page_starts(slabs: &[Extent], room: f64) -> Result<Vec<usize>, usi
 /// Where a page from `start` may end, each with its cost: one past its last slab.
 fn page_ends(slabs: &[Extent], start: usize, room: f64) -> Vec<(usize, f64)> {
     let mut ends = Vec::new();
-    let mut height = slabs[start].repeat;
     let mut furthest = start;
+    // The least that the slabs can take: two columns side by side take half of what they hold.
+    let mut least = 0.0;
     for (end, slab) in slabs.iter().enumerate().skip(start) {
+        least += slab.height / if slab.column { 2.0 } else { 1.0 };
+        if least > room + TOLERANCE {
+            break;
+        }
         // What is asked for above a slab is for the eye between two; at the top of a page there is nothing to part it
         // from.
-        height += slab.height + if end > start { slab.before } else { 0.0 };
+        let (_, height) = places(&slabs[start..=end]);
         if height > room + TOLERANCE {
+            // A slab more may part the columns where they are of one height.
+            if slab.column {
+                continue;
+            }
             break;
         }
         furthest = end;
@@ -78,7 +159,7 @@ fn page_ends(slabs: &[Extent], start: usize, room: f64) -> Vec<(usize, f64)> {
             continue;
         }
         // A page costs 1 besides, so that few are used.
-        ends.push((end + 1, 1.0 + page_cost(height / room, last, slab.cost)));
+        ends.push((end + 1, 1.0 + page_cost(least / room, last, slab.cost)));
     }
     if ends.is_empty() {
         // All that fits is kept together and still doesn't end: the keeps give way, at a price no other way has.
@@ -132,6 +213,19 @@ mod tests {
         let slabs: Vec<Extent> = lines(20).into_iter().map(|slab| Extent { repeat: 2.0, ..slab }).collect();
         let starts = page_starts(&slabs, 10.0).unwrap();
         assert!(starts.windows(2).all(|pair| pair[1] - pair[0] <= 8), "{starts:?}");
+    }
+
+    #[test]
+    fn columns_are_even_and_begin_below_what_is_wide() {
+        let slab = |column| Extent { height: 2.0, before: 1.0, column, ..Extent::default() };
+        let slabs = [vec![slab(false)], vec![slab(true); 5], vec![slab(false)]].concat();
+        let (places, height) = places(&slabs);
+        let tops: Vec<(f64, bool)> = places.iter().map(|place| (place.top, place.second)).collect();
+        let first = [(0.0, false), (3.0, false), (6.0, false), (9.0, false)];
+        assert_eq!(tops, [&first[..], &[(3.0, true), (6.0, true), (12.0, false)]].concat());
+        assert!((height - 14.0).abs() < 1e-9);
+        let starts = page_starts(&vec![slab(true); 40], 14.0).unwrap();
+        assert_eq!(starts, [0, 10, 20, 30]);
     }
 
     #[test]

@@ -11,7 +11,7 @@ use crate::units::Mm;
 use crate::words::{Arg, Words};
 
 use super::flow::{Bit, Flow, Shows, Slab, ending_at};
-use super::paginate::page_starts;
+use super::paginate::{page_starts, places};
 use super::{Artifact, Bookmark, Content, Document, Link, Owner, Page, Paper, Piece, Style, Target};
 
 /// Running words of every page but the first.
@@ -44,13 +44,12 @@ pub(super) fn print(flow: Flow<'_>, paper: &Paper) -> Result<(), Diagnostic> {
         let end = starts.get(i + 1).copied().unwrap_or(extents.len());
         let mut page = Page::new(paper.width, paper.height);
         let number = document.pages.len();
-        let mut y = style.top;
-        for (j, slab) in rest.by_ref().take(end - start).enumerate() {
-            if j > 0 {
-                y += slab.extent.before;
-            } else if let Some((height, bits)) = slab.head.and_then(|head| heads.get(head)) {
-                bits.iter().cloned().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
-                y += height;
+        let (places, _) = places(extents.get(start..end).unwrap_or_default());
+        for (slab, at) in rest.by_ref().take(end - start).zip(places) {
+            let x = if at.second { style.second_column() } else { 0.0 };
+            let y = style.top + at.top;
+            if let Some((height, bits)) = slab.head.filter(|_| at.headed).and_then(|head| heads.get(head)) {
+                bits.iter().cloned().for_each(|bit| place(bit, (x, y - height), number, &mut page, &mut pending));
             }
             if let Some((id, title, level)) = slab.anchor {
                 let target = Target { page: number, top: Mm::new(y - 3.0) };
@@ -59,8 +58,7 @@ pub(super) fn print(flow: Flow<'_>, paper: &Paper) -> Result<(), Diagnostic> {
                     anchors.insert(id, target);
                 }
             }
-            slab.bits.into_iter().for_each(|bit| place(bit, y, number, &mut page, &mut pending));
-            y += slab.extent.height;
+            slab.bits.into_iter().for_each(|bit| place(bit, (x, y), number, &mut page, &mut pending));
         }
         document.pages.push(page);
     }
@@ -78,19 +76,19 @@ fn too_tall(slabs: &[Slab], tall: usize, paper: &Paper, style: &Style) -> Diagno
     Diagnostic::error("too-tall", message).help("choose a larger paper, or leave large print off")
 }
 
-fn place(bit: Bit, y: f64, number: usize, page: &mut Page, pending: &mut Pending) {
-    let down = Affine::translate((0.0, y));
+fn place(bit: Bit, (x, y): (f64, f64), number: usize, page: &mut Page, pending: &mut Pending) {
+    let down = Affine::translate((x, y));
     let piece = match bit.shows {
         Shows::Items(items) => Piece { place: down, ..Piece::items(bit.owner, items) },
         Shows::Drawing(drawing, place) => Piece::drawing(bit.owner, drawing, down * place),
         Shows::PageOf(anchor, item) => {
-            let item = TextItem { at: item.at + Vec2::new(0.0, y), ..item };
+            let item = TextItem { at: item.at + Vec2::new(x, y), ..item };
             pending.numbers.push((number, bit.owner, anchor, item));
             return;
         }
         Shows::LinkTo(anchor, area, description) => {
             if let Owner::Element(element) = bit.owner {
-                let area = area + Vec2::new(0.0, y);
+                let area = area + Vec2::new(x, y);
                 pending.links.push((number, element, anchor, area, description));
             }
             return;

@@ -1,7 +1,6 @@
 //! How pages look: type sizes, line weights and the few colours, in the ordinary and the variant prints.
 
 use crate::drawing::Ink;
-use crate::font::Face;
 use crate::units::Mm;
 
 use super::Paper;
@@ -93,7 +92,7 @@ pub struct Style {
     pub top: f64,
     /// Foot of the text.
     pub foot: f64,
-    /// Left edge of running text, right of the side heads; the same as `left` where there is no room for them.
+    /// Width of a column of running text; that of the whole print area where there is no room for two.
     pub column: f64,
     /// Widest running text: about 66 characters.
     pub line_width: f64,
@@ -103,14 +102,14 @@ pub struct Style {
     pub(super) setter: Setter,
 }
 
-/// Room between side heads and the text, mm.
-pub(super) const SIDE_GAP: f64 = 6.0;
-/// Most that the text is moved to the right for the sake of its side heads, mm.
-const MOST_MOVED: f64 = 12.0;
+/// Room between two columns, mm.
+const GUTTER: f64 = 9.0;
 /// Share of the em height that an average character of running text is wide in the built-in typeface.
 const CHARACTER: f64 = 0.425;
 /// Characters in a full line of running text.
 const LINE: f64 = 66.0;
+/// Fewest characters in a line of a column.
+const COLUMN: f64 = 42.0;
 
 /// A height in points as millimetres.
 fn points(points: f64) -> f64 {
@@ -126,9 +125,9 @@ impl Style {
         let sizes = if large { [18.0, 18.0, 18.0] } else { [11.0, 10.0, 9.0] };
         let [text, table, small] = sizes.map(points);
         let line_width = text * CHARACTER * LINE;
-        // Side heads need room for themselves beside a column of at least 50 characters.
-        let side = 40.0;
-        let column = if right - left - side > line_width * 50.0 / LINE { left + side } else { left };
+        let half = (right - left - GUTTER) / 2.0;
+        // Large letters need the whole width, and so do small sheets.
+        let column = if !large && half >= text * CHARACTER * COLUMN { half } else { right - left };
         let heads = if large { [32.0, 24.0, 20.0] } else { [30.0, 14.0, 11.0] };
         Self {
             text,
@@ -144,7 +143,7 @@ impl Style {
             top: if large { 26.0 } else { 24.0 },
             foot: height - if large { 27.0 } else { 22.0 },
             column,
-            line_width: line_width.min(right - column),
+            line_width: line_width.min(right - left),
             palette: Palette::of(print),
             setter: Setter::default(),
         }
@@ -160,21 +159,14 @@ impl Style {
         self.foot - self.top
     }
 
-    /// Moves the column of running text so far to the right that the words of the heads beside it need not be broken;
-    /// where that would be too far, the heads stand above the text.
-    pub(super) fn room_for_side_heads<'a>(&mut self, titles: impl Iterator<Item = &'a str>) {
-        if !self.has_side() {
-            return;
-        }
-        let words = titles.flat_map(str::split_whitespace);
-        let widest = words.map(|word| Face::Bold.width(word, self.heads[1])).fold(0.0, f64::max);
-        let column = self.column.max(self.left + widest + SIDE_GAP + 0.1);
-        self.column = if column - self.column <= MOST_MOVED { column } else { self.left };
+    /// True where running text stands in two columns.
+    pub fn has_columns(&self) -> bool {
+        self.column < self.width()
     }
 
-    /// True where side heads stand beside the text.
-    pub fn has_side(&self) -> bool {
-        self.column > self.left
+    /// Where the second column begins, from the left edge of the first.
+    pub(super) fn second_column(&self) -> f64 {
+        self.column + GUTTER
     }
 }
 
@@ -210,16 +202,13 @@ mod tests {
     }
 
     #[test]
-    fn no_word_of_a_side_head_is_broken() {
-        let mut style = Style::new(&Paper::a4(), Print::Colour, false);
-        let column = style.column;
-        style.room_for_side_heads(["Zo wordt gehaakt"].into_iter());
-        assert!((style.column - column).abs() < 1e-9);
-        style.room_for_side_heads(["Benodigdheden"].into_iter());
-        let room = style.column - style.left - SIDE_GAP;
-        assert!(style.column > column && Face::Bold.width("Benodigdheden", style.heads[1]) <= room);
-        style.room_for_side_heads(["Haakbenodigdhedenlijst"].into_iter());
-        assert!(!style.has_side());
+    fn columns_stand_side_by_side_where_their_lines_are_long_enough() {
+        let style = Style::new(&Paper::a4(), Print::Colour, false);
+        assert!(style.has_columns() && (2.0 * style.column + GUTTER - style.width()).abs() < 1e-9);
+        let small = Paper::by_name("A5").unwrap();
+        for narrow in [Style::new(&Paper::a4(), Print::Colour, true), Style::new(&small, Print::Colour, false)] {
+            assert!(!narrow.has_columns() && (narrow.column - narrow.width()).abs() < 1e-9);
+        }
     }
 
     #[test]

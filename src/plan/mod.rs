@@ -146,6 +146,11 @@ pub struct YarnUse {
 }
 
 impl Plan {
+    /// The index of the size that is shown where one is.
+    pub fn middle(&self) -> usize {
+        self.sizes.len() / 2
+    }
+
     /// The same rounds in our own words, the shortest, where an author wrote them; the author's remarks stay.
     #[must_use]
     pub fn told_anew(mut self) -> Self {

@@ -22,6 +22,12 @@ pub static ROUNDS: [Named<RoundsForm>; 3] = [
     Named::new("per-size", RoundsForm::PerSize, "One table a size, with measures"),
 ];
 
+/// Which sizes have a chart in a booklet; the first is the usual way.
+pub static CHARTS: [Named<bool>; 2] = [
+    Named::new("one", false, "The middle size, with what differs in the others as a table"),
+    Named::new("all", true, "Every size"),
+];
+
 /// What a chart shows.
 pub static VIEWS: [Named<ChartView>; 3] = [
     Named::new("whole", ChartView::Whole, "Every round as a ring of its own"),

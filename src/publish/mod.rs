@@ -18,7 +18,7 @@ mod view;
 
 pub use crate::geometry::piece::Stand;
 pub use draw::{DrawOptions, FORMATS, Format, PICTURES, Picture, draw};
-pub use extras::{FRAMES, PRINTS, ROUNDS, STANDS, VIEWS, misplaced};
+pub use extras::{CHARTS, FRAMES, PRINTS, ROUNDS, STANDS, VIEWS, misplaced};
 pub use listing::{LISTINGS, Listing, list};
 pub use names::stem_of;
 pub use products::{PRODUCTS, Product, publish};

@@ -99,7 +99,7 @@ pub(super) fn spatial(plan: &Plan, shapes: &[SideShape], options: &Options) -> b
 
 /// The size that a booklet shows where it shows one.
 pub(super) fn middle(plan: &Plan) -> usize {
-    plan.sizes.len() / 2
+    plan.middle()
 }
 
 /// The indices of the sizes, for work on all of them at once, or on one after the other where they are large.
@@ -194,8 +194,13 @@ fn on_its_way(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options)
     }
     let caption = of_size(plan, size);
     let letters = Mm::new(if options.large { LARGE_LETTERS } else { StepsOptions::default().letters.mm() });
+    let height = if options.large { height } else { height * STEPS_SHARE };
     Some((Arc::new(spaces.steps(middle, &StepsOptions { width, height, letters })?), caption))
 }
+
+/// Shares of a page that the steps and the colours tried take: both stand on one.
+const STEPS_SHARE: f64 = 0.4;
+const COLOURS_SHARE: f64 = 0.5;
 
 /// Says which size a picture shows, where there are several.
 fn of_size(plan: &Plan, size: &SizePlan) -> String {
@@ -220,6 +225,7 @@ fn in_colours(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options)
         return None;
     }
     let letters = Mm::new(if options.large { LARGE_LETTERS } else { TRIED_LETTERS });
+    let height = if options.large { height } else { height * COLOURS_SHARE };
     let drawn = |most| spaces.colours(middle, &ColoursOptions { width, height, letters, most });
     let fits = |drawing: &Drawing| drawing.bounds.height() <= height.mm();
     let drawing = TRIED.into_iter().filter_map(drawn).find(fits)?;
@@ -344,8 +350,8 @@ impl KeyedChart {
         UNDER_COLUMNS.into_iter().find_map(|column| {
             let small = KeyOptions { unit: UNDER_UNIT, letters: UNDER_LETTERS, column, ..key_options(width, options) };
             let key = key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..small });
-            // The first chart stands under the section's heading. A little is left for rounding.
-            let left = Mm::new(room_beside(&style, lines, Some(key.bounds.height()), size == 0) - 0.1);
+            // The first chart stands under the section's heading, or the only one. A little is left for rounding.
+            let left = Mm::new(room_beside(&style, lines, Some(key.bounds.height()), size == 0 || !options.chart.every) - 0.1);
             // The cheap looks first: a chart need not be laid out to see that it would be small.
             let fits = !options.large
                 && left >= tall * LEAST_SHARE

@@ -24,7 +24,8 @@ use std::collections::BTreeSet;
 use crate::craft::{Close, Round, Stitch, Terms};
 use crate::geometry::SideShape;
 use crate::notation::write::Writer;
-use crate::plan::Plan;
+use crate::notation::{Gaps, Label, Numbers};
+use crate::plan::{PartPlan, Plan, SizePlan};
 use crate::report::Place;
 use crate::words::numbers::length;
 use crate::words::{Arg, Language, Words};
@@ -118,6 +119,8 @@ impl<'a> Story<'a> {
             self.need(),
             self.swatch(),
             self.sizes(),
+            self.fit(),
+            self.measures(),
             self.one_picture("piece", "page-piece", Illustration::Piece, self.illustrations.piece.as_ref()),
             self.working(),
             self.abbreviations(),
@@ -192,6 +195,39 @@ impl<'a> Story<'a> {
             figure.key = Some(Illustration::ChartKey(index));
         }
         self.section("chart", "page-chart", true, figures.into_iter().map(Block::Figure).collect())
+    }
+
+    /// The index of the size that is shown where one is.
+    pub fn middle(&self) -> usize {
+        self.plan.middle()
+    }
+
+    /// What differs in the sizes that have no chart of their own: part by part the rounds, and the stitches of the last.
+    pub fn beside_the_chart(&self) -> Vec<Block> {
+        let Some(shown) = self.plan.sizes.get(self.middle()) else { return Vec::new() };
+        let writer = self.writer();
+        let cell = |part: &PartPlan, size: &SizePlan| {
+            let numbers = |number| Numbers::one(number);
+            let label = Label { first: numbers(part.first), last: numbers(part.last), only: Vec::new() };
+            let count = size.rounds.get(part.last as usize - 1).map_or(0, |round| round.after).to_string();
+            let stitches = self.words.with("write-count-stitches", &[("number", Arg::Text(&count))]);
+            Cell::new(format!("{}: {stitches}", writer.label(&label, Gaps::OPEN)))
+        };
+        let row = |size: &SizePlan| {
+            let cells = size.parts.iter().map(|part| cell(part, size));
+            std::iter::once(Cell::bold(size.name.clone())).chain(cells).collect()
+        };
+        let parts = self.plan.design.parts.iter().map(|part| Column::words(part.name.value.clone()));
+        let told = self.words.with("page-chart-others", &[("size", Arg::Text(&shown.name))]);
+        let table = Table {
+            summary: told.clone(),
+            continued: String::new(),
+            columns: std::iter::once(Column::words(self.say("page-size"))).chain(parts).collect(),
+            head: true,
+            row_heads: true,
+            rows: self.plan.sizes.iter().map(row).collect(),
+        };
+        vec![Block::text(told), Block::Table(table)]
     }
 
     /// A section of one picture, where there is one with its caption.

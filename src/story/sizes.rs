@@ -28,6 +28,15 @@ impl Story<'_> {
             let source = sources.join(self.words.semicolon());
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }
+        blocks.extend(
+            self.figures(&self.illustrations.schematics, Illustration::Schematic).into_iter().map(Block::Figure),
+        );
+        self.section("sizes", "page-sizes", true, blocks)
+    }
+
+    /// How deep a hat is asked to be, and how it sits.
+    pub(super) fn fit(&self) -> Section {
+        let mut blocks = Vec::new();
         if let Some(table) = self.depth_asked() {
             blocks.push(Block::Heading(self.say("page-depth-asked")));
             blocks.push(Block::text(self.say("page-depth-note")));
@@ -36,16 +45,17 @@ impl Story<'_> {
             blocks.push(Block::Table(table));
         }
         blocks.extend(self.on_the_head());
-        blocks.extend(
-            self.figures(&self.illustrations.schematics, Illustration::Schematic).into_iter().map(Block::Figure),
-        );
-        blocks.push(Block::Heading(self.say("page-measures")));
-        blocks.push(Block::text(self.say("page-measures-note")));
+        self.section("fit", "page-fit", false, blocks)
+    }
+
+    /// What every part measures in every size.
+    pub(super) fn measures(&self) -> Section {
+        let mut blocks = vec![Block::text(self.say("page-measures-note"))];
         let last = self.plan.sizes.iter().filter_map(|size| size.rounds.last());
         let edged = last.into_iter().any(|last| last.stitch == Stitch::SL_ST);
         blocks.extend(edged.then(|| Block::text(self.say("page-measures-edge"))));
         blocks.push(Block::Table(self.part_table()));
-        self.section("sizes", "page-sizes", true, blocks)
+        self.section("measures", "page-measures", false, blocks)
     }
 
     fn size_table(&self) -> Table {

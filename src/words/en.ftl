@@ -618,6 +618,7 @@ page-part = Part
 page-ease = Ease
 page-around = Around
 page-length = Length
+page-fit = Fit
 page-measures = Measures by part
 page-measures-note = Around is measured at the end of the part, length along the fabric: what the counts give at the { $terms ->
     [UK] tension
@@ -787,6 +788,7 @@ special-back-loop = insert the hook under the back loop of the stitch only, the 
 special-front-loop = insert the hook under the front loop of the stitch only, the one nearer to you
 page-key = Symbols
 page-chart = Chart
+page-chart-others = The chart shows size { $size }. Part by part, the rounds of every size and the stitches of the last of them:
 page-piece = The finished piece
 page-drawn-from-the-pattern = Drawn from the pattern.
 page-steps = Step by step
