@@ -6,13 +6,13 @@ use super::raw::{RawPart, RawStripe};
 use super::resolve::choose;
 use super::rounds::{self, RawRounds};
 use super::rows::phrase;
-use super::shapes::{self, Begins, FORMS, Field, Form, Reader, Within, place_of};
+use super::shapes::{self, Base, Begins, FORMS, Field, Form, Reader, Within, place_of};
 use super::tree::Text;
 use super::{Body, Colour, Part, PerSize, Profile, Said, Shape, Start, Stripe, Swatch, materials, measure, names};
 use crate::craft::{Loops, Stitch};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
-use crate::units::{Gauge, Mm};
+use crate::units::{Gauge, Mm, TURN};
 
 pub(super) const LOOPS: &[(&str, Loops)] = &[("both", Loops::Both), ("back", Loops::Back), ("front", Loops::Front)];
 /// Most even rounds at the end of a part.
@@ -55,7 +55,10 @@ pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report)
 /// written out.
 fn length(parts: &[Part], size: usize, around: Mm) -> Option<Mm> {
     parts.iter().try_fold(Mm::ZERO, |all, part| match &part.body {
-        Body::Profile(profile) => Some(all + profile.shape.of_size(size).extent(around).0),
+        Body::Profile(profile) => {
+            let base = Base { size, real: 0.0, wished: around.mm(), settled: 0.0, factor: TURN };
+            Some(all + Mm::new(profile.shape.outline(base)?.length))
+        }
         Body::Written(_) => None,
     })
 }

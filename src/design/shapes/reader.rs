@@ -122,8 +122,14 @@ impl Reader<'_, '_> {
             return None;
         }
         let mut depths = Vec::new();
-        for (size, above) in sizes.iter().zip(self.above) {
-            let whole = size.head.unwrap_or_default() * share;
+        // What is folded up counts once in the depth of a hat.
+        let folded = self.raw.folded.as_ref().and_then(|per| {
+            let mut own = Reader { report: &mut Report::new(), ..*self };
+            own.lengths_of("folded", per, Mm::ZERO, Mm::from_cm(100.0))
+        });
+        for (at, (size, above)) in sizes.iter().zip(self.above).enumerate() {
+            let folded = folded.as_ref().and_then(|folded| folded.get(at).copied()).unwrap_or_default();
+            let whole = size.head.unwrap_or_default() * share + folded;
             if whole - *above < Mm::new(1.0) {
                 let message = format!(
                     "the parts before {} are {} cm long in size {}, and the hat is to be {} cm deep",
