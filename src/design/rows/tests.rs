@@ -22,6 +22,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "flare" | "width" | "settle") => &["width: 6", "flare: 42°"],
         ("part", "depth") => &["shape: straight"],
         ("part", "rise") => &["shape: dome"],
+        ("part", "taper") => &["shape: taper", "depth: 9"],
         ("part", "written") => &[],
         ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded") => &["shape: straight", "depth: 9"],
         ("part", _) => &["shape: flat"],
@@ -53,7 +54,16 @@ fn design(group: &Group, name: &str, line: &str) -> String {
         "part"
             if matches!(
                 name,
-                "depth" | "flare" | "width" | "settle" | "pattern" | "swatch" | "multiple" | "notes" | "folded"
+                "depth"
+                    | "flare"
+                    | "width"
+                    | "taper"
+                    | "settle"
+                    | "pattern"
+                    | "swatch"
+                    | "multiple"
+                    | "notes"
+                    | "folded"
             ) =>
         {
             whole("parts", format!("\n  - crown\n  - that:\n{}", lines("      "))).replace("S: 9, M: 9.5", "S: 9, M: 9")
