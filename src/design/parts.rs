@@ -6,7 +6,7 @@ use super::raw::{RawPart, RawStripe};
 use super::resolve::choose;
 use super::rounds::{self, RawRounds};
 use super::rows::phrase;
-use super::shapes::{self, Base, Begins, FORMS, Field, Form, Reader, Within, place_of};
+use super::shapes::{self, Base, Begins, FORMS, Form, Reader, Within, place_of};
 use super::tree::Text;
 use super::{Body, Colour, Part, PerSize, Profile, Said, Shape, Start, Stripe, Swatch, materials, measure, names};
 use crate::craft::{Loops, Stitch};
@@ -176,7 +176,7 @@ impl Reader<'_, '_> {
         let start = self.start(form, first);
         let shape = form.read(self, first)?;
         let raw = self.raw;
-        let longest = raw.measures.iter().find(|(field, _)| *field != Field::Flare);
+        let longest = raw.measures.iter().find(|(field, _)| !field.is_angle());
         let place = longest.map_or(raw.name.place, |(_, per)| place_of(per));
         self.bounded(&shape, stitch, place);
         let settle = raw.settle.as_ref().and_then(|text| self.settle(text, stitch));

@@ -154,7 +154,9 @@ fn usual_ease(kind: Kind, parts: &[RawPart]) -> f64 {
 /// True where a part is said to be a brim.
 fn is_brim(part: &RawPart) -> bool {
     let form = part.shape.as_ref().and_then(|text| shapes::form(&text.text));
-    part.measure(Field::Flare).is_some() || form.is_some_and(|form| form.brim)
+    // A part that is given a depth is no brim, whatever its angle.
+    let flares = part.measure(Field::Flare).is_some() && part.measure(Field::Depth).is_none();
+    form.map_or(flares, |form| form.brim)
 }
 
 fn work_of(text: Option<&Text>, main: Stitch, report: &mut Report) -> Work {

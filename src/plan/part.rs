@@ -170,6 +170,7 @@ impl Solver<'_> {
             return self.refuse("missing-length", place, message, "give one length for every size");
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
+        self.narrows(part, (&profile.shape, &outline), place)?;
         let asked = self.asked()?;
         // The first of the numbers of repeats that may be used stands for all of them until they are chosen among.
         let mut repeats = profile.repeats.iter().map(|repeats| Some(*repeats)).collect::<Vec<_>>();
@@ -243,6 +244,7 @@ impl Solver<'_> {
             (along, of(&measures.length)),
             ("circumference", of(&measures.around)),
             ("rise", of(&measures.rise)),
+            ("edge", of(&measures.edge)),
             ("flare", angle.map(|angle| if angle.is_finite() { 1.0 } else { angle })),
         ];
         for (what, value) in asked {
@@ -255,6 +257,22 @@ impl Solver<'_> {
             }
         }
         Some(())
+    }
+
+    /// Refuses what narrows at an angle to less than a round.
+    fn narrows(&mut self, part: &Part, (shape, outline): (&Shape, &Outline), place: Option<Place>) -> Option<()> {
+        let least = f64::from(FEWEST) * self.gauge_at(self.parts.len()).width.mm();
+        let by_angle = shape.flare_of(self.index).is_some_and(|angle| angle.degrees() < 0.0);
+        if !by_angle || outline.around(outline.shaped) >= least {
+            return Some(());
+        }
+        let (name, size) = (&part.name.value, &self.size.name);
+        let message = format!("the {name} of size {size} narrows to nothing before its end");
+        let steep = (outline.around(0.0) - outline.around(outline.shaped * 0.01)) / (outline.shaped * 0.01);
+        let most = explain::length((outline.around(0.0) - least) / steep.max(f64::MIN_POSITIVE), self.design.units);
+        let help =
+            format!("make it less than {most} deep, or let it narrow by a smaller angle; `shape: close` closes it");
+        self.refuse("narrows-to-nothing", place, message, &help)
     }
 
     /// What the part stands on.
@@ -393,7 +411,9 @@ impl Solver<'_> {
         let last = bands.len().saturating_sub(1);
         let within = |round: usize| match round < last {
             true if flat => Within::Flat,
-            true if form.curved => Within::Curve(widest),
+            true if outline.lies_flat((round + 1) as f64 * height) => Within::Flat,
+            // A rounded edge is few rounds long, and what a dome may smooth over would leave nothing of it.
+            true if form.curved && !outline.bends() => Within::Curve(widest),
             _ => Within::Edge,
         };
         let tolerance = |(round, band)| self.round_tolerance(band, width, within(round));

@@ -70,7 +70,7 @@ impl Outline {
     fn band(&self, k: u32, steps: u32, height: f64, said: Option<f64>) -> (f64, f64) {
         let shared = self.around(self.shaped * f64::from(k) / f64::from(steps.max(1)));
         let late = self.around((f64::from(k) * height).min(self.shaped));
-        if self.flat {
+        if self.lies_flat(f64::from(k) * height) {
             // A first round that is said sets the rate, where that lies nearly flat.
             let rate = said.map_or(1.0, |said| said / self.around(height)).clamp(1.0 - SAID, 1.0 + SAID);
             return ((1.0 - LAGS).min(rate) * late, (1.0 + LEADS).max(rate) * late);

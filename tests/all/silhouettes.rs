@@ -1,4 +1,4 @@
-//! Solved pieces as they come out: four stitches, ten shapes, three gauges, in a spiral and joined.
+//! Solved pieces as they come out: four stitches, eleven shapes, three gauges, in a spiral and joined.
 
 use crate::common::{Adjust, design, part, size, swatch};
 use roundelay::craft::Stitch;
@@ -48,6 +48,8 @@ fn parts(stitch: Stitch, around: f64, width: f64) -> Vec<(String, Vec<Part>)> {
     let one = |shape: Shape| vec![part("top", stitch, shape).ringed()];
     let radius = around / TURN;
     let flat = || part("crown", stitch, Shape::flat(mm(around))).ringed();
+    // As far as tall stitches can bend: three rounds of the tallest of them.
+    let rounded = || part("crown", stitch, Shape::rounded(mm(around), mm(40.0))).ringed();
     let side = || part("side", stitch, Shape::straight(mm(90.0)));
     let tube = |count: u32| {
         let ring = Start::ChainRing { chains: count, stitches: Some(count) };
@@ -57,7 +59,8 @@ fn parts(stitch: Stitch, around: f64, width: f64) -> Vec<(String, Vec<Part>)> {
     let flare = |degrees: f64| Shape::flare(mm(100.0), vec![Angle::from_degrees(degrees)]);
     let mut all = vec![
         ("flat".to_owned(), vec![flat()]),
-        ("rounded edge".to_owned(), vec![flat(), side()]),
+        ("flat with a side".to_owned(), vec![flat(), side()]),
+        ("rounded edge".to_owned(), vec![rounded(), side()]),
         ("ball".to_owned(), one(Shape::sphere(mm(around)))),
         ("taper".to_owned(), vec![tube(count), part("end", stitch, Shape::taper(mm(160.0), mm(around * 0.6)))]),
     ];
@@ -177,8 +180,7 @@ fn seen(piece: &Piece) -> Vec<Seen> {
     size.parts.iter().enumerate().map(one).collect()
 }
 
-/// What the pieces are: 120 of them, four stitches in three gauges, the middle one joined and the others in a spiral. A
-/// shape with a rounded edge doesn't exist: a flat crown that goes over into a side stands for it.
+/// What the pieces are: 132 of them, four stitches in three gauges, the middle one joined and the others in a spiral.
 #[test]
 fn nothing_solved_has_a_knee_a_dent_or_late_growth() {
     let all: Vec<Seen> = pieces().iter().flat_map(seen).collect();

@@ -96,6 +96,10 @@ pub(super) enum Takes {
     Hook,
     /// An angle of flare.
     Angle,
+    /// An angle by which something narrows.
+    Narrowing,
+    /// `rounded` and a length.
+    Rounded,
     /// A share in per cent; true where it may lie below nought.
     Share(bool),
     /// A mass.

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use super::{GROUPS, Group, Row, Takes, Usual};
 use crate::craft::{Stitch, Terms, abbreviation};
 use crate::design::fields::{listed, nearest};
-use crate::design::shapes::{FORMS, Field, Form};
+use crate::design::shapes::{FORMS, Field, Form, ROUNDED};
 
 /// Characters of a line.
 const WIDE: usize = 96;
@@ -183,6 +183,8 @@ fn told(takes: &Takes) -> String {
             "its millimetres, or a US letter and number such as `H-8`, which is taken with a warning".to_owned()
         }
         Takes::Angle => "an angle in degrees, `55°` or `55`".to_owned(),
+        Takes::Narrowing => "an angle in degrees, `20°` or `20`, up to 85".to_owned(),
+        Takes::Rounded => format!("`{ROUNDED}` and the radius by which it bends, `{ROUNDED} 2 cm`"),
         Takes::Share(true) => "a share with its sign, below or above nought: `-2 %`".to_owned(),
         Takes::Share(false) => "a share with its sign: `2 %`".to_owned(),
         Takes::Mass => "grams, or ounces with their unit".to_owned(),

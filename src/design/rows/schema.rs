@@ -9,6 +9,7 @@ use crate::craft::{Stitch, Terms, abbreviation, spellings};
 use crate::design::hooks::us_names;
 use crate::design::measure::{ANGLES, LENGTHS, MASSES, SHARES, Unit, YARNS, any_case, pattern};
 use crate::design::printed::Printed;
+use crate::design::shapes::{NARROWS, ROUNDED};
 use crate::design::tree::{self, Node, Value};
 use crate::report::Report;
 
@@ -163,6 +164,15 @@ fn value(takes: &Takes) -> Json {
             json!({"type": "number", "minimum": 0, "maximum": 150}),
             json!({"type": "string", "pattern": pattern(ANGLES, false)}),
         ]),
+        Takes::Narrowing => any([
+            json!({"type": "number", "exclusiveMinimum": 0, "maximum": NARROWS.end()}),
+            json!({"type": "string", "pattern": pattern(ANGLES, false)}),
+        ]),
+        Takes::Rounded => {
+            let length = pattern(LENGTHS, false);
+            let length = length.strip_prefix("^\\s*").unwrap_or(&length);
+            json!({"type": "string", "pattern": format!("^\\s*{}\\s*{length}", any_case(ROUNDED))})
+        }
         Takes::Share(signed) => json!({"type": "string", "pattern": pattern(SHARES, signed)}),
         Takes::Mass => reference("mass"),
         Takes::Yarn => reference("yarn-length"),

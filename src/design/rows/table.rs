@@ -570,7 +570,13 @@ impl Field {
             Self::Flare => (
                 &Takes::Angle,
                 "flare: 55°",
-                "How far a brim stands off: 0° goes straight down, 90° stands flat out, up to 150° turns up.",
+                "How far a brim stands off: 0° goes straight down, 90° stands flat out, up to 150° turns up. A taper widens \
+                 by it.",
+            ),
+            Self::Taper => (
+                &Takes::Narrowing,
+                "taper: 20°",
+                "The angle from straight down by which a taper narrows, in place of the circumference at its end.",
             ),
             Self::Around => (
                 &Takes::Length,
@@ -578,6 +584,14 @@ impl Field {
                 "Circumference at its edge, of a ball round its middle. A crown without it ends at the size.",
             ),
             Self::Across => (&Takes::Length, "across: 17", "The same, said by the diameter."),
+            Self::Edge => (
+                &Takes::Rounded,
+                "edge: rounded 2 cm",
+                "How the edge of a crown or base goes over into the side: by a quarter of a circle of this radius, from flat to \
+                 straight down, instead of a sharp fold. `around` is still where it ends. Of a radius of 2 cm the edge takes \
+                 3.1 cm of fabric, goes 2 cm outward and 2 cm down; as all of the crown it counts in the depth of a hat, so \
+                 that the side is 2 cm shorter for the same height.",
+            ),
         };
         row(self.word(), Takes::PerSize(takes), example, about)
     }

@@ -23,6 +23,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "flare" | "width" | "settle") => &["width: 6", "flare: 42°"],
         ("part", "depth") => &["shape: straight"],
         ("part", "rise") => &["shape: dome"],
+        ("part", "taper") => &["shape: taper", "depth: 9"],
         ("part", "written") => &[],
         ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded" | "openings") => {
             &["shape: straight", "depth: 9"]
@@ -66,6 +67,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
                 "depth"
                     | "flare"
                     | "width"
+                    | "taper"
                     | "settle"
                     | "pattern"
                     | "swatch"

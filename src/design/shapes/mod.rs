@@ -17,11 +17,11 @@ mod taper;
 mod tests;
 
 pub(crate) use outline::{Base, Curve, Outline};
-pub(super) use reader::{REACHES, Reader, Within, place_of};
+pub(super) use reader::{NARROWS, REACHES, ROUNDED, Reader, Within, place_of};
 
 use super::PerSize;
 use super::raw::RawPart;
-use crate::units::{Angle, Mm};
+use crate::units::{Angle, Mm, TURN};
 
 /// Every shape, in the order in which a maker is told of them.
 pub static FORMS: &[&Form] =
@@ -36,17 +36,22 @@ pub enum Field {
     Width,
     /// Height of a dome, straight down.
     Rise,
-    /// Angle from straight down.
+    /// Angle from straight down by which it widens.
     Flare,
+    /// Angle from straight down by which it narrows.
+    Taper,
     /// Circumference at the edge.
     Around,
     /// Diameter at the edge.
     Across,
+    /// How the edge goes over into what follows.
+    Edge,
 }
 
 impl Field {
     /// All of them.
-    pub const ALL: [Self; 6] = [Self::Depth, Self::Width, Self::Rise, Self::Flare, Self::Around, Self::Across];
+    pub const ALL: [Self; 8] =
+        [Self::Depth, Self::Width, Self::Rise, Self::Flare, Self::Taper, Self::Around, Self::Across, Self::Edge];
 
     /// Its name in the file.
     pub const fn word(self) -> &'static str {
@@ -55,9 +60,16 @@ impl Field {
             Self::Width => "width",
             Self::Rise => "rise",
             Self::Flare => "flare",
+            Self::Taper => "taper",
             Self::Around => "around",
             Self::Across => "across",
+            Self::Edge => "edge",
         }
+    }
+
+    /// True where it is an angle, which says nothing of how long a part is.
+    pub(super) const fn is_angle(self) -> bool {
+        matches!(self, Self::Flare | Self::Taper)
     }
 }
 
@@ -143,6 +155,8 @@ enum Hint {
     Rise,
     /// How far it flares.
     Flare,
+    /// How deep it is and how far it flares, or how far it narrows.
+    Angle,
 }
 
 /// What is known of a part without a `shape`.
@@ -191,8 +205,10 @@ pub struct Measures {
     pub around: Option<PerSize<Mm>>,
     /// Height from the top to the edge, straight down.
     pub rise: Option<PerSize<Mm>>,
-    /// Angle from straight down: 0° goes on as a side does, 90° stands flat out, above 90° turns up.
+    /// Angle from straight down: 0° goes on as a side does, 90° stands flat out, above 90° turns up; below 0° narrows.
     pub flare: Option<PerSize<Angle>>,
+    /// Radius of the quarter of a circle by which its edge goes over from flat to straight down.
+    pub edge: Option<PerSize<Mm>>,
 }
 
 /// The measure of one size.
@@ -232,13 +248,14 @@ impl Shape {
     /// The same with the measures of one size alone.
     #[must_use]
     pub(super) fn of_size(&self, size: usize) -> Self {
-        let Measures { length, around, rise, flare } = &self.measures;
+        let Measures { length, around, rise, flare, edge } = &self.measures;
         let lengths = |measure: &Option<PerSize<Mm>>| of(measure.as_ref(), size).map(|value| vec![value]);
         let measures = Measures {
             length: lengths(length),
             around: lengths(around),
             rise: lengths(rise),
             flare: of(flare.as_ref(), size).map(|angle| vec![angle]),
+            edge: lengths(edge),
         };
         Self { form: self.form, measures }
     }
@@ -246,6 +263,12 @@ impl Shape {
     /// The angle by which it flares in a size; nothing for shapes that say none.
     pub fn flare_of(&self, size: usize) -> Option<Angle> {
         of(self.measures.flare.as_ref(), size)
+    }
+
+    /// The circumference at which a disc begins to bend in a size; nothing for what has no rounded edge.
+    pub fn bends_at(&self, size: usize) -> Option<Mm> {
+        let edge = of(self.measures.edge.as_ref(), size)?;
+        Some(of(self.measures.around.as_ref(), size)? - edge * TURN)
     }
 
     /// Its outline in one size; nothing where a measure is missing.

@@ -3,10 +3,11 @@
 //! | shape | circumference c at slant length s, from c₀ where the part begins |
 //! | --- | --- |
 //! | flat | c₀ ± F s |
+//! | flat, with an edge rounded by e | F s up to the radius R − e, then F (R − e + e sin((s − R + e) / e)): a quarter of a circle |
 //! | dome | 2π r with r = a sin t, where t solves s = ∫₀ᵗ √(a² cos² + b² sin²): half an ellipse of radius a and rise b; for b = a it is r = a sin(s / a), half a ball |
 //! | straight | c₀ |
 //! | flare | c₀ + F s sin(angle), the angle from straight down |
-//! | taper | from c₀ in a straight line to the circumference at its end |
+//! | taper | from c₀ in a straight line to the circumference at its end, or c₀ ± F s sin(angle) |
 //! | sphere | C sin(π s / L) with L = C / 2 from pole to pole |
 //! | close | c₀ − F s, down to nothing |
 //!
@@ -48,6 +49,15 @@ pub(crate) enum Curve {
         /// Arc length at equal steps of the ellipse's parameter.
         arc: Vec<f64>,
     },
+    /// A disc that goes over into straight down by a quarter of a circle.
+    Rounded {
+        /// Radius where it begins to bend.
+        disc: f64,
+        /// Radius of the bend.
+        bend: f64,
+        /// Circumference over radius.
+        factor: f64,
+    },
     /// A great circle from pole to pole.
     Sine {
         /// Circumference at the equator.
@@ -83,10 +93,28 @@ impl Outline {
         match &self.curve {
             Curve::Line { start, slope } => (start + slope * s).max(0.0),
             Curve::Ellipse { radius, arc } => TURN * radius * angle_at(arc, s).sin(),
+            Curve::Rounded { disc, bend, factor } if s > *disc => {
+                let turn = ((s - disc) / bend.max(f64::MIN_POSITIVE)).clamp(0.0, TURN / 4.0);
+                factor * (disc + bend * Angle::from_radians(turn).sin())
+            }
+            Curve::Rounded { factor, .. } => factor * s.max(0.0),
             Curve::Sine { around } => {
                 let turn = (s / (around / 2.0)).clamp(0.0, 1.0);
                 around * Angle::from_radians(turn * TURN / 2.0).sin()
             }
+        }
+    }
+
+    /// True where it is a disc that bends at its edge.
+    pub(crate) fn bends(&self) -> bool {
+        matches!(self.curve, Curve::Rounded { .. })
+    }
+
+    /// True where it still lies flat at a slant length from the part's beginning.
+    pub(crate) fn lies_flat(&self, slant: f64) -> bool {
+        match &self.curve {
+            Curve::Rounded { disc, .. } => slant + self.from <= *disc,
+            Curve::Line { .. } | Curve::Ellipse { .. } | Curve::Sine { .. } => self.flat,
         }
     }
 }

@@ -1,13 +1,19 @@
 //! Reads what a part measures: lengths, edges and angles, one for every size.
 
 use super::{Field, Form};
+use crate::design::fields::shortened;
 use crate::design::fields::{listed, unknown};
 use crate::design::raw::{RawPart, RawPer, RawSize};
 use crate::design::resolve::{Reading, flare_in_range, in_range, tidy_cm};
 use crate::design::tree::Text;
 use crate::design::{Colour, PerSize, Size, Swatch, measure};
 use crate::report::{Diagnostic, Place, Report};
-use crate::units::{Angle, Mm};
+use crate::units::{Angle, Mm, tidy};
+
+/// What stands before the radius of a rounded edge.
+pub(in crate::design) const ROUNDED: &str = "rounded";
+/// Angles by which a part may narrow, in degrees; above 0.
+pub(in crate::design) const NARROWS: std::ops::RangeInclusive<f64> = 0.0..=85.0;
 
 /// How far a hat comes down, with its depth from the middle of the crown to its edge as a share of the head: common
 /// practice.
@@ -50,6 +56,9 @@ impl Reader<'_, '_> {
         for (field, per) in raw.measures.iter().filter(|(field, _)| !form.takes.contains(field)) {
             let message = format!("`{}` says nothing about a part of shape {}", field.word(), form.word);
             let help = match takes.as_slice() {
+                _ if *field == Field::Edge => {
+                    "the edge of a crown or base is rounded: give `edge` to that part".to_owned()
+                }
                 [] => "take it away; the shape follows from the part before".to_owned(),
                 takes => format!("this shape takes {}", listed(takes)),
             };
@@ -60,9 +69,10 @@ impl Reader<'_, '_> {
             self.complain("two-measures", place_of(around), "the end is measured in two ways", help);
         }
         // An angle leads to one edge and an edge is reached by one angle.
-        let flare = raw.measure(Field::Flare).filter(|_| form.takes.contains(&Field::Flare));
+        let said = |field: Field| raw.measure(field).filter(|_| form.takes.contains(&field));
+        let flare = said(Field::Flare).or(said(Field::Taper));
         if let Some(flare) = flare.filter(|_| raw.measures_edge()) {
-            let help = "keep `flare`, or the measurement of the outer edge";
+            let help = "keep the angle, or the measurement of the edge";
             self.complain("two-measures", place_of(flare), "the flare is said in two ways", help);
         }
     }
@@ -171,6 +181,41 @@ impl Reader<'_, '_> {
         self.per_size(Field::Flare.word(), per, |text, report| {
             let angle = measure::angle(Field::Flare.word(), text, report)?;
             flare_in_range(angle, text.place, report).then_some(angle)
+        })
+    }
+
+    /// Angles from straight down by which a part narrows.
+    pub(super) fn narrowing(&mut self, per: &RawPer) -> Option<PerSize<Angle>> {
+        let name = Field::Taper.word();
+        self.per_size(name, per, |text, report| {
+            let angle = measure::angle(name, text, report)?;
+            if angle.degrees() > 0.0 && NARROWS.contains(&angle.degrees()) {
+                return Some(angle);
+            }
+            let message = format!("a taper of {}° can't be worked", tidy(angle.degrees(), 1));
+            let help = "0° would go on straight down and 90° flat inward; what widens is said by `flare`, and what lies flat \
+                        by `shape: flat` with its `around`";
+            report.add(Diagnostic::error("out-of-range", message).at(text.place).help(help));
+            None
+        })
+    }
+
+    /// Radii of rounded edges.
+    pub(super) fn rounded(&mut self, per: &RawPer) -> Option<PerSize<Mm>> {
+        let (name, units) = (Field::Edge.word(), self.within.reading.units);
+        self.per_size(name, per, |text, report| {
+            let words = text.text.trim();
+            let radius = words.get(..ROUNDED.len()).filter(|word| word.eq_ignore_ascii_case(ROUNDED));
+            let Some(radius) = radius.and_then(|_| words.get(ROUNDED.len()..)) else {
+                let message = format!("`edge` can't be `{}`", shortened(&text.text));
+                let help = "write `rounded` and the radius by which it bends, such as `edge: rounded 2 cm`; without `edge` \
+                            it is folded sharply";
+                report.add(Diagnostic::error("unknown-value", message).at(text.place).help(help));
+                return None;
+            };
+            let radius = Text { text: radius.trim().to_owned(), place: text.place };
+            let length = measure::length(name, &radius, units, report)?;
+            in_range(name, length, Mm::new(1.0), Mm::from_cm(100.0), text.place, report).then_some(length)
         })
     }
 

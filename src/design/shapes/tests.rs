@@ -147,8 +147,17 @@ fn outlines_match_their_closed_forms() {
     let (r0, ball) = (60.0, AROUND / TURN);
     let angle = Angle::from_degrees(55.0);
     let depth: f64 = 120.0;
-    let cases: [(Shape, f64, Radius<'_>); 8] = [
+    let (wide, edge) = (AROUND / TURN, 25.0);
+    let rounded = |s: f64| match s - (wide - edge) {
+        past if past > 0.0 => wide - edge + edge * Angle::from_radians(past / edge).sin(),
+        _ => s,
+    };
+    let cases: [(Shape, f64, Radius<'_>); 12] = [
         (Shape::flat(mm(AROUND)), r0, &|s| r0 + s),
+        (Shape::rounded(mm(AROUND), mm(edge)), 0.0, &rounded),
+        (Shape::rounded(mm(AROUND), mm(edge)), 10.0, &|s| rounded(s + 10.0)),
+        (Shape::slope(mm(depth), vec![angle]), r0, &|s| r0 + s * angle.sin()),
+        (Shape::slope(mm(60.0), vec![angle * -1.0]), r0, &|s| r0 - s * angle.sin()),
         (Shape::flat(mm(100.0)), r0, &|s| r0 - s),
         (Shape::flare(mm(75.0), vec![angle]), r0, &|s| r0 + s * angle.sin()),
         (Shape::straight(mm(90.0)), r0, &|_| r0),
@@ -167,6 +176,28 @@ fn outlines_match_their_closed_forms() {
     }
     let tried: Vec<&str> = cases.iter().map(|(shape, ..)| shape.form().word).collect();
     assert!(FORMS.iter().all(|form| tried.contains(&form.word)), "a form without its closed form: {tried:?}");
+}
+
+/// A disc whose edge is rounded is as long as its disc and a quarter of a circle (elementary geometry); rounded by its whole
+/// radius it is half a ball.
+#[test]
+fn rounded_edges_are_as_long_as_their_discs_and_quarters() {
+    let radius = AROUND / TURN;
+    for edge in [5.0, 25.0, radius] {
+        let outline = outline(&Shape::rounded(mm(AROUND), mm(edge)), 0.0);
+        let long = radius - edge + edge * TURN / 4.0;
+        assert!((outline.length - long).abs() < 1e-9 && (outline.around(long) - AROUND).abs() < 1e-9, "{edge}");
+        // It ends straight down, and was flat up to where it bends.
+        let ends = (outline.around(long) - outline.around(long - 0.01)) / 0.01;
+        assert!(ends < 0.02 * TURN, "{edge} {ends}");
+        assert!(outline.lies_flat(radius - edge) && !outline.lies_flat(radius - edge + 1.0), "{edge}");
+    }
+    let half = outline(&Shape::dome(mm(AROUND), mm(radius)), 0.0);
+    let whole = outline(&Shape::rounded(mm(AROUND), mm(radius)), 0.0);
+    for step in 0..=50 {
+        let s = half.length * f64::from(step) / 50.0;
+        assert!((half.around(s) - whole.around(s)).abs() < 0.01, "{s}");
+    }
 }
 
 /// A ball or dome that begins with a hole is entered where it is as wide as the hole; a quarter of the way round, a

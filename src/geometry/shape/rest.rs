@@ -77,7 +77,8 @@ impl Rest {
             // What should lie flat does as far as its sides give way: they bow out between corners that are short of
             // stitches.
             let flat = rounds.last().map_or(start, RestRound::radius) + measured.height;
-            let around = if wants_flat(plan, round) { (TURN * flat).clamp(sides, measured.around) } else { sides };
+            let around =
+                if wants_flat(plan, size, round) { (TURN * flat).clamp(sides, measured.around) } else { sides };
             (measured.around, measured.width) = (around, measured.width * around / measured.around);
             let foot = rounds.last().map_or(start, RestRound::radius);
             let middle = (foot + measured.radius()) / 2.0;
@@ -97,6 +98,8 @@ impl Rest {
         for part in size.rounds.chunk_by(|a, b| a.part == b.part) {
             let to = from + part.len();
             let mut radius = if from == 0 { self.start } else { self.rounds[from - 1].radius() };
+            // Of a disc with a rounded edge the rounds up to where it bends.
+            let wanted = part.iter().take_while(|round| wants_flat(plan, size, round)).count();
             let fabric = &mut self.rounds[from..to];
             let base = base.saturating_sub(from).min(fabric.len());
             from = to;
@@ -107,9 +110,7 @@ impl Rest {
                 }
                 continue;
             }
-            if !part.first().is_some_and(|round| wants_flat(plan, round)) {
-                continue;
-            }
+            let fabric = &mut fabric[..wanted];
             for round in fabric.iter_mut() {
                 radius += round.height;
                 round.flat = Some(TURN * radius);
@@ -155,19 +156,27 @@ impl RestRound {
     }
 }
 
-/// Whether the design wants a round flat: in flat parts, and in all of a mat that was written by hand.
-fn wants_flat(plan: &Plan, round: &Round) -> bool {
+/// Whether the design wants a round flat: in flat parts as far as no edge bends them, and in all of a mat that was written
+/// by hand.
+fn wants_flat(plan: &Plan, size: &SizePlan, round: &Round) -> bool {
     match plan.design.parts.get(round.part).map(|part| &part.body) {
-        Some(Body::Profile(profile)) => profile.shape.form().flat,
+        Some(Body::Profile(profile)) => {
+            let bends = index_of(plan, size).and_then(|size| profile.shape.bends_at(size)).zip(round.target);
+            profile.shape.form().flat || bends.is_some_and(|(bends, target)| target <= bends)
+        }
         Some(Body::Written(_)) => plan.design.kind.row().flat,
         None => false,
     }
 }
 
+fn index_of(plan: &Plan, size: &SizePlan) -> Option<usize> {
+    plan.sizes.iter().position(|other| other.name == size.name)
+}
+
 /// Whether a flare comes back up: beyond 90° from straight down. Other parts go on as they come.
 fn rising(plan: &Plan, size: &SizePlan, round: &Round) -> Option<bool> {
     let part = plan.design.parts.get(round.part)?;
-    let index = plan.sizes.iter().position(|s| s.name == size.name)?;
+    let index = index_of(plan, size)?;
     match &part.body {
         Body::Profile(profile) => Some(profile.shape.flare_of(index)?.degrees() > 90.0),
         Body::Written(_) => None,
