@@ -35,7 +35,7 @@ pub(super) fn read(part: &mut Fields<'_>) -> Vec<RawOpening> {
 }
 
 fn opening(node: Node, report: &mut Report) -> Option<RawOpening> {
-    let mut fields = Fields::open(node, "the openings", &OPENING, report)?;
+    let mut fields = Fields::open(node, "a round of openings", &OPENING, report)?;
     let place = fields.place();
     Some(RawOpening {
         place,

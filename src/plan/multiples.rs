@@ -67,7 +67,10 @@ impl Solver<'_> {
                 // A part that is shaped in so many repeats begins with a count that they part.
                 if let ([repeats], true) = (profile.repeats.as_slice(), width.is_none_or(same)) {
                     let multiple = Multiple::new(*repeats, 0);
-                    asked.multiple = asked.multiple.both(multiple).unwrap_or(asked.multiple);
+                    if let Some(both) = asked.multiple.both(multiple) {
+                        asked.multiple = both;
+                        asked.by.push(Asker { part: part.name.value.clone(), multiple, place: part.name.place });
+                    }
                 }
                 break;
             }

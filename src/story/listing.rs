@@ -124,7 +124,9 @@ pub fn sizes(plan: &Plan, only: Option<&str>) -> String {
         // The columns say which sizes have it.
         let label = Label { only: Vec::new(), ..line.label };
         let row = [label.first.spans(&label.last, Gaps::OPEN), part].into_iter().chain(line.counts.iter().map(count));
-        rows.push(row.chain([writer.instruction(&line.instruction, Gaps::OPEN)]).collect());
+        let said = std::iter::once(writer.instruction(&line.instruction, Gaps::OPEN));
+        let told: Vec<String> = said.chain(writer.remarks(&line.instruction)).collect();
+        rows.push(row.chain([told.join(". ")]).collect());
     }
     let stand: Vec<Stands> = [Stands::Left, Stands::Left]
         .into_iter()

@@ -50,6 +50,7 @@ mod outside_counts;
 
 mod one_size;
 mod own_words;
+mod per_size;
 mod pages;
 
 mod photo;

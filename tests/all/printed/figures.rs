@@ -86,7 +86,7 @@ impl Counted<'_> {
         let own = |row: &&Row| {
             cell(row, self.tongue, "column.size") == Some(&size.name) && cell(row, self.tongue, with).is_some()
         };
-        paper.rows(self.tongue, "section.sizes").find(own)
+        paper.rows(self.tongue, "section.sizes").chain(paper.rows(self.tongue, "section.fit")).find(own)
     }
 
     fn sizes(&self, paper: &Paper) {
@@ -245,7 +245,11 @@ impl Counted<'_> {
 
     fn parts(&self, paper: &Paper) {
         let (plan, tongue) = (&self.pattern.plan, self.tongue);
-        let mut rows = paper.rows(tongue, "section.sizes").filter(|row| cell(row, tongue, "column.part").is_some());
+        // The side view of a booklet has them in its table.
+        if paper.blocks(tongue, "section.measures").is_empty() && self.form == "booklet" {
+            return;
+        }
+        let mut rows = paper.rows(tongue, "section.measures").filter(|row| cell(row, tongue, "column.part").is_some());
         for size in &plan.sizes {
             for part in &size.parts {
                 let row = rows.next().expect("a row for every part");

@@ -33,7 +33,7 @@ fn digits(text: &str, tongue: &Tongue) -> Vec<usize> {
         figures |= line.starts_with("* ");
         let own = match section {
             "need" => figures && !line.contains('%'),
-            "swatch" | "sizes" | "rounds" | "plain" => true,
+            "swatch" | "sizes" | "fit" | "measures" | "rounds" | "plain" => true,
             _ => false,
         };
         if own && !GENERAL.iter().any(|words| line.contains(words)) {
