@@ -35,7 +35,7 @@ const LARGE_TICK: f64 = 5.0;
 const LONELY: f64 = 4.0;
 
 /// Room between columns in ems, and where the long words stand below the others and these need what there is.
-const GAP: f64 = 1.1;
+const GAP: f64 = 0.9;
 const NARROW_GAP: f64 = 0.65;
 
 /// Narrowest growing column, in ems: below that its words go on a line of their own.
@@ -167,7 +167,7 @@ impl Flow<'_> {
     fn row(&mut self, cells: &[Cell], rails: &[Rail], part: usize, heads: Option<Scope>, first_head: bool) -> Slab {
         let style = self.style;
         let row = self.document.element(Tag::Row, Some(part));
-        let pad = style.table * 0.28;
+        let pad = style.table * 0.22;
         let mut owners = Vec::new();
         for i in 0..cells.len().min(rails.len()) {
             let tag = match heads {

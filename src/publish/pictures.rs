@@ -193,10 +193,20 @@ fn on_its_way(spaces: &Spaces<'_>, (width, height): (Mm, Mm), options: &Options)
         return None;
     }
     let caption = of_size(plan, size);
-    let letters = Mm::new(if options.large { LARGE_LETTERS } else { StepsOptions::default().letters.mm() });
-    let height = if options.large { height } else { height * STEPS_SHARE };
-    Some((Arc::new(spaces.steps(middle, &StepsOptions { width, height, letters })?), caption))
+    let usual = StepsOptions::default();
+    let room = if options.large {
+        StepsOptions { width, height, letters: Mm::new(LARGE_LETTERS), ..usual }
+    } else if width >= STEPS_IN_A_ROW {
+        StepsOptions { width, height: height * STEPS_SHARE, letters: Mm::new(STEPS_LETTERS), across: 6 }
+    } else {
+        StepsOptions { width, height: height * STEPS_SHARE, ..usual }
+    };
+    Some((Arc::new(spaces.steps(middle, &room)?), caption))
 }
+
+/// Width in which all steps stand in one row, and their letters there, mm.
+const STEPS_IN_A_ROW: Mm = Mm::new(150.0);
+const STEPS_LETTERS: f64 = 2.65;
 
 /// Shares of a page that the steps and the colours tried take: both stand on one.
 const STEPS_SHARE: f64 = 0.4;

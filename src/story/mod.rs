@@ -120,6 +120,7 @@ impl<'a> Story<'a> {
             self.swatch(),
             self.sizes(),
             self.fit(),
+            self.side_view(),
             self.measures(),
             self.one_picture("piece", "page-piece", Illustration::Piece, self.illustrations.piece.as_ref()),
             self.working(),

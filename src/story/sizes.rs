@@ -28,10 +28,13 @@ impl Story<'_> {
             let source = sources.join(self.words.semicolon());
             blocks.push(Block::text(self.words.with("page-size-source", &[("source", Arg::Text(&source))])));
         }
-        blocks.extend(
-            self.figures(&self.illustrations.schematics, Illustration::Schematic).into_iter().map(Block::Figure),
-        );
         self.section("sizes", "page-sizes", true, blocks)
+    }
+
+    /// The side view with its measures.
+    pub(super) fn side_view(&self) -> Section {
+        let figures = self.figures(&self.illustrations.schematics, Illustration::Schematic);
+        self.section("side", "page-side-view", true, figures.into_iter().map(Block::Figure).collect())
     }
 
     /// How deep a hat is asked to be, and how it sits.

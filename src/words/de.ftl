@@ -538,6 +538,7 @@ page-ease = Weite gegenüber Kopfumfang
 page-around = Umfang
 page-length = Länge
 page-fit = Passform
+page-side-view = Seitenansicht
 page-measures = Maße der Teile
 page-measures-note = Der Umfang ist am Ende des Teils gemessen, die Länge entlang der Häkelarbeit: so, wie die Maschenzahlen sie mit der Maschenprobe oben ergeben.
 page-measures-edge = Eine Runde Kettmaschen am Rand zählt als Runde und gibt keine Länge dazu.

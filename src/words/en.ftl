@@ -619,6 +619,7 @@ page-ease = Ease
 page-around = Around
 page-length = Length
 page-fit = Fit
+page-side-view = Side view
 page-measures = Measures by part
 page-measures-note = Around is measured at the end of the part, length along the fabric: what the counts give at the { $terms ->
     [UK] tension

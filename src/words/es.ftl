@@ -480,6 +480,7 @@ page-ease = Holgura
 page-around = Contorno
 page-length = Largo
 page-fit = Ajuste
+page-side-view = Vista lateral
 page-measures = Medidas por partes
 page-measures-note = El contorno se mide al final de la parte; el largo, a lo largo del tejido. Son las medidas que dan los números de puntos y vueltas con la muestra de arriba.
 page-measures-edge = Una vuelta de puntos deslizados en el borde cuenta como vuelta y no añade largo.

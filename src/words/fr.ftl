@@ -483,6 +483,7 @@ page-ease = Aisance
 page-around = Circonférence
 page-length = Longueur
 page-fit = Ajustement
+page-side-view = Vue de côté
 page-measures = Mesures par partie
 page-measures-note = La circonférence se mesure à la fin de la partie, la longueur le long de l’ouvrage. Ce sont les mesures que donnent les nombres de mailles et de tours avec l’échantillon ci-dessus.
 page-measures-edge = Un tour de mailles coulées au bord compte comme tour et n’ajoute pas de longueur.

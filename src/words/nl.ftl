@@ -538,6 +538,7 @@ page-ease = Overwijdte
 page-around = Omtrek
 page-length = Lengte
 page-fit = Pasvorm
+page-side-view = Zijaanzicht
 page-measures = Maten per deel
 page-measures-note = De omtrek is aan het eind van het deel gemeten, de lengte over het haakwerk: zoals de aantallen steken ze bij de stekenverhouding hierboven geven.
 page-measures-edge = Een toer halve vasten aan de rand telt als toer en voegt geen lengte toe.

@@ -25,11 +25,13 @@ pub struct StepsOptions {
     pub height: Mm,
     /// Size of their letters.
     pub letters: Mm,
+    /// Most of them side by side.
+    pub across: usize,
 }
 
 impl Default for StepsOptions {
     fn default() -> Self {
-        Self { width: Mm::new(170.0), height: Mm::new(240.0), letters: Mm::new(3.4) }
+        Self { width: Mm::new(170.0), height: Mm::new(240.0), letters: Mm::new(3.4), across: 3 }
     }
 }
 
@@ -38,9 +40,6 @@ const MOST: usize = 9;
 
 /// Rounds alike that make a stretch of straight or of shaped work worth a stop.
 const STRETCH: usize = 4;
-
-/// Side by side.
-const ACROSS: usize = 3;
 
 /// Between two steps, and between a step and its words, mm.
 const GAP: f64 = 5.0;
@@ -153,7 +152,7 @@ pub fn on_its_way(plan: &Plan, size: &SizePlan, shape: (&SideShape, &Piece), rou
 pub fn steps(plan: &Plan, size: &SizePlan, (whole, finished): (&SideShape, &Piece), options: &StepsOptions) -> Drawing {
     let step = |rounds| Step::of(plan, size, (whole, finished), rounds);
     let steps: Vec<Step> = stops(size).into_iter().map(step).collect();
-    let columns = steps.len().clamp(1, ACROSS);
+    let columns = steps.len().clamp(1, options.across.max(1));
     let rows = steps.len().div_ceil(columns) as f64;
     let cell = (options.width.mm() - GAP * (columns - 1) as f64) / columns as f64;
     let high = options.height.mm() / rows - MOST_LINES * LINE * options.letters.mm() - 2.0 * GAP;
