@@ -286,7 +286,12 @@ fn options(wish: &Publish) -> Options {
         print: wish.ink.value,
         rounds: wish.rounds.value,
         plain_words: wish.plain_words,
-        chart: ChartWish { view: wish.view.map(|view| view.value), part: wish.part.clone(), every: wish.charts.value, hour: wish.start },
+        chart: ChartWish {
+            view: wish.view.map(|view| view.value),
+            part: wish.part.clone(),
+            every: wish.charts.value,
+            hour: wish.start,
+        },
         ..Options::new(wish.paper.clone())
     }
 }

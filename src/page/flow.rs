@@ -108,7 +108,7 @@ impl<'a> Flow<'a> {
         let wide = section.wide || !style.has_columns();
         let first = self.slabs.len();
         self.frame = (style.left, if wide { style.right } else { style.left + style.column });
-        self.gap(style.text * 2.2);
+        self.gap(style.text * 1.9);
         // A rule at the foot of a page with its section on the next would be a line under nothing: it is kept.
         let mut rule = self.slab(style.text * 0.9, true);
         rule.bits.push(ornament(vec![

@@ -79,7 +79,13 @@ pub(super) fn places(slabs: &[Extent]) -> (Vec<Place>, f64) {
             for (index, slab) in stack.iter().enumerate() {
                 // Below others on the whole width a table goes on without its head.
                 let top = index == 0 && (slab.column || from == 0);
-                at += if index > 0 { slab.before } else if top { slab.repeat } else { 0.0 };
+                at += if index > 0 {
+                    slab.before
+                } else if top {
+                    slab.repeat
+                } else {
+                    0.0
+                };
                 places.push(Place { top: at, second: column, headed: top && slab.repeat > 0.0 });
                 at += slab.height;
             }

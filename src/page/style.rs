@@ -122,7 +122,7 @@ impl Style {
         let (width, height) = (paper.width.mm(), paper.height.mm());
         let side_margin = (width * 0.085).clamp(10.0, 18.0);
         let (left, right) = (side_margin, width - side_margin);
-        let sizes = if large { [18.0, 18.0, 18.0] } else { [10.5, 9.5, 9.0] };
+        let sizes = if large { [18.0, 18.0, 18.0] } else { [10.0, 9.0, 8.5] };
         let [text, table, small] = sizes.map(points);
         let line_width = text * CHARACTER * LINE;
         let half = (right - left - GUTTER) / 2.0;
@@ -134,8 +134,8 @@ impl Style {
             table,
             small,
             heads: heads.map(points),
-            leading: if large { 1.5 } else { 1.4 },
-            tick: if large { 6.0 } else { 3.4 },
+            leading: if large { 1.5 } else { 1.36 },
+            tick: if large { 6.0 } else { 3.1 },
             hair: if large { 0.35 } else { 0.18 },
             strong: if large { 1.4 } else { 0.9 },
             left,

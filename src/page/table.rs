@@ -42,7 +42,7 @@ const NARROW_GAP: f64 = 0.65;
 const STACKED: f64 = 15.0;
 
 /// Share of the height of tables that closer columns must save.
-const WORTH_CLOSER: f64 = 0.05;
+const WORTH_CLOSER: f64 = 0.02;
 /// Added to a width for two lines, in ems: labels alike but for their figures then all break or none does.
 const FIGURES: f64 = 0.35;
 /// Rows that are tried in several ways before the best is kept for all.
@@ -167,7 +167,7 @@ impl Flow<'_> {
     fn row(&mut self, cells: &[Cell], rails: &[Rail], part: usize, heads: Option<Scope>, first_head: bool) -> Slab {
         let style = self.style;
         let row = self.document.element(Tag::Row, Some(part));
-        let pad = style.table * 0.22;
+        let pad = style.table * 0.19;
         let mut owners = Vec::new();
         for i in 0..cells.len().min(rails.len()) {
             let tag = match heads {

@@ -27,9 +27,9 @@ const FURNITURE: Mm = Mm::new(34.0);
 /// Lines of caption that are reckoned with under a chart that shows every round, and under one that says why it doesn't.
 const CAPTION_LINES: [usize; 2] = [1, 3];
 /// Share of a page that the schematic of a booklet may fill; in large print it may fill a page but for its caption.
-const SCHEMATIC_SHARE: f64 = 0.76;
+const SCHEMATIC_SHARE: f64 = 0.5;
 /// Height that it has even where that is more of a small page.
-const LEAST_TALL: Mm = Mm::new(160.0);
+const LEAST_TALL: Mm = Mm::new(152.0);
 /// Sizes of which one schematic gives a table.
 const MOST_SIZES: usize = 6;
 /// Least share of the full size of a wall chart that the symbols below it may leave.
@@ -210,7 +210,7 @@ const STEPS_LETTERS: f64 = 2.65;
 
 /// Shares of a page that the steps and the colours tried take: both stand on one.
 const STEPS_SHARE: f64 = 0.4;
-const COLOURS_SHARE: f64 = 0.5;
+const COLOURS_SHARE: f64 = 0.36;
 
 /// Says which size a picture shows, where there are several.
 fn of_size(plan: &Plan, size: &SizePlan) -> String {
@@ -357,11 +357,16 @@ impl KeyedChart {
         let (view, _) = view_of(plan, size, (width, height), options);
         let lines = CAPTION_LINES[usize::from(view != ChartView::Whole)];
         let tall = height.min(width);
-        UNDER_COLUMNS.into_iter().find_map(|column| {
+        // One chart for several sizes has what differs in them below it, where that leaves it large enough.
+        let one = plan.sizes.len() > 1 && !options.chart.every;
+        let table = style.text * 4.0 + style.table * 1.95 * (plan.sizes.len() + 1) as f64;
+        let below = if one { vec![table, 0.0] } else { vec![0.0] };
+        let ways = below.into_iter().flat_map(|below| UNDER_COLUMNS.map(|column| (below, column)));
+        ways.into_iter().find_map(|(below, column)| {
             let small = KeyOptions { unit: UNDER_UNIT, letters: UNDER_LETTERS, column, ..key_options(width, options) };
             let key = key(plan, size, &KeyOptions { bands: view == ChartView::Bands, ..small });
             // The first chart stands under the section's heading, or the only one. A little is left for rounding.
-            let left = Mm::new(room_beside(&style, lines, Some(key.bounds.height()), size == 0 || !options.chart.every) - 0.1);
+            let left = Mm::new(room_beside(&style, lines, Some(key.bounds.height()), size == 0 || one) - below - 0.1);
             // The cheap looks first: a chart need not be laid out to see that it would be small.
             let fits = !options.large
                 && left >= tall * LEAST_SHARE

@@ -50,8 +50,8 @@ mod outside_counts;
 
 mod one_size;
 mod own_words;
-mod per_size;
 mod pages;
+mod per_size;
 
 mod photo;
 mod piece;

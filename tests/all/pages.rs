@@ -289,7 +289,10 @@ fn the_tree_is_sound() {
     }
     assert!(document.pages.iter().all(|page| page.links.is_empty()), "contents of so few pages");
     let large = laid_out(&example("slipway-sun-hat"), &Options { large: true, ..Options::new(Paper::a4()) });
-    assert!(large.pages.len() >= 12 && large.pages.iter().any(|page| page.links.len() >= 8), "the contents lead nowhere");
+    assert!(
+        large.pages.len() >= 12 && large.pages.iter().any(|page| page.links.len() >= 8),
+        "the contents lead nowhere"
+    );
 }
 
 #[test]

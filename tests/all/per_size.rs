@@ -35,12 +35,17 @@ fn numbers_of_several_sizes_are_read_and_printed_side_by_side() {
          Size L only: sc in each st around (68)\n",
     );
     let plan = read(&text).plan;
-    let ends: Vec<(u32, u32)> = plan.sizes.iter().map(|size| (size.rounds[0].after, *counts(size).last().unwrap())).collect();
+    let ends: Vec<(u32, u32)> =
+        plan.sizes.iter().map(|size| (size.rounds[0].after, *counts(size).last().unwrap())).collect();
     assert_eq!(ends, [(6, 60), (6, 64), (8, 68)]);
-    let rim: Vec<usize> = plan.sizes.iter().map(|size| size.rounds.iter().filter(|round| round.part == 2).count()).collect();
+    let rim: Vec<usize> =
+        plan.sizes.iter().map(|size| size.rounds.iter().filter(|round| round.part == 2).count()).collect();
     assert_eq!(rim, [3, 3, 4]);
     let printed = listing::pattern(&plan, None);
-    assert!(printed.contains("sc in next 11 (12, 13) sts, ch 8, sk 8, sc in next 22 (24, 26) sts, ch 8, sk 8"), "{printed}");
+    assert!(
+        printed.contains("sc in next 11 (12, 13) sts, ch 8, sk 8, sc in next 22 (24, 26) sts, ch 8, sk 8"),
+        "{printed}"
+    );
     assert!(printed.contains("sc in each st and ch around – 60 (64, 68)"), "{printed}");
     assert!(printed.contains("Size L only: Rnd"), "{printed}");
 }
@@ -55,7 +60,8 @@ fn rounds_and_notes_stand_under_the_names_of_sizes() {
     // However many stitches the base ends with, each size has its own rounds.
     let text = text.replace(" (62)", "");
     let plan = read(&text).plan;
-    let rim: Vec<usize> = plan.sizes.iter().map(|size| size.rounds.iter().filter(|round| round.part == 1).count()).collect();
+    let rim: Vec<usize> =
+        plan.sizes.iter().map(|size| size.rounds.iter().filter(|round| round.part == 1).count()).collect();
     assert_eq!(rim, [1, 1, 2]);
     let said = |size: &SizePlan| {
         let rim = size.rounds.iter().find(|round| round.part == 1).unwrap();
@@ -114,7 +120,8 @@ fn a_hat_comes_over_the_ears_in_every_size() {
         for fold in ["", ", folded: 4"] {
             for crown in ["crown", "crown: {shape: dome, rise: 8}"] {
                 let parts = format!("[{crown}, side: {{depth: {words}{fold}}}]");
-                let text = format!("title: Hat\n{SWATCH}\nsizes: {{S: {{head: 54}}, M: {{head: 58}}}}\nparts: {parts}\n");
+                let text =
+                    format!("title: Hat\n{SWATCH}\nsizes: {{S: {{head: 54}}, M: {{head: 58}}}}\nparts: {parts}\n");
                 let plan = read(&text).plan;
                 for size in &plan.sizes {
                     let (depth, wanted) = (plan.depth(size).unwrap().cm(), size.head.unwrap().cm() * share);

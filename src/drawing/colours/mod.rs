@@ -48,7 +48,7 @@ const GAP: f64 = 4.0;
 const BAR: (f64, f64, f64) = (4.0, 1.6, 0.6);
 
 /// Least width of a cell, and least height of a picture, mm.
-const LEAST: (f64, f64) = (33.0, 20.0);
+const LEAST: (f64, f64) = (29.0, 14.0);
 
 /// From so many trials on the letters are smaller, by this much.
 const SMALL: (usize, f64) = (9, 0.86);
@@ -90,7 +90,10 @@ pub fn colours(
     let picture = dressed.bounds();
     let scale = sheet.bar_scale(picture.height());
     let mut items = Vec::new();
-    let blank = sheet.blank_caption(grid.lines);
+    // In a narrow cell each of its lines takes two.
+    let blanks = (1..=grid.lines).rev().map(|lines| sheet.blank_caption(lines));
+    let blank = blanks.into_iter().find(|blank| blank.lines(sheet.letters, grid.cell) <= grid.lines);
+    let blank = blank.unwrap_or_else(|| sheet.blank_caption(1));
     for (number, caption) in said.iter().chain([&blank]).enumerate() {
         let trial = trials.list.get(number);
         let corner = grid.corner(number);

@@ -48,7 +48,7 @@ const GAP: f64 = 5.0;
 const MARGIN: f64 = 2.0;
 
 /// Most lines of words under a step.
-const MOST_LINES: f64 = 4.0;
+const MOST_LINES: f64 = 6.0;
 
 /// Height of a line of words in its letters.
 const LINE: f64 = 1.35;
@@ -223,6 +223,14 @@ fn said(plan: &Plan, size: &SizePlan, step: &Step, words: &Words) -> Vec<String>
     said
 }
 
+/// Words in as many lines as they take in a cell, broken where one measure ends and the other begins.
+fn fitted(said: &str, face: Face, letters: f64, cell: f64) -> Vec<String> {
+    match said.split_once(" (").filter(|_| face.width(said, letters) > cell) {
+        Some((one, other)) => vec![one.to_owned(), format!("({other}")],
+        None => vec![said.to_owned()],
+    }
+}
+
 /// The steps in rows, those of a row on one line, their words under them.
 fn laid(steps: Vec<Drawn>, columns: usize, cell: f64, letters: f64) -> (Vec<Item>, Rect) {
     let (mut items, mut top, mut number) = (Vec::new(), 0.0, 0);
@@ -242,10 +250,18 @@ fn laid(steps: Vec<Drawn>, columns: usize, cell: f64, letters: f64) -> (Vec<Item
             let said = step.words.join(", ");
             let role = Role::Object { name: said, description: String::new() };
             items.push(Item::Group(Group { id: format!("step-{number}"), role, origin: Origin::None, items: own }));
-            lines = lines.max(step.words.len());
-            for (line, words) in step.words.into_iter().enumerate() {
+            let words: Vec<(Face, String)> = step
+                .words
+                .iter()
+                .enumerate()
+                .flat_map(|(at, said)| {
+                    let face = if at == 0 { Face::Bold } else { Face::Regular };
+                    fitted(said, face, letters, cell).into_iter().map(move |line| (face, line))
+                })
+                .collect();
+            lines = lines.max(words.len());
+            for (line, (face, words)) in words.into_iter().enumerate() {
                 let at = Point::new(left + cell / 2.0, top + high + GAP + LINE * letters * line as f64);
-                let face = if line == 0 { Face::Bold } else { Face::Regular };
                 items.push(Item::Text(TextItem { face, anchor: Anchor::Middle, ..TextItem::new(words, at, letters) }));
             }
         }
