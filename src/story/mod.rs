@@ -134,13 +134,13 @@ impl<'a> Story<'a> {
             self.plain_rounds(),
             self.assembly(),
             self.finishing(),
+            self.cautions(),
             self.one_picture(
                 "true-size",
                 "page-true-size",
                 Illustration::TrueSize,
                 self.illustrations.true_size.as_ref(),
             ),
-            self.cautions(),
         ];
         sections.into_iter().filter(|section| !section.blocks.is_empty()).collect()
     }

@@ -223,10 +223,10 @@ fn said(plan: &Plan, size: &SizePlan, step: &Step, words: &Words) -> Vec<String>
     said
 }
 
-/// Words in as many lines as they take in a cell, broken where one measure ends and the other begins.
+/// Words in as many lines as they take in a cell: a measure stays whole, what it is the measure of stands under it.
 fn fitted(said: &str, face: Face, letters: f64, cell: f64) -> Vec<String> {
-    match said.split_once(" (").filter(|_| face.width(said, letters) > cell) {
-        Some((one, other)) => vec![one.to_owned(), format!("({other}")],
+    match said.split_once(") ").filter(|_| face.width(said, letters) > cell) {
+        Some((measure, what)) => vec![format!("{measure})"), what.to_owned()],
         None => vec![said.to_owned()],
     }
 }
