@@ -93,6 +93,8 @@ mod together;
 
 mod trust;
 
+mod tubes;
+
 mod working;
 mod worn;
 

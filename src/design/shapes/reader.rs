@@ -42,6 +42,11 @@ impl Reader<'_, '_> {
         self.report.add(Diagnostic::error(code, message).at(place).help(help));
     }
 
+    /// True where it is said to begin on a chain as long as the size.
+    pub(super) fn opens(&self) -> bool {
+        self.raw.start.as_ref().is_some_and(|start| start.text.trim().eq_ignore_ascii_case("chain"))
+    }
+
     /// Complains of measures that say nothing about a part of this form, and of those that say one thing twice.
     pub(in crate::design) fn unused(&mut self, form: &Form) {
         let raw = self.raw;
