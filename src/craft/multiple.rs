@@ -13,6 +13,8 @@ pub struct Multiple {
 impl Multiple {
     /// Every count.
     pub const ANY: Self = Self { of: 1, plus: 0 };
+    /// Even counts.
+    pub const EVEN: Self = Self { of: 2, plus: 0 };
 
     /// A multiple of `of` (at least 1) and `plus` more.
     pub fn new(of: u32, plus: u32) -> Self {

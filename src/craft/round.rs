@@ -180,6 +180,12 @@ impl Round {
         i64::from(self.after) - i64::from(self.before)
     }
 
+    /// True for a first round of so many single stitches, one for each chain of its foundation.
+    pub fn goes_into_each(&self, chains: u32) -> bool {
+        let single = |op: &Op| op.consumed == 0 && op.into == Spot::Stitch && op.count() == 1;
+        self.after == chains && self.ops.len() == chains as usize && self.ops.iter().all(single)
+    }
+
     /// Used up and made, added up anew from the operations.
     pub fn sums(&self) -> (u32, u32) {
         self.ops.iter().fold((0, 0), |(used, made), op| (used + op.consumed, made + op.count()))
@@ -191,8 +197,10 @@ impl Round {
 pub enum Foundation {
     /// An adjustable ring.
     Ring,
-    /// Chains joined into a ring.
+    /// Chains joined into a ring that the first round is worked into.
     ChainRing(u32),
+    /// As many chains joined into a ring, and a stitch worked into each: an open tube begins so.
+    ChainRound(u32),
     /// This many chains, and the first round is worked into the last of them (`ch 2, 6 sc in 2nd ch from hook`).
     Chain(u32),
 }

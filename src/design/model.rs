@@ -387,6 +387,8 @@ pub enum Start {
         /// Stitches worked into it.
         stitches: Option<u32>,
     },
+    /// As many chains as the first round has stitches, joined into a ring as wide as the size, and a stitch into each.
+    Chain,
     /// Goes on from the part before.
     Before,
 }
@@ -449,6 +451,8 @@ pub enum Finish {
     SlipStitchEdge,
     /// Shorter stitches bring a spiral down to the round below.
     StepDown,
+    /// The last round is laid flat, and its halves are joined through both layers.
+    CloseFlat,
 }
 
 /// What the choice of counts prefers.

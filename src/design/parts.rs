@@ -19,8 +19,9 @@ pub(super) const LOOPS: &[(&str, Loops)] = &[("both", Loops::Both), ("back", Loo
 pub(super) const MOST_SETTLED: u32 = 50;
 pub(super) const MOST: &[(&str, u32)] = &[("double", 2), ("triple", 3)];
 
-/// Ways to begin: a ring, and one of so many stitches; chains in a ring, and so many stitches into it.
-pub(super) const STARTS: &[&str] = &["ring", "ring of #", "chain ring of #", "chain ring of # with #"];
+/// Ways to begin: a ring, and one of so many stitches; chains in a ring, and so many stitches into it; a chain as long as the
+/// size.
+pub(super) const STARTS: &[&str] = &["ring", "ring of #", "chain ring of #", "chain ring of # with #", "chain"];
 
 /// Resolves the parts in working order.
 pub(super) fn resolve(raw: &[RawPart], within: &Within<'_>, report: &mut Report) -> Vec<Part> {
@@ -239,15 +240,21 @@ impl Reader<'_, '_> {
             return Some(Start::Before);
         }
         match (form.begins, start) {
+            (Begins::Top, Some((Start::Chain, place))) => {
+                let message =
+                    format!("the part {} begins at its top, and a chain round the size has none", raw.name.text);
+                let help = "take `start` away, or begin with `shape: straight`, `taper`, `flare` or `flat`";
+                self.complain("unused-field", place, message, help);
+                None
+            }
             (Begins::Middle | Begins::Top, start) => {
                 Some(start.map_or(Start::Ring { stitches: None }, |(start, _)| start))
             }
-            (Begins::Edge, Some((start @ Start::ChainRing { .. }, _))) => Some(start),
+            (Begins::Edge, Some((start @ (Start::ChainRing { .. } | Start::Chain), _))) => Some(start),
             (Begins::Edge | Begins::Never, _) => {
                 let message =
                     format!("the part {} can't be reached: nothing leads up to its circumference", raw.name.text);
-                let help =
-                    "begin with a flat or domed crown or base, or with `start: chain ring of 90` for an open tube";
+                let help = "begin with a flat or domed crown or base, or with `start: chain` for an open tube as wide as the size";
                 self.complain("out-of-reach", raw.name.place, message, help);
                 None
             }
@@ -319,12 +326,13 @@ fn start_of(text: &Text, report: &mut Report) -> Option<Start> {
         (1, [stitches]) if *stitches <= 60 => Some(Start::Ring { stitches: Some(*stitches) }),
         (2, [chains]) => Some(Start::ChainRing { chains: *chains, stitches: None }),
         (3, [chains, stitches]) => Some(Start::ChainRing { chains: *chains, stitches: Some(*stitches) }),
+        (4, []) => Some(Start::Chain),
         _ => None,
     });
     if found.is_none() {
         let message = format!("`start` can't be `{}`", shortened(&text.text));
-        let help =
-            "write `ring`, `ring of 8` (stitches, up to 60), `chain ring of 4`, or `chain ring of 4 with 12` stitches";
+        let help = "write `ring`, `ring of 8` (stitches, up to 60), `chain ring of 4`, `chain ring of 4 with 12` stitches, or `chain` for \
+             an open tube as wide as the size";
         report.add(Diagnostic::error("unknown-value", message).at(text.place).help(help));
     }
     found

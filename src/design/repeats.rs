@@ -57,7 +57,7 @@ impl Reader<'_, '_> {
         let own = if raw.repeats.is_empty() { self.within.repeats.to_vec() } else { counts(&raw.repeats, self.report) };
         let begun = starts.iter().find_map(|start| match start {
             Start::Ring { stitches } | Start::ChainRing { stitches, .. } => *stitches,
-            Start::Before => None,
+            Start::Before | Start::Chain => None,
         });
         if let (Some(begun), false, Some(place)) =
             (begun, own.is_empty(), raw.repeats.first().map(|text| text.place).or(Some(raw.name.place)))

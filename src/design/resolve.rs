@@ -88,6 +88,7 @@ pub(super) const FINISHES: &[(&str, Finish)] = &[
     ("fasten off", Finish::FastenOff),
     ("edge of slip stitch", Finish::SlipStitchEdge),
     ("step down", Finish::StepDown),
+    ("close flat", Finish::CloseFlat),
 ];
 /// Joined rounds, and whether their chain is said to count; a spiral has none.
 pub(super) const WORKS: &[(&str, Option<bool>)] = &[
@@ -193,6 +194,11 @@ fn finish(text: Option<&Text>, work: Work, parts: &[Part], report: &mut Report) 
         let message = "joined rounds end level; only a spiral is stepped down";
         let help = "write `finish: fasten off`, or `work: spiral`";
         report.add(Diagnostic::error("step-down", message).at(place).help(help));
+    }
+    if let (Finish::CloseFlat, Some(closed)) = (value, parts.last().filter(|part| part.closes())) {
+        let message = format!("the part {} closes the piece already: no edge is left to close flat", closed.name.value);
+        let help = "take `finish` away, or end with a part that stays open";
+        report.add(Diagnostic::error("close-flat", message).at(place).help(help));
     }
     Said { value, place }
 }

@@ -231,7 +231,7 @@ const WRONG: &[Case] = &[
     ("- crown", "  - crown: {start: rings}", "unknown-value", "rings", "`ring of 8`"),
     ("- crown", "  - crown: {depth: 5}", "unused-field", "5}", "shape flat"),
     ("- crown", "  - crown: {shape: dome, rise: 40}", "out-of-range", "40", "radius"),
-    ("- crown", "  - crown: {shape: straight, depth: 4}", "out-of-reach", "crown", "chain ring"),
+    ("- crown", "  - crown: {shape: straight, depth: 4}", "out-of-reach", "crown", "start: chain"),
     ("- crown", "  - crown: {shape: round}", "unknown-value", "round", "`dome`"),
     ("- crown", "  - crown: {written: 'Rnd 1: 6 sc', shape: flat}", "written-and-solved", "flat}", "keep `written`"),
     ("- crown", "  - {crown: {}, side: {}}", "wrong-kind", "side: {}", "one name"),

@@ -74,7 +74,7 @@ pub fn signs(size: &SizePlan) -> Vec<Sign> {
     used.insert(match size.foundation {
         Foundation::Ring => Sign::Ring,
         Foundation::ChainRing(chains) => Sign::ChainRing(chains),
-        Foundation::Chain(_) => Sign::Stitch(Stitch::CH, Loops::Both),
+        Foundation::ChainRound(_) | Foundation::Chain(_) => Sign::Stitch(Stitch::CH, Loops::Both),
     });
     for round in &size.rounds {
         round.ops.iter().for_each(|op| op_signs(op, &mut used));

@@ -3,8 +3,8 @@
 use super::json::loop_word;
 use crate::craft::{Round, abbreviation};
 use crate::geometry::SideShape;
-use crate::notation::Instruction;
 use crate::notation::write::Writer;
+use crate::notation::{Instruction, Numbers};
 use crate::plan::Plan;
 use crate::units::tidy;
 use crate::words::Words;
@@ -47,7 +47,8 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
         // The last round of a spiral says how it is brought down, so that the rows are enough to work from.
         let last = size.rounds.last().map(|round| round.number);
         let writer = Writer { words: &words, terms: plan.design.terms };
-        let down = writer.step_down(&size.step_down);
+        let flat = size.closed_flat().map(|halves| writer.close_flat(&Numbers::one(halves)));
+        let down = writer.step_down(&size.step_down).or(flat);
         let told = |round: &Round| {
             let told = writer.counted(&Instruction::of(round, size.below(round)));
             let down = down.as_ref().filter(|_| Some(round.number) == last);

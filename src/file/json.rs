@@ -34,6 +34,9 @@ struct SizeJson<'a> {
     wanted_mm: f64,
     rounds: Vec<RoundJson<'a>>,
     /// Stitches that bring a spiral down after its last round; not counted.
+    /// Stitches on each side of a last round that is closed flat.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    closed_flat: Option<u32>,
     step_down: Vec<&'static str>,
     parts: Vec<PartJson<'a>>,
     yarn: Vec<YarnJson<'a>>,
@@ -179,6 +182,7 @@ fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape,
         finished_circumference_mm: mm(size.finished),
         wanted_mm: mm(size.wanted),
         rounds: rounds.collect(),
+        closed_flat: size.closed_flat(),
         step_down: size.step_down.iter().map(|stitch| abbreviation(*stitch, plan.design.terms)).collect(),
         parts: size.parts.iter().map(|own| part(size, own)).collect(),
         yarn: size.yarn.iter().map(|one| yarn(plan, one)).collect(),

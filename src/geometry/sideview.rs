@@ -144,7 +144,7 @@ impl SideView {
 
 /// Measures one size by its predicted shape.
 pub fn side_view(plan: &Plan, size: &SizePlan, shape: &SideShape) -> SideView {
-    let turned = plan.design.kind.row().from_the_foot;
+    let turned = plan.from_the_foot();
     let raw = outline(shape);
     let (top, foot) =
         raw.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(top, foot), p| (top.min(p.y), foot.max(p.y)));
@@ -334,6 +334,11 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
         let edge = |part: usize| view.parts.get(part).map_or(0, |part| part.to);
         let half = opening(size, view).map(|(index, at)| (Some(index), at, around(edge(index)) / 2.0));
         found.extend(half.map(|(part, at, value)| Measure::level(MeasureKind::LyingFlat, part, at, value)));
+    }
+    if let (Some(_), Some((last, part))) = (size.closed_flat(), view.parts.iter().enumerate().next_back()) {
+        let told = found.iter().any(|m| m.kind == MeasureKind::LyingFlat && m.part == Some(last));
+        let wide = Measure::level(MeasureKind::LyingFlat, Some(last), view.measured_edge(part), around(part.to) / 2.0);
+        found.extend((!told).then_some(wide));
     }
     found
 }

@@ -30,6 +30,8 @@ pub struct Instruction {
 pub enum Phrase {
     /// What the piece starts from.
     Foundation(Foundation),
+    /// So many chains joined into a ring without a twist, for a stitch into each.
+    ChainRound(Numbers),
     /// Loops that the whole round is worked under.
     Loops(Loops),
     /// Slip stitches that lead to where the round begins, so many.
@@ -101,6 +103,12 @@ pub enum Reach {
     Ring,
     /// Into one chain, the first of so many, counted from the hook.
     Chain(u32),
+    /// Into the next chains of the ring that the piece starts from.
+    NextChains,
+    /// Into every chain of that ring.
+    EachChain,
+    /// Into all chains of it that are left.
+    RestChains,
 }
 
 /// What the slip stitch at the end of a joined round goes into.
@@ -128,7 +136,11 @@ impl Instruction {
             Below::Foundation(foundation) if first_round => Some(foundation),
             Below::Foundation(_) | Below::Round(_) => None,
         };
-        let mut opening = Vec::from_iter(foundation.map(Phrase::Foundation));
+        let chained = matches!(foundation, Some(Foundation::ChainRound(_)));
+        let mut opening = Vec::from_iter(foundation.map(|foundation| match foundation {
+            Foundation::ChainRound(chains) => Phrase::ChainRound(Numbers::one(chains)),
+            foundation => Phrase::Foundation(foundation),
+        }));
         opening.extend((loops != Loops::Both).then_some(Phrase::Loops(loops)));
         opening.extend(slips(round));
         // A turning chain that counts is the first stitch of the first operation.
@@ -137,7 +149,7 @@ impl Instruction {
             _ => (None, &ops[..]),
         };
         opening.extend(turning_chain(round, first));
-        let rise = if first_round { together_in_ring(rest) } else { None };
+        let rise = if first_round && !chained { together_in_ring(rest) } else { None };
         let own = round.own().filter(|own| !own.groups.is_empty());
         let mut body = match (own, rise) {
             (_, Some(rise)) => phrases(&rise),
@@ -150,7 +162,10 @@ impl Instruction {
         if let Below::Round(below) = below {
             into_chains_too(&mut body, below);
         }
-        into_start(&mut body, foundation);
+        match chained {
+            true => into_chains(&mut body, first.is_some()),
+            false => into_start(&mut body, foundation),
+        }
         // Bare chains at the start would be read as a turning chain.
         let turning = matches!(round.begin, Begin::Chain { .. });
         if !turning && (first_round || round.close == Close::Join) {
@@ -209,7 +224,7 @@ impl Instruction {
             one.said.clone().map(|said| Said { own: said.own.map(own), ..said })
         };
         let kinds = |one: &Self| one.count.iter().map(|(what, _)| *what).collect::<Vec<_>>();
-        self.opening == other.opening
+        alike(&self.opening, &other.opening)
             && self.closing == other.closing
             && alike(&self.body, &other.body)
             && kinds(self) == kinds(other)
@@ -221,7 +236,8 @@ impl Instruction {
     pub fn beside(&self, other: &Self) -> Self {
         let counts = self.count.iter().zip(&other.count);
         let count = counts.map(|((what, own), (_, other))| (*what, own.beside(other))).collect();
-        Self { body: beside(&self.body, &other.body), count, ..self.clone() }
+        let opening = beside(&self.opening, &other.opening);
+        Self { opening, body: beside(&self.body, &other.body), count, ..self.clone() }
     }
 }
 
@@ -306,14 +322,33 @@ fn leave_first(phrases: &mut [Phrase]) {
 fn into_start(phrases: &mut [Phrase], foundation: Option<Foundation>) {
     let start = match foundation {
         Some(Foundation::Chain(chains)) => Reach::Chain(chains),
-        Some(Foundation::Ring | Foundation::ChainRing(_)) | None => Reach::Ring,
+        Some(Foundation::Ring | Foundation::ChainRing(_) | Foundation::ChainRound(_)) | None => Reach::Ring,
     };
     for phrase in phrases {
         match phrase {
             Phrase::Run { op: Op { into: Spot::Stitch, consumed: 0, .. }, reach, .. } => *reach = start,
             Phrase::Repeat { body, .. } => into_start(body, foundation),
-            Phrase::Foundation(_) | Phrase::Loops(_) | Phrase::Slips(..) | Phrase::TurningChain { .. } => {}
-            Phrase::RestTogether(_) | Phrase::Rest { .. } | Phrase::Run { .. } | Phrase::Join(_) => {}
+            Phrase::Foundation(_) | Phrase::ChainRound(_) | Phrase::Loops(_) | Phrase::Slips(..) => {}
+            Phrase::TurningChain { .. }
+            | Phrase::RestTogether(_)
+            | Phrase::Rest { .. }
+            | Phrase::Run { .. }
+            | Phrase::Join(_) => {}
+        }
+    }
+}
+
+/// Stitches that use up nothing go into the chains of a ring one by one, the last of several kinds into all that are left;
+/// so do all where the turning chain stands on the first.
+fn into_chains(phrases: &mut [Phrase], begun: bool) {
+    let last = phrases.len().saturating_sub(1);
+    for (at, phrase) in phrases.iter_mut().enumerate() {
+        if let Phrase::Run { op: Op { into: Spot::Stitch, consumed: 0, .. }, reach, .. } = phrase {
+            *reach = match (at == last, begun || last > 0) {
+                (false, _) => Reach::NextChains,
+                (true, true) => Reach::RestChains,
+                (true, false) => Reach::EachChain,
+            };
         }
     }
 }
@@ -414,6 +449,7 @@ fn alike(a: &[Phrase], b: &[Phrase]) -> bool {
             (a, to, n.all(1)) == (b, too, m.all(1))
         }
         (Phrase::Repeat { body: a, .. }, Phrase::Repeat { body: b, .. }) => alike(a, b),
+        (Phrase::ChainRound(_), Phrase::ChainRound(_)) => true,
         (a, b) => a == b,
     };
     a.len() == b.len() && a.iter().zip(b).all(same)
@@ -427,6 +463,7 @@ fn beside(a: &[Phrase], b: &[Phrase]) -> Vec<Phrase> {
         (Phrase::Repeat { body, times }, Phrase::Repeat { body: other, times: others }) => {
             Phrase::Repeat { body: beside(body, other), times: times.beside(others) }
         }
+        (Phrase::ChainRound(chains), Phrase::ChainRound(others)) => Phrase::ChainRound(chains.beside(others)),
         (a, _) => a.clone(),
     };
     a.iter().zip(b).map(both).collect()
@@ -481,6 +518,27 @@ mod tests {
             let times = Numbers::one(6);
             assert_eq!(instruction.body, [Phrase::Run { op: Op::into_ring(Stitch::SC), times, reach }]);
         }
+    }
+
+    /// A spiral of tall stitches rises from low ones, one in each chain, and the last kind takes what is left; so it does
+    /// where the turning chain stands on the first.
+    #[test]
+    fn a_first_round_goes_into_each_chain_of_an_open_tube() {
+        let run = |stitch, count, reach| Phrase::Run { op: Op::into_ring(stitch), times: Numbers::one(count), reach };
+        let of = |begin, ops: Vec<Op>| {
+            let count = ops.len() as u32;
+            let first = round(begin, Close::Spiral, ops);
+            Instruction::of(&first, Below::Foundation(Foundation::ChainRound(count)))
+        };
+        let plain = of(Begin::Spiral, vec![Op::into_ring(Stitch::SC); 84]);
+        assert_eq!(plain.opening, [Phrase::ChainRound(Numbers::one(84))]);
+        assert_eq!(plain.body, [run(Stitch::SC, 84, Reach::EachChain)]);
+        let rise = [vec![Op::into_ring(Stitch::SC)], vec![Op::into_ring(Stitch::HDC); 20]].concat();
+        let low = run(Stitch::SC, 1, Reach::NextChains);
+        assert_eq!(of(Begin::Spiral, rise).body, [low, run(Stitch::HDC, 20, Reach::RestChains)]);
+        let begin = Begin::Chain { chains: 3, counts: true };
+        let counted = of(begin, vec![Op::into_ring(Stitch::DC); 60]);
+        assert_eq!(counted.body, [run(Stitch::DC, 59, Reach::RestChains)]);
     }
 
     #[test]

@@ -7,7 +7,7 @@
 use super::across::Numbers;
 use super::lines::stretches;
 use super::phrase::{Instruction, Join, Phrase, Reach, Stands};
-use super::write::{Writer, alone, of_reach};
+use super::write::{Writer, alone, chain_key, of_reach};
 use crate::craft::{Below, Build, Counted, Foundation, Loops, Made, Op, Piece, Round, Spot, Stitch, Terms};
 use crate::words::{Arg, Words};
 
@@ -50,6 +50,12 @@ pub fn step_down(stitches: &[Stitch], words: &Words, terms: Terms) -> Option<Str
     let clauses: Vec<String> = stitches.iter().map(|stitch| teller.run(&Op::plain(*stitch), 1, Reach::Next)).collect();
     let what = teller.then(clauses);
     (!stitches.is_empty()).then(|| teller.writer.say("say-step-down", &[("what", Arg::Text(&what))]))
+}
+
+/// How a last round is closed flat, with so many stitches on each side.
+pub fn close_flat(halves: u32, words: &Words, terms: Terms) -> String {
+    let made = Writer { words, terms }.several(Stitch::SC, halves);
+    words.with("say-close-flat", &[("made", Arg::Text(&made))])
 }
 
 struct Teller<'a> {
@@ -157,6 +163,9 @@ impl Teller<'_> {
     fn clause(&mut self, phrase: &Phrase) -> String {
         match phrase {
             Phrase::Foundation(foundation) => self.foundation(*foundation),
+            Phrase::ChainRound(chains) => {
+                self.say("say-start-chain-round", &[("made", &self.writer.several(Stitch::CH, chains.first()))])
+            }
             Phrase::Loops(Loops::Both) => String::new(),
             Phrase::Loops(Loops::Back) => self.say("say-all-back", &[]),
             Phrase::Loops(Loops::Front) => self.say("say-all-front", &[]),
@@ -183,7 +192,7 @@ impl Teller<'_> {
     fn foundation(&self, foundation: Foundation) -> String {
         match foundation {
             Foundation::Ring => self.say("say-start-ring", &[]),
-            Foundation::ChainRing(chains) => {
+            Foundation::ChainRing(chains) | Foundation::ChainRound(chains) => {
                 self.say("say-start-chain-ring", &[("made", &self.writer.several(Stitch::CH, chains))])
             }
             Foundation::Chain(chains) => self.chain(chains),
@@ -275,14 +284,25 @@ impl Teller<'_> {
 
     /// Stitches of a first round.
     fn start(&self, op: &Op, times: u32, reach: Reach) -> String {
+        let keys = ["say-next-chain", "say-next-chains", "say-each-chain", "say-rest-chains"];
+        if let Some(key) = chain_key(keys, reach, times == 1) {
+            let made = self.made(&op.made, op.loops);
+            return self.say_made(key, &made, &[("number", &self.writer.number(times))]);
+        }
         let (made, often) = match &op.made {
             Made::Same(stitch, 1) => (self.made(&Made::Same(*stitch, times), op.loops), 1),
             made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made, op.loops), times),
         };
         let what = match reach {
-            Reach::Next | Reach::Around | Reach::Remaining | Reach::AroundAll | Reach::RemainingAll | Reach::Ring => {
-                self.say_made("say-ring", &made, &[])
-            }
+            Reach::Next
+            | Reach::Around
+            | Reach::Remaining
+            | Reach::AroundAll
+            | Reach::RemainingAll
+            | Reach::Ring
+            | Reach::NextChains
+            | Reach::EachChain
+            | Reach::RestChains => self.say_made("say-ring", &made, &[]),
             Reach::Chain(nth) => {
                 let [within, last] = made.args().map(|(name, text)| (name, Arg::Text(text)));
                 self.writer.say("say-nth-chain", &[within, last, ("count", Arg::Count(nth))])

@@ -62,6 +62,12 @@ impl Writer<'_> {
         (!ops.is_empty()).then(|| self.say("write-step-down", &[("what", Arg::Text(&what))]))
     }
 
+    /// How a last round is closed flat, with so many stitches on each side.
+    pub fn close_flat(&self, halves: &Numbers) -> String {
+        let (number, stitch) = (halves.told(Gaps::OPEN), self.short(Stitch::SC));
+        self.say("write-close-flat", &[("number", Arg::Text(&number)), ("stitch", Arg::Text(&stitch))])
+    }
+
     /// Operations of a whole round, without its beginning, end and count.
     pub(crate) fn ops(&self, ops: &[Op]) -> String {
         self.list(&phrases(ops), Gaps::OPEN)
@@ -137,6 +143,7 @@ impl Writer<'_> {
     pub fn phrase(&self, phrase: &Phrase, gaps: Gaps) -> String {
         match phrase {
             Phrase::Foundation(foundation) => self.foundation(*foundation),
+            Phrase::ChainRound(chains) => self.with_what("write-start-chain-round", "", &chains.told(gaps)),
             Phrase::Loops(Loops::Both) => String::new(),
             Phrase::Loops(Loops::Back) => self.say("write-all-back", &[]),
             Phrase::Loops(Loops::Front) => self.say("write-all-front", &[]),
@@ -163,7 +170,9 @@ impl Writer<'_> {
     fn foundation(&self, foundation: Foundation) -> String {
         match foundation {
             Foundation::Ring => self.say("write-start-ring", &[]),
-            Foundation::ChainRing(chains) => self.with_what("write-start-chain-ring", "", &chains.to_string()),
+            Foundation::ChainRing(chains) | Foundation::ChainRound(chains) => {
+                self.with_what("write-start-chain-ring", "", &chains.to_string())
+            }
             Foundation::Chain(chains) => self.chains(chains),
         }
     }
@@ -254,6 +263,11 @@ impl Writer<'_> {
     /// Stitches into what the piece starts from.
     fn start(&self, op: &Op, times: &Numbers, reach: Reach, gaps: Gaps) -> String {
         let once = times.all(1);
+        if let Some(key) =
+            chain_key(["write-next-chain", "write-next-chains", "write-each-chain", "write-rest-chains"], reach, once)
+        {
+            return self.with_what(key, &self.what(op), &times.told(Gaps::OPEN));
+        }
         let what = match &op.made {
             Made::Same(stitch, 1) if !once => {
                 let (name, number) = (self.short(*stitch), times.told(Gaps::OPEN));
@@ -263,9 +277,15 @@ impl Writer<'_> {
             Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.what(op),
         };
         let text = match reach {
-            Reach::Next | Reach::Around | Reach::Remaining | Reach::AroundAll | Reach::RemainingAll | Reach::Ring => {
-                self.with_what("write-ring", &what, "")
-            }
+            Reach::Next
+            | Reach::Around
+            | Reach::Remaining
+            | Reach::AroundAll
+            | Reach::RemainingAll
+            | Reach::Ring
+            | Reach::NextChains
+            | Reach::EachChain
+            | Reach::RestChains => self.with_what("write-ring", &what, ""),
             Reach::Chain(chains) => {
                 self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
             }
@@ -334,13 +354,19 @@ pub(super) fn alone([one, more, around, remaining]: [&'static str; 4]) -> [&'sta
 pub(super) fn of_reach(keys: [&'static str; 6], reach: Reach, once: bool) -> &'static str {
     let [one, more, around, remaining, around_all, remaining_all] = keys;
     match (reach, once) {
-        (Reach::Around, _) => around,
-        (Reach::Remaining, _) => remaining,
+        (Reach::Around | Reach::EachChain, _) => around,
+        (Reach::Remaining | Reach::RestChains, _) => remaining,
         (Reach::AroundAll, _) => around_all,
         (Reach::RemainingAll, _) => remaining_all,
-        (Reach::Next | Reach::Ring | Reach::Chain(_), true) => one,
-        (Reach::Next | Reach::Ring | Reach::Chain(_), false) => more,
+        (Reach::Next | Reach::Ring | Reach::Chain(_) | Reach::NextChains, true) => one,
+        (Reach::Next | Reach::Ring | Reach::Chain(_) | Reach::NextChains, false) => more,
     }
+}
+
+/// The key of these for what goes into the chains of a ring one by one; nothing for all else.
+pub(super) fn chain_key(keys: [&'static str; 4], reach: Reach, once: bool) -> Option<&'static str> {
+    matches!(reach, Reach::NextChains | Reach::EachChain | Reach::RestChains)
+        .then(|| of_reach(alone(keys), reach, once))
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use super::solve::{Solver, Standing};
 use super::{PartPlan, colours};
 use crate::craft::{Begin, Close, Loops, Op, Round, Stitch};
 use crate::design::shapes::Outline;
-use crate::design::{Part, Preference, Profile, Work};
+use crate::design::{Part, Preference, Profile, Start, Work};
 use crate::units::Mm;
 
 impl Solver<'_> {
@@ -117,6 +117,7 @@ impl Solver<'_> {
         let shaped = f64::from(steps.saturating_sub(settle).max(1));
         // The first round of a piece is chosen, not grown: growth is counted from it on both sides.
         let begun = match task.entry {
+            Entry::First { .. } if profile.start.get(self.index) == Some(&Start::Chain) => outline.around(0.0),
             Entry::First { .. } => outline.around(outline.shaped / f64::from(rounds.saturating_sub(settle).max(1))),
             Entry::After { .. } => outline.around(0.0),
         };

@@ -3,7 +3,7 @@
 use super::solve::Solver;
 use super::{Folded, PartPlan, Plan, SizePlan};
 use crate::craft::{Close, Foundation, Loops, Made};
-use crate::design::{Body, Design, Profile};
+use crate::design::{Body, Design, Finish, Profile};
 use crate::report::{Diagnostic, Report};
 use crate::units::{Mm, tidy};
 
@@ -22,6 +22,8 @@ const MOST_DEPTH: f64 = 0.44;
 const FILLED_AT: f64 = 0.45;
 /// A piece whose last round has less than this share of its widest one's stitches is drawn together.
 const DRAWN_UP: f64 = 1.0 / 3.0;
+/// A hat that begins on a chain is worked from its edge up where it ends with less than this share of its stitches.
+const NARROWED: f64 = 0.9;
 /// Most chains of a ring that the middle of a crown is worked round.
 const SMALL_RING: u32 = 12;
 
@@ -29,6 +31,18 @@ impl Plan {
     /// The last part of a hat where it is a brim: what flares earlier is its shoulder, and shades nobody.
     fn brim_part<'a>(&self, size: &'a SizePlan) -> Option<&'a PartPlan> {
         brim_part(&self.design, size)
+    }
+
+    /// True where the piece is worked from its foot up, and so is drawn turned over: by its kind, or a hat that begins at its
+    /// edge on a chain and narrows to its top.
+    pub fn from_the_foot(&self) -> bool {
+        let row = self.design.kind.row();
+        let narrows = |size: &SizePlan| {
+            let ends = size.rounds.first().zip(size.rounds.last());
+            let chained = matches!(size.foundation, Foundation::ChainRound(_));
+            chained && ends.is_some_and(|(first, last)| f64::from(last.after) < NARROWED * f64::from(first.after))
+        };
+        row.from_the_foot || (row.worn && !self.sizes.is_empty() && self.sizes.iter().all(narrows))
     }
 
     /// Length of the brim along the fabric; nothing without one.
@@ -104,6 +118,12 @@ impl SizePlan {
         first.is_some_and(|first| first.ops.first().is_some_and(|op| op.made != Made::Same(first.stitch, 1)))
     }
 
+    /// Stitches on each side of a last round that is closed flat; nothing where it isn't.
+    pub fn closed_flat(&self) -> Option<u32> {
+        let last = self.rounds.last().filter(|_| self.finish == Finish::CloseFlat)?;
+        Some(last.after / 2)
+    }
+
     /// True where the last stitches are drawn together into a closed end.
     pub fn draws_up(&self) -> bool {
         let widest = self.rounds.iter().map(|round| round.after).max().unwrap_or(0);
@@ -124,7 +144,7 @@ fn depth(design: &Design, size: &SizePlan) -> Option<Mm> {
     let middle = match size.foundation {
         Foundation::Ring => true,
         Foundation::ChainRing(chains) => chains <= SMALL_RING,
-        Foundation::Chain(_) => false,
+        Foundation::ChainRound(_) | Foundation::Chain(_) => false,
     };
     let crowned = design.kind.row().worn && middle;
     let brim = usize::from(brim_part(design, size).is_some());

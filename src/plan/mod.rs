@@ -6,6 +6,7 @@
 
 mod add;
 mod audit;
+mod chained;
 mod choose;
 mod colours;
 mod corners;

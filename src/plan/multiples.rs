@@ -9,7 +9,7 @@ use super::part::SAME_WIDTH;
 use super::solve::Solver;
 use super::strays::WIDEST;
 use crate::craft::Multiple;
-use crate::design::{Body, Part, Profile, Shaping, Tolerance};
+use crate::design::{Body, Finish, Part, Profile, Shaping, Tolerance};
 use crate::report::{Diagnostic, Place};
 use crate::units::{EPSILON, Mm, TOLERANCE, Units, tidy};
 
@@ -56,7 +56,7 @@ impl Solver<'_> {
     pub(super) fn asked(&mut self) -> Option<Asked> {
         let design = self.design;
         let mut asked = Asked { multiple: Multiple::ANY, by: Vec::new() };
-        let mut width = None;
+        let (mut width, mut closing) = (None, None);
         for (index, part) in design.parts.iter().enumerate().skip(self.parts.len()) {
             let Body::Profile(profile) = &part.body else { break };
             let own = self.gauge_at(index).width.mm();
@@ -75,6 +75,10 @@ impl Solver<'_> {
                 break;
             }
             width = Some(own);
+            if design.finish.value == Finish::CloseFlat && index + 1 == design.parts.len() {
+                let place = design.finish.place;
+                closing = Some(Asker { part: "flat closing".to_owned(), multiple: Multiple::EVEN, place });
+            }
             let own = profile.multiple.as_ref().map(|multiple| (multiple.value, multiple.place));
             let texture = self.texture(index).map(|texture| (texture.multiple, texture.place));
             for (multiple, place) in own.into_iter().chain(texture).filter(|(multiple, _)| !multiple.is_any()) {
@@ -93,6 +97,15 @@ impl Solver<'_> {
                 asked.by.push(asker);
             }
         }
+        if let Some(closing) = closing {
+            let Some(both) = asked.multiple.both(closing.multiple) else {
+                let message = format!("no count of stitches is {} and even, as closing flat asks", asked.told(""));
+                let help = "take another multiple, or `finish: fasten off`";
+                return self.refuse("multiple", closing.place, message, help);
+            };
+            asked.multiple = both;
+            asked.by.push(closing);
+        }
         Some(asked)
     }
 
@@ -105,7 +118,7 @@ impl Solver<'_> {
 
     /// By how much a multiple may move the edge of a part, in stitches: what the design allows, and where that isn't said
     /// a fortieth.
-    pub(super) fn allowed_by_multiple(&self, band: &(f64, f64), width: f64) -> f64 {
+    pub(super) fn allowed_by_multiple(&self, band: &(f64, f64), width: f64, multiple: Multiple) -> f64 {
         let wanted = (band.0 + band.1) / 2.0;
         let asked = match self.design.tolerance {
             Tolerance::Usual => wanted * MOVED,
@@ -113,7 +126,8 @@ impl Solver<'_> {
                 tolerance.of(Mm::new(wanted * width)).mm() / width
             }
         };
-        asked.max(0.5)
+        // An even count is never more than a stitch away.
+        asked.max(if multiple == Multiple::EVEN { 1.0 } else { 0.5 })
     }
 
     /// Refuses a count that is a multiple but further off than that allows.

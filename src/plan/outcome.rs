@@ -33,13 +33,17 @@ impl Solver<'_> {
             own.reduce(Mm::max)
         };
         let last = |part: usize| self.rounds.iter().filter(fabric).rfind(|round| round.part == part).map(around);
-        let measured = (0..self.parts.len()).flat_map(|part| [widest(part), last(part)]).flatten();
+        // A chain is as long as the size, and what is worked on it goes on from there.
+        let chained = matches!(self.foundation, Foundation::ChainRound(_));
+        let begins = self.rounds.first().filter(|_| chained).map(around);
+        let measured =
+            begins.into_iter().chain((0..self.parts.len()).flat_map(|part| [widest(part), last(part)]).flatten());
         let wanted = self.size.around;
         if wanted == Mm::ZERO {
             return measured.reduce(Mm::max).unwrap_or(Mm::ZERO);
         }
         let off = |at: &Mm| (*at - wanted).abs().mm();
-        let nearest = measured.rev().min_by(|a, b| off(a).total_cmp(&off(b)));
+        let nearest = measured.collect::<Vec<_>>().into_iter().rev().min_by(|a, b| off(a).total_cmp(&off(b)));
         nearest.unwrap_or(wanted)
     }
 

@@ -40,13 +40,22 @@ const FIRST: (f64, f64) = (0.9, 1.4);
 const FEWEST_OF_A_BALL: f64 = 3.0;
 
 /// What a part stands on, as the outline and the choice of counts see it.
-struct Entrance {
+pub(super) struct Entrance {
     /// Circumference that the rounds before give, mm; 0 for a ring.
-    real: f64,
+    pub(super) real: f64,
     /// Circumference that was wished there, mm.
-    wished: f64,
+    pub(super) wished: f64,
     /// Count said for the first round.
-    said: Option<u32>,
+    pub(super) said: Option<u32>,
+    /// True where the first round goes evenly into as many chains, and shaping begins after it.
+    pub(super) chained: bool,
+}
+
+impl Entrance {
+    /// One that begins in a point, in a hole or on rounds.
+    fn new(real: f64, wished: f64, said: Option<u32>) -> Self {
+        Self { real, wished, said, chained: false }
+    }
 }
 
 /// What a part asks of the rounds of one size.
@@ -155,7 +164,8 @@ impl Solver<'_> {
         let gauge = self.gauge_at(self.parts.len());
         let place = profile.place.or(part.name.place);
         self.lengths(part, &profile.shape, place)?;
-        let entrance = self.entrance(part, profile, place)?;
+        let asked = self.asked()?;
+        let entrance = self.entrance(part, profile, (asked.multiple, place))?;
         // Shaping starts from what the rounds before give, an even side from what was wished there: else the half stitch
         // by which a crown misses its size would be carried down the side.
         let base = Base {
@@ -170,8 +180,8 @@ impl Solver<'_> {
             return self.refuse("missing-length", place, message, "give one length for every size");
         };
         let rounds = self.count_rounds(part, profile, &outline, place)?;
+        let rounds = self.on_chains(part, (&profile.shape, &entrance), rounds, place)?;
         self.narrows(part, (&profile.shape, &outline), place)?;
-        let asked = self.asked()?;
         // The first of the numbers of repeats that may be used stands for all of them until they are chosen among.
         let mut repeats = profile.repeats.iter().map(|repeats| Some(*repeats)).collect::<Vec<_>>();
         if repeats.is_empty() {
@@ -186,8 +196,8 @@ impl Solver<'_> {
         }
         // But for a mat a circumference says nothing of rounds: another number may lead to it in fewer odd steps.
         let height = gauge.height.mm();
-        let others =
-            outline.other_rounds(height).filter(|other| !self.design.kind.row().flat && *other > profile.settle);
+        let free = !self.design.kind.row().flat && !entrance.chained;
+        let others = outline.other_rounds(height).filter(|other| free && *other > profile.settle);
         let other = |(rounds, repeats): (u32, Option<u32>)| {
             let task = self.task(profile, &outline, (&entrance, asked.multiple), (rounds, repeats));
             Offer { extra: task.lambda() * outline.misfit(f64::from(rounds), height), task }
@@ -259,36 +269,25 @@ impl Solver<'_> {
         Some(())
     }
 
-    /// Refuses what narrows at an angle to less than a round.
-    fn narrows(&mut self, part: &Part, (shape, outline): (&Shape, &Outline), place: Option<Place>) -> Option<()> {
-        let least = f64::from(FEWEST) * self.gauge_at(self.parts.len()).width.mm();
-        let by_angle = shape.flare_of(self.index).is_some_and(|angle| angle.degrees() < 0.0);
-        if !by_angle || outline.around(outline.shaped) >= least {
-            return Some(());
-        }
-        let (name, size) = (&part.name.value, &self.size.name);
-        let message = format!("the {name} of size {size} narrows to nothing before its end");
-        let steep = (outline.around(0.0) - outline.around(outline.shaped * 0.01)) / (outline.shaped * 0.01);
-        let most = explain::length((outline.around(0.0) - least) / steep.max(f64::MIN_POSITIVE), self.design.units);
-        let help =
-            format!("make it less than {most} deep, or let it narrow by a smaller angle; `shape: close` closes it");
-        self.refuse("narrows-to-nothing", place, message, &help)
-    }
-
     /// What the part stands on.
-    fn entrance(&mut self, part: &Part, profile: &Profile, place: Option<Place>) -> Option<Entrance> {
+    fn entrance(
+        &mut self,
+        part: &Part,
+        profile: &Profile,
+        (multiple, place): (Multiple, Option<Place>),
+    ) -> Option<Entrance> {
         let name = part.name.value.clone();
         let start = profile.start.get(self.index).copied().unwrap_or(Start::Before);
         match (start, self.standing) {
             (Start::Before, Some(standing)) => {
                 let real = f64::from(standing.count) * standing.width;
-                Some(Entrance { real, wished: standing.wished, said: None })
+                Some(Entrance::new(real, standing.wished, None))
             }
             (Start::Before, None) => {
                 let message = format!("the {name} comes first and has nothing to stand on");
                 self.refuse("no-start", place, message, "start the first part with a ring or a ring of chains")
             }
-            (Start::Ring { .. } | Start::ChainRing { .. }, Some(_)) => {
+            (Start::Ring { .. } | Start::ChainRing { .. } | Start::Chain, Some(_)) => {
                 let message = format!("the {name} starts with a ring, but rounds stand before it");
                 self.refuse("late-start", place, message, "only the first part starts with a ring")
             }
@@ -301,7 +300,15 @@ impl Solver<'_> {
                 }
                 self.ring_count(stitches, place)?;
                 // A ring of yarn is drawn shut: the outline begins in a point.
-                Some(Entrance { real: 0.0, wished: 0.0, said: stitches })
+                Some(Entrance::new(0.0, 0.0, stitches))
+            }
+            (Start::Chain, None) => {
+                let width = self.gauge_at(self.parts.len()).width.mm();
+                let count = self.chains(profile, multiple, self.size.around.mm() / width);
+                self.ring_count(Some(count), place)?;
+                self.foundation = Foundation::ChainRound(count);
+                let wished = self.size.around.mm();
+                Some(Entrance { real: f64::from(count) * width, wished, said: Some(count), chained: true })
             }
             (Start::ChainRing { chains, stitches }, None) => {
                 self.foundation = Foundation::ChainRing(chains);
@@ -313,9 +320,12 @@ impl Solver<'_> {
                     // A tube has as many stitches as are said, or one for every chain.
                     let count = stitches.unwrap_or(chains);
                     let wished = f64::from(count) * self.gauge_at(self.parts.len()).width.mm();
-                    return Some(Entrance { real, wished, said: Some(count) });
+                    if count == chains {
+                        self.foundation = Foundation::ChainRound(chains);
+                    }
+                    return Some(Entrance::new(real, wished, Some(count)));
                 }
-                Some(Entrance { real, wished: real, said: stitches })
+                Some(Entrance::new(real, real, stitches))
             }
         }
     }
@@ -401,10 +411,13 @@ impl Solver<'_> {
     ) -> Task {
         let gauge = self.gauge_at(self.parts.len());
         let (width, height) = (gauge.width.mm(), gauge.height.mm());
-        let bands: Vec<(f64, f64)> =
-            outline.bands(rounds, profile.settle, height, entrance.said.map(|count| f64::from(count) * width));
-        let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
         let form = profile.shape.form();
+        // On a chain the first round is even, and the shape begins above it.
+        let chained = entrance.chained && !form.even;
+        let said = entrance.said.filter(|_| !chained).map(|count| f64::from(count) * width);
+        let own = outline.bands(rounds - u32::from(chained), profile.settle, height, said);
+        let bands: Vec<(f64, f64)> = chained.then_some((entrance.real, entrance.real)).into_iter().chain(own).collect();
+        let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
         let widest = bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
         // Corners stand up a little however they are counted, so that only scattered shaping is held to lying flat.
         let flat = form.flat && self.design.shaping == Shaping::Scattered;
@@ -423,7 +436,9 @@ impl Solver<'_> {
         let free = form.even;
         let allowed = |(round, band): (usize, &(f64, f64))| match free {
             // Even rounds keep the multiple of what they go on from.
-            _ if round == last && !multiple.is_any() && (!free || rewidened) => self.allowed_by_multiple(band, width),
+            _ if round == last && !multiple.is_any() && (!free || rewidened) => {
+                self.allowed_by_multiple(band, width, multiple)
+            }
             true => f64::INFINITY,
             false => self.allowed(band, width, round == last, form.brim),
         };

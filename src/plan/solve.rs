@@ -209,6 +209,9 @@ impl<'a> Solver<'a> {
         }
         self.fit();
         self.note();
+        if self.halves().is_none() {
+            return (self.report, None);
+        }
         let step_down = self.finish();
         let yarn = yarn(design, self.gauges, &self.rounds);
         let finished = self.comes_out();
@@ -353,6 +356,21 @@ impl<'a> Solver<'a> {
         fine.then_some(())
     }
 
+    /// Refuses to close flat what has no halves: a last round that was written with an odd count.
+    fn halves(&mut self) -> Option<()> {
+        let Some(last) = self.rounds.last() else { return Some(()) };
+        let (count, number) = (last.after, last.number);
+        if self.design.finish.value != Finish::CloseFlat || count % 2 == 0 {
+            return Some(());
+        }
+        let message = format!(
+            "size {} ends with {count} stitches, and a round that is closed flat has as many on one side as on the other",
+            self.size.name
+        );
+        let help = format!("let round {number} make {} or {} stitches", count - 1, count + 1);
+        self.refuse("close-flat", self.design.finish.place, message, &help)
+    }
+
     /// Adds an edge round, or gives the stitches of the step down.
     fn finish(&mut self) -> Vec<Stitch> {
         let Some(last) = self.rounds.last().cloned() else { return Vec::new() };
@@ -386,7 +404,7 @@ impl<'a> Solver<'a> {
                 self.warn("no-step", self.design.finish.place, message, "fasten off, or work in a spiral");
                 Vec::new()
             }
-            (Finish::FastenOff, _) => Vec::new(),
+            (Finish::FastenOff | Finish::CloseFlat, _) => Vec::new(),
         }
     }
 }

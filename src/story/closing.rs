@@ -31,7 +31,16 @@ impl Story<'_> {
         };
         let tail = ("tail", Arg::Text(tail));
         items.push(match self.plan.design.finish.value {
-            _ if first.is_some_and(SizePlan::draws_up) => self.words.with("page-finish-draw-up", &[tail]),
+            finish if finish != Finish::CloseFlat && first.is_some_and(SizePlan::draws_up) => {
+                self.words.with("page-finish-draw-up", &[tail])
+            }
+            Finish::CloseFlat => {
+                let halves: Vec<Option<u32>> = self.plan.sizes.iter().map(SizePlan::closed_flat).collect();
+                let number = across(&halves, u32::to_string, Gaps::OPEN);
+                let stitch = self.writer().short(Stitch::SC);
+                let args = [("number", Arg::Text(&number)), ("stitch", Arg::Text(&stitch)), tail];
+                self.words.with("page-finish-close-flat", &args)
+            }
             Finish::SlipStitchEdge if !edged => self.words.with("page-finish-edge", &[tail]),
             Finish::SlipStitchEdge | Finish::FastenOff | Finish::StepDown => {
                 // The other way to end is told in the same breath: whoever has cut and joined can't take it any more.
@@ -41,6 +50,9 @@ impl Story<'_> {
         });
         if first.is_some_and(|size| size.foundation == Foundation::Ring) {
             items.push(self.say("page-finish-ring"));
+        }
+        if first.is_some_and(|size| matches!(size.foundation, Foundation::ChainRound(_))) {
+            items.push(self.say("page-finish-chain"));
         }
         items.push(self.say("page-finish-ends"));
         items.push(self.say(self.plan.design.kind.row().dried));

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use crate::craft::{Terms, abbreviation};
 use crate::geometry::{Holds, SideShape, Sits, Worn};
 use crate::notation::write::Writer;
-use crate::notation::{Gaps, Instruction, Label, SizedLine, WrittenLine, lines, sized_lines};
+use crate::notation::{Gaps, Instruction, Label, Numbers, SizedLine, WrittenLine, lines, sized_lines};
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::units::{Mm, tidy};
 use crate::words::{Arg, Words, numbers};
@@ -66,6 +66,10 @@ pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
     }
     for size in sizes.iter().filter(|size| !size.step_down.is_empty()).take(1) {
         push(&mut text, &writer.step_down(&size.step_down).unwrap_or_default());
+    }
+    let halves: Vec<u32> = sizes.iter().filter_map(|size| size.closed_flat()).collect();
+    if !halves.is_empty() {
+        push(&mut text, &writer.close_flat(&Numbers::several(halves)));
     }
     text
 }
@@ -196,6 +200,9 @@ fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
     columns(&rows, &COLUMNS.map(|(_, stands)| stands), text);
     if let Some(step_down) = writer.step_down(&size.step_down) {
         push(text, &step_down);
+    }
+    if let Some(halves) = size.closed_flat() {
+        push(text, &writer.close_flat(&Numbers::one(halves)));
     }
 }
 

@@ -38,7 +38,9 @@ impl Story<'_> {
                 items.push(vec![Run::new(sentences.join(" "))]);
             }
             let step_down = plain::step_down(&size.step_down, &self.words, self.plan.design.terms);
-            items.extend(step_down.map(|told| vec![Run::new(told)]));
+            let closed =
+                size.closed_flat().map(|halves| plain::close_flat(halves, &self.words, self.plan.design.terms));
+            items.extend(step_down.into_iter().chain(closed).map(|told| vec![Run::new(told)]));
             push_list(&mut blocks, &mut items);
         }
         self.section("plain", "page-plain-rounds", true, blocks)

@@ -20,6 +20,9 @@ impl Story<'_> {
         if self.plan.sizes.iter().any(|size| size.foundation == Foundation::Ring) {
             keys.push("page-ring-start");
         }
+        if self.plan.sizes.iter().any(|size| matches!(size.foundation, Foundation::ChainRound(_))) {
+            keys.push("page-chain-start");
+        }
         match design.work {
             Work::Joined { .. } => {
                 keys.push("page-joined");
@@ -226,11 +229,13 @@ impl Story<'_> {
         let begun = |from: fn(Foundation) -> bool| self.plan.sizes.iter().any(|size| from(size.foundation));
         let chains =
             begun(|from| from != Foundation::Ring) || rounds().any(|round| matches!(round.begin, Begin::Chain { .. }));
-        let joins =
-            begun(|from| matches!(from, Foundation::ChainRing(_))) || rounds().any(|round| round.close == Close::Join);
+        let joins = begun(|from| matches!(from, Foundation::ChainRing(_) | Foundation::ChainRound(_)))
+            || rounds().any(|round| round.close == Close::Join);
         let ends: Vec<Stitch> = self.plan.sizes.iter().flat_map(|size| size.step_down.iter().copied()).collect();
+        let flat = self.plan.sizes.iter().any(|size| size.closed_flat().is_some());
         let named = |stitch: &Stitch| {
             made.contains(stitch)
+                || (flat && *stitch == Stitch::SC)
                 || ends.contains(stitch)
                 || (chains && stitch.row().build == Build::Chain)
                 || (joins && stitch.row().build == Build::Slip)

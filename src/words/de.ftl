@@ -103,9 +103,14 @@ write-repeat = [{ $what }] { $number }-mal
 write-same = { $what } in dieselbe M
 write-same-space = { $what } in denselben Bogen
 write-ring = { $what } in den Ring
+write-next-chain = { $what } in die nächste Lm
+write-next-chains = je { $what } in die nächsten { $number } Lm
+write-each-chain = { $what } in jede Lm des Rings
+write-rest-chains = je { $what } in die restlichen Lm
 write-nth-chain = { $what } in die { $number }. Lm ab der Nadel
 write-start-ring = Fadenring
 write-start-chain-ring = { $number } Lm, mit 1 Km in die erste Lm zum Ring schließen
+write-start-chain-round = { $number } Lm, unverdreht mit 1 Km in die erste Lm zum Ring schließen
 write-chain-counts = { $count ->
         [one] { $number } Lm (zählt als 1 { $stitch })
        *[other] { $number } Lm (zählen als 1 { $stitch })
@@ -125,6 +130,7 @@ write-count-spaces = { $number } { $chains }-Lm-{ $count ->
     }
 write-remark = „{ $text }“
 write-step-down = die Spirale auslaufen lassen: { $what }
+write-close-flat = zum Schließen: flach legen, { $number } { $stitch } durch beide Lagen
 ch-say = { $count ->
         [one] eine Luftmasche
        *[other] { $number } Luftmaschen
@@ -245,6 +251,7 @@ say-colour-before = Wechsle vor Runde { $number } zu { $colour }.
 say-stuff = Stopf das Stück jetzt fest aus.
 say-start-ring = mach einen Fadenring
 say-start-chain-ring = häkle { $made } und schließ sie mit einer Kettmasche in die erste zum Ring
+say-start-chain-round = häkle { $made }, leg die Kette unverdreht zum Kreis und schließ sie mit einer Kettmasche in die erste zum Ring
 say-make = häkle { $made-last }
 say-all-back = häkle diese ganze Runde nur in die hinteren Maschenglieder
 say-all-front = häkle diese ganze Runde nur in die vorderen Maschenglieder
@@ -287,6 +294,10 @@ say-skip-chains = überspringe die nächsten { $number } Luftmaschen
 say-same = häkle { $made } in dieselbe Masche
 say-same-space = häkle { $made } in denselben Bogen
 say-ring = häkle { $made } in den Ring
+say-next-chain = häkle { $made } in die nächste Luftmasche
+say-next-chains = häkle { $made } in jede der nächsten { $number } Luftmaschen
+say-each-chain = häkle { $made } in jede Luftmasche des Rings
+say-rest-chains = häkle { $made } in jede restliche Luftmasche
 say-nth-chain = häkle { $made } in die { $count ->
         [1] erste
         [2] zweite
@@ -315,6 +326,7 @@ say-count-spaces = { $count ->
     }
 say-remark = Anmerkung: „{ $text }“.
 say-step-down = Lass die Spirale auslaufen: { $what }.
+say-close-flat = Leg zum Schließen die letzte Runde flach, sodass hinter jeder Masche der Vorderseite eine der Rückseite liegt, und häkle { $made }, jede durch beide Lagen.
 
 ## geometry
 
@@ -446,6 +458,7 @@ schematic-from-top = Von der Seite gesehen, von oben nach unten gearbeitet.
 schematic-from-base = Von der Seite gesehen, auf dem Boden stehend, von unten nach oben gearbeitet.
 schematic-from-middle = Flach gearbeitet, von der Mitte nach außen.
 schematic-part-says = { $part }: { $runs }.
+schematic-closed-flat = Am Ende wird die letzte Runde flach gelegt und geschlossen.
 schematic-runs-flat = flach
 schematic-runs-straight = gerade
 schematic-runs-wider = wird weiter
@@ -592,6 +605,7 @@ page-source-adult = Erwachsene (Mittel von Frau und Mann)
 page-working = So wird gearbeitet
 page-terms = Die Abkürzungen der Maschen stehen unten.
 page-ring-start = Für den Fadenring den Faden überkreuzt zu einer Schlaufe legen, eine Schlinge durchholen und die erste Runde in die Schlaufe arbeiten, um beide Fäden. Den Ring nach Runde 1 oder 2 am Anfangsfaden zuziehen; beim Fertigstellen sichern.
+page-chain-start = Die Luftmaschenkette locker häkeln, wo sie sich zusammenzieht mit einer dickeren Nadel, und sie vor dem Schließen so zum Kreis legen, dass alle Maschen in dieselbe Richtung schauen: Eine Kette, die dann verdreht ist, bleibt es.
 page-joined = Zum Schließen unter beiden Maschengliedern der ersten Masche der Runde einstechen, Faden holen und durch alles ziehen: eine Kettmasche. Sie schließt die Runde und zählt nie als Masche.
 page-join-chain = Wo Luftmaschen als erste Masche zählen, in die oberste von ihnen schließen.
 page-chain-counts = Die Luftmaschen am Anfang einer Runde zählen als ihre erste Masche.
@@ -721,6 +735,7 @@ page-assembly = Zusammensetzen
 page-finishing = Fertigstellen
 page-finish-off = Den Faden mit { $tail } Rest abschneiden und durch die letzte Schlinge ziehen.
 page-finish-edge = In jede Masche der letzten Runde locker eine Kettmasche arbeiten, dann den Faden mit { $tail } Rest abschneiden und durchziehen.
+page-finish-close-flat = Die letzte Runde flach legen, sodass { $number } Maschen der Vorderseite auf { $number } der Rückseite liegen und der Rundenanfang an einer Seite ist. In jedes der { $number } Paare 1 { $stitch } durch beide Lagen häkeln, dann den Faden mit { $tail } Rest abschneiden, durchziehen und vernähen.
 page-finish-step-down = { $count ->
         [one] Die Spirale mit 1 { $stitches } in die nächste Masche auslaufen lassen, damit der Rand keine Stufe hat.
        *[other] Die Spirale über die nächsten { $count } Maschen auslaufen lassen: je einmal { $stitches }, in dieser Reihenfolge und in jede Masche nur eine, damit der Rand keine Stufe hat.
@@ -728,6 +743,7 @@ page-finish-step-down = { $count ->
 page-finish-invisible = Oder, für einen Rand ohne Stufe, die Kettmasche weglassen, die die letzte Runde schließt: den Faden abschneiden, aus der letzten Masche ziehen, mit der Wollnadel unter beiden Maschengliedern der zweiten Masche der Runde durchführen und von oben zwischen die Maschenglieder der letzten Masche zurückstechen. Der Faden liegt als Masche auf der ersten; die Maschenzahl bleibt.
 page-finish-draw-up = Den Faden mit { $tail } Rest abschneiden. Ihn mit der Wollnadel durch das vordere Maschenglied jeder Masche der letzten Runde führen, jeweils von der Mitte nach außen, und ziehen, bis die Öffnung geschlossen ist. Das Fadenende durch das Innere des Stücks führen und abschneiden.
 page-finish-ring = Den Anfangsfaden des Rings noch einmal festziehen, zweimal rund um den Ring führen und vernähen, damit die Mitte sich nicht öffnet.
+page-finish-chain = Mit dem Anfangsfaden die kleine Lücke am Schluss der Luftmaschenkette schließen und ihn entlang der Kette vernähen.
 page-finish-fold = Den Teil „{ $part }“ entlang seiner ersten Runde, die nur in die vorderen Maschenglieder gearbeitet ist, nach außen umschlagen.
 page-finish-fold-up = Den Teil „{ $part }“ am Fuß von Runde { $round } nach außen hochschlagen.
 page-finish-ends = Alle Fadenenden auf der linken Seite hin und zurück vernähen.

@@ -158,6 +158,10 @@ write-repeat = [{ $what }] { $number }{ $gap }times
 write-same = { $what } in same st
 write-same-space = { $what } in same sp
 write-ring = { $what } in ring
+write-next-chain = { $what } in next ch
+write-next-chains = { $what } in next { $number } chs
+write-each-chain = { $what } in each ch around
+write-rest-chains = { $what } in each remaining ch
 write-nth-chain = { $what } in { $number ->
         [2] 2nd
         [3] 3rd
@@ -167,6 +171,10 @@ write-start-ring = make an adjustable ring
 write-start-chain-ring = { $terms ->
         [UK] ch { $number }, ss to first ch to form a ring
        *[US] ch { $number }, sl st to first ch to form a ring
+    }
+write-start-chain-round = { $terms ->
+        [UK] ch { $number }, ss to first ch without twisting to form a ring
+       *[US] ch { $number }, sl st to first ch without twisting to form a ring
     }
 write-chain-counts = ch { $number } (counts as { $stitch })
 write-chain-counts-not = ch { $number } (does not count)
@@ -187,6 +195,7 @@ write-count-spaces = { $number } ch-{ $chains } { $count ->
     }
 write-remark = { $text }
 write-step-down = to step down: { $what }
+write-close-flat = to close: lay flat, { $number } { $stitch } through both layers
 ch-say = { $count ->
         [one] one chain
        *[other] { $number } chains
@@ -305,6 +314,7 @@ say-colour-before = Change to { $colour } before round { $number }.
 say-stuff = Stuff the piece firmly now.
 say-start-ring = make an adjustable ring
 say-start-chain-ring = make { $made } and join the last to the first with a slip stitch to form a ring
+say-start-chain-round = make { $made }, lay the chain round without twisting it, and join the last to the first with a slip stitch to form a ring
 say-make = make { $made-last }
 say-all-back = work this whole round into the back loops only
 say-all-front = work this whole round into the front loops only
@@ -347,6 +357,10 @@ say-skip-chains = pass over the next { $number } chains
 say-same = work { $made } in the same stitch
 say-same-space = work { $made } in the same space
 say-ring = work { $made } into the ring
+say-next-chain = work { $made } in the next chain
+say-next-chains = work { $made } in each of the next { $number } chains
+say-each-chain = work { $made } in each chain all the way round
+say-rest-chains = work { $made } in each remaining chain
 say-nth-chain = work { $made } into the { $count ->
         [1] first
         [2] second
@@ -375,6 +389,7 @@ say-count-spaces = { $count ->
     }
 say-remark = Note: { $text }.
 say-step-down = Step down to the round before: { $what }.
+say-close-flat = To close, lay the last round flat, so that each stitch of the front has one of the back behind it, and work { $made }, each through both layers.
 
 ## geometry
 
@@ -503,6 +518,7 @@ schematic-from-top = Seen from the side, worked from the top down.
 schematic-from-base = Seen from the side, standing on its base, worked from the base up.
 schematic-from-middle = Worked flat, from the middle outward.
 schematic-part-says = { $part }: { $runs }.
+schematic-closed-flat = When it is done, its last round is laid flat and closed.
 schematic-runs-flat = flat
 schematic-runs-straight = straight
 schematic-runs-wider = widening
@@ -682,6 +698,7 @@ page-terms = { $terms ->
        *[US] Stitch names are US terms.
     }
 page-ring-start = For the adjustable ring, cross the yarn into a loop, draw up a loop through it and work the first round into it, round both strands. Pull the tail to close the ring after round 1 or 2; secure it when finishing.
+page-chain-start = Make the chain loosely, in a larger hook where it draws in, and lay it round so that its loops all face the same way before you join it: a chain that is twisted then stays twisted.
 page-joined = To join, insert the hook under both loops of the first stitch of the round, yarn over and draw through everything: a slip stitch. It closes the round and never counts as a stitch.
 page-join-chain = Where a chain counts as the first stitch, join into its top chain.
 page-chain-counts = The chains at the start of a round count as its first stitch.
@@ -818,6 +835,7 @@ page-assembly = Putting it together
 page-finishing = Finishing
 page-finish-off = Cut the yarn, leaving a tail of { $tail }, and draw it through the last loop.
 page-finish-edge = Work one slip stitch loosely into each stitch of the last round, then cut the yarn, leaving a tail of { $tail }, and draw it through.
+page-finish-close-flat = Lay the last round flat, so that { $number } stitches of the front lie on { $number } of the back and the round begins at one side. Work 1 { $stitch } through both layers in each of the { $number } pairs, then cut the yarn, leaving a tail of { $tail }, draw it through and weave it in.
 page-finish-step-down = { $count ->
         [one] Bring the spiral down with a single { $stitches } into the next stitch, so that the edge lies level.
        *[other] Bring the spiral down over the next { $count } stitches with one each of { $stitches }, in this order, one into each stitch, so that the edge lies level.
@@ -825,6 +843,7 @@ page-finish-step-down = { $count ->
 page-finish-invisible = Or, for an edge without a step, leave out the slip stitch that joins the last round: cut the yarn, draw its end out of the last stitch, pass it with a needle under both loops of the second stitch of the round and back down into the last stitch, between its loops. The strand lies as a stitch on top of the first one; the count stays.
 page-finish-draw-up = Cut the yarn, leaving a tail of { $tail }. With a needle, pass it through the front loop of each stitch of the last round, from the middle outward, and pull until the opening is closed. Run the tail through the inside of the piece and cut it off.
 page-finish-ring = Draw the tail of the ring tight once more, run it twice round the ring and weave it in, so that the middle cannot open.
+page-finish-chain = Close the small gap at the join of the chain with its tail, then weave the tail in along the chain.
 page-finish-fold = Fold the part “{ $part }” outward along its first round, which was worked into the front loops only.
 page-finish-fold-up = Fold the part “{ $part }” up and outward at the foot of round { $round }.
 page-finish-ends = Weave the tails in on the wrong side, there and back.

@@ -89,9 +89,14 @@ write-repeat = [{ $what }] { $number }{ $gap }veces
 write-same = { $what } en el mismo p
 write-same-space = { $what } en el mismo arco
 write-ring = { $what } en el anillo
+write-next-chain = { $what } en la cad siguiente
+write-next-chains = { $what } en cada una de las { $number } cad siguientes
+write-each-chain = { $what } en cada cad del anillo
+write-rest-chains = { $what } en cada cad restante
 write-nth-chain = { $what } en la { $number }.ª cad desde el ganchillo
 write-start-ring = anillo mágico
 write-start-chain-ring = { $number } cad, cierra en anillo con 1 pd en la primera
+write-start-chain-round = { $number } cad, cierra en anillo sin torcer con 1 pd en la primera
 write-chain-counts = { $count ->
         [one] { $number } cad (cuenta como 1 { $stitch })
        *[other] { $number } cad (cuentan como 1 { $stitch })
@@ -111,6 +116,7 @@ write-count-spaces = { $number } { $count ->
     } de { $chains } cad
 write-remark = «{ $text }»
 write-step-down = para terminar sin escalón: { $what }
+write-close-flat = para cerrar: poner en plano, { $number } { $stitch } a través de las dos capas
 ch-say = { $count ->
         [one] una cadeneta
        *[other] { $number } cadenetas
@@ -187,6 +193,7 @@ say-colour-before = Cambia a { $colour } antes de la vuelta { $number }.
 say-stuff = Rellena ahora la pieza con firmeza.
 say-start-ring = haz un anillo mágico
 say-start-chain-ring = teje { $made } y une la última a la primera con un punto deslizado para formar un anillo
+say-start-chain-round = teje { $made }, coloca la cadeneta en círculo sin torcerla y une la última a la primera con un punto deslizado para formar un anillo
 say-make = teje { $made-last }
 say-all-back = teje toda esta vuelta solo en las hebras traseras
 say-all-front = teje toda esta vuelta solo en las hebras delanteras
@@ -229,6 +236,10 @@ say-skip-chains = salta las { $number } cadenetas siguientes
 say-same = teje { $made } en el mismo punto
 say-same-space = teje { $made } en el mismo arco
 say-ring = teje { $made } en el anillo
+say-next-chain = teje { $made } en la cadeneta siguiente
+say-next-chains = teje { $made } en cada una de las { $number } cadenetas siguientes
+say-each-chain = teje { $made } en cada cadeneta del anillo
+say-rest-chains = teje { $made } en cada cadeneta restante
 say-nth-chain = teje { $made } en la { $count ->
         [1] primera
         [2] segunda
@@ -257,6 +268,7 @@ say-count-spaces = { $count ->
     }
 say-remark = Nota: «{ $text }».
 say-step-down = Baja hacia la vuelta anterior: { $what }.
+say-close-flat = Para cerrar, pon la última vuelta en plano, con un punto de detrás bajo cada punto de delante, y teje { $made }, cada vez a través de las dos capas.
 
 ## geometry
 
@@ -388,6 +400,7 @@ schematic-from-top = Vista de lado; se teje de arriba abajo.
 schematic-from-base = Vista de lado, apoyada en su base; se teje desde la base hacia arriba.
 schematic-from-middle = Se teje en plano, del centro hacia fuera.
 schematic-part-says = { $part }: { $runs }.
+schematic-closed-flat = Al final, la última vuelta se pone en plano y se cierra.
 schematic-runs-flat = plano
 schematic-runs-straight = recto
 schematic-runs-wider = se ensancha
@@ -534,6 +547,7 @@ page-source-adult = adulto (media de mujer y hombre)
 page-working = Cómo se teje
 page-terms = Las abreviaturas de los puntos se explican más abajo.
 page-ring-start = Para el anillo mágico, cruza el hilo en un aro, saca un bucle por dentro y teje la primera vuelta en el aro, abarcando los dos hilos. Tira del cabo para cerrar el anillo tras la vuelta 1 o 2; asegura el cabo en el acabado.
+page-chain-start = Haz la cadeneta floja, con un ganchillo más grueso si se encoge, y colócala en círculo con todas las hebras hacia el mismo lado antes de cerrarla: si entonces está torcida, torcida se queda.
 page-joined = Para cerrar una vuelta, introduce el ganchillo bajo las dos hebras de su primer punto, haz una lazada y pásala por el punto y por el bucle del ganchillo: es un punto deslizado. Cierra la vuelta y nunca cuenta como punto.
 page-join-chain = Donde unas cadenetas cuentan como primer punto, cierra en la más alta.
 page-chain-counts = Las cadenetas del principio de la vuelta cuentan como primer punto.
@@ -663,6 +677,7 @@ page-assembly = Montaje
 page-finishing = Acabado
 page-finish-off = Corta el hilo dejando { $tail } y pásalo por el último bucle.
 page-finish-edge = Haz un punto deslizado flojo en cada punto de la última vuelta; corta el hilo dejando { $tail } y pásalo por el último bucle.
+page-finish-close-flat = Pon la última vuelta en plano, con { $number } puntos de delante sobre { $number } de detrás y el comienzo de la vuelta en un lado. Haz 1 { $stitch } a través de las dos capas en cada una de las { $number } parejas; corta el hilo dejando { $tail }, pásalo por el último bucle y remátalo.
 page-finish-step-down = { $count ->
         [one] Termina la espiral con un solo { $stitches } en el punto siguiente, para que el borde quede parejo.
        *[other] Termina la espiral en los { $count } puntos siguientes, uno solo de cada clase: { $stitches }, en este orden y uno por punto, para que el borde quede parejo.
@@ -670,6 +685,7 @@ page-finish-step-down = { $count ->
 page-finish-invisible = O bien, para un borde sin escalón, omite el punto deslizado que cierra la última vuelta: corta el hilo, sácalo del último punto, pásalo con la aguja bajo las dos hebras del segundo punto de la vuelta y vuelve a pinchar entre las hebras del último. El hilo queda como un punto sobre el primero; el número de puntos no cambia.
 page-finish-draw-up = Corta el hilo dejando { $tail }. Con una aguja, pásalo por la hebra delantera de cada punto de la última vuelta, del centro hacia fuera, y tira hasta cerrar el hueco. Pasa el cabo por dentro de la pieza y córtalo.
 page-finish-ring = Tira otra vez del cabo del anillo, pásalo dos veces alrededor del anillo y remátalo, para que el centro no se abra.
+page-finish-chain = Cierra con el cabo inicial el pequeño hueco en la unión de la cadeneta y remátalo a lo largo de ella.
 page-finish-fold = Dobla la parte «{ $part }» hacia fuera por su primera vuelta, tejida solo en las hebras delanteras.
 page-finish-fold-up = Dobla la parte «{ $part }» hacia arriba y hacia fuera al pie de la vuelta { $round }.
 page-finish-ends = Remata los cabos por el revés, primero en un sentido y luego en el otro.

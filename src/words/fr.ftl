@@ -89,12 +89,17 @@ write-repeat = [{ $what }] { $number }{ $gap }fois
 write-same = { $what } dans la même m
 write-same-space = { $what } dans le même arceau
 write-ring = { $what } dans l’anneau
+write-next-chain = { $what } dans la ml suivante
+write-next-chains = { $what } dans chacune des { $number } ml suivantes
+write-each-chain = { $what } dans chaque ml de l’anneau
+write-rest-chains = { $what } dans chaque ml restante
 write-nth-chain = { $what } dans la { $number ->
         [1] 1re
        *[other] { $number }e
     } ml à partir du crochet
 write-start-ring = anneau magique
 write-start-chain-ring = { $number } ml, fermer en anneau par 1 mc dans la première
+write-start-chain-round = { $number } ml, fermer en anneau sans torsion par 1 mc dans la première
 write-chain-counts = { $count ->
         [one] { $number } ml (compte pour 1 { $stitch })
        *[other] { $number } ml (comptent pour 1 { $stitch })
@@ -114,6 +119,7 @@ write-count-spaces = { $number } { $count ->
     } de { $chains } ml
 write-remark = « { $text } »
 write-step-down = pour finir en douceur : { $what }
+write-close-flat = pour fermer : poser à plat, { $number } { $stitch } à travers les deux épaisseurs
 ch-say = { $count ->
         [one] une maille en l’air
        *[other] { $number } mailles en l’air
@@ -190,6 +196,7 @@ say-colour-before = Passez à { $colour } avant le tour { $number }.
 say-stuff = Rembourrez fermement l’ouvrage maintenant.
 say-start-ring = faites un anneau magique
 say-start-chain-ring = faites { $made } et fermez-les en anneau par une maille coulée dans la première
+say-start-chain-round = faites { $made }, posez la chaînette en rond sans la tordre et fermez-la en anneau par une maille coulée dans la première
 say-make = faites { $made-last }
 say-all-back = travaillez tout ce tour dans les brins arrière seulement
 say-all-front = travaillez tout ce tour dans les brins avant seulement
@@ -232,6 +239,10 @@ say-skip-chains = sautez les { $number } mailles en l’air suivantes
 say-same = faites { $made } dans la même maille
 say-same-space = faites { $made } dans le même arceau
 say-ring = faites { $made } dans l’anneau
+say-next-chain = faites { $made } dans la maille en l’air suivante
+say-next-chains = faites { $made } dans chacune des { $number } mailles en l’air suivantes
+say-each-chain = faites { $made } dans chaque maille en l’air de l’anneau
+say-rest-chains = faites { $made } dans chaque maille en l’air restante
 say-nth-chain = faites { $made } dans la { $count ->
         [1] première
         [2] deuxième
@@ -260,6 +271,7 @@ say-count-spaces = { $count ->
     }
 say-remark = Remarque : « { $text } ».
 say-step-down = Descendez au niveau du tour précédent : { $what }.
+say-close-flat = Pour fermer, posez le dernier tour à plat, une maille du dos derrière chaque maille du devant, et faites { $made }, chaque fois à travers les deux épaisseurs.
 
 ## geometry
 
@@ -391,6 +403,7 @@ schematic-from-top = Vue de côté, ouvrage commencé par le haut.
 schematic-from-base = Vue de côté, l’ouvrage posé sur sa base et commencé par la base.
 schematic-from-middle = Crocheté à plat, du centre vers l’extérieur.
 schematic-part-says = { $part } : { $runs }.
+schematic-closed-flat = Pour finir, le dernier tour est posé à plat et fermé.
 schematic-runs-flat = à plat
 schematic-runs-straight = droit
 schematic-runs-wider = s’élargit
@@ -537,6 +550,7 @@ page-source-adult = adulte (moyenne de la femme et de l’homme)
 page-working = Comment crocheter
 page-terms = Les abréviations des mailles sont expliquées plus bas.
 page-ring-start = Pour l’anneau magique, croiser le fil en cercle, y piquer le crochet, ramener une boucle et crocheter le premier tour dans ce cercle, autour des deux fils. Tirer sur le fil du début après le tour 1 ou 2 pour fermer l’anneau ; arrêter ce fil aux finitions.
+page-chain-start = Faire la chaînette sans serrer, avec un crochet plus gros si elle tire, et la poser en rond, toutes les boucles du même côté, avant de la fermer : une chaînette tordue à ce moment le reste.
 page-joined = Pour fermer un tour, piquer le crochet sous les deux brins de la première maille du tour, faire 1 jeté et le tirer à travers la maille et la boucle du crochet : c’est une maille coulée. Elle ferme le tour et ne compte jamais comme maille.
 page-join-chain = Là où des mailles en l’air comptent comme première maille, fermer dans celle du haut.
 page-chain-counts = Les mailles en l’air du début du tour comptent comme première maille.
@@ -666,6 +680,7 @@ page-assembly = Assemblage
 page-finishing = Finitions
 page-finish-off = Couper le fil à { $tail } et le passer dans la dernière boucle.
 page-finish-edge = Faire sans serrer une maille coulée dans chaque maille du dernier tour, puis couper le fil à { $tail } et le passer dans la dernière boucle.
+page-finish-close-flat = Poser le dernier tour à plat, { $number } mailles du devant sur { $number } du dos, le début du tour sur un côté. Faire 1 { $stitch } à travers les deux épaisseurs dans chacune des { $number } paires, puis couper le fil à { $tail }, le passer dans la dernière boucle et le rentrer.
 page-finish-step-down = { $count ->
         [one] Terminer la spirale par une seule { $stitches } dans la maille suivante, pour que le bord soit droit.
        *[other] Terminer la spirale sur les { $count } mailles suivantes, une seule de chaque : { $stitches }, dans cet ordre et une par maille, pour que le bord soit droit.
@@ -673,6 +688,7 @@ page-finish-step-down = { $count ->
 page-finish-invisible = Ou bien, pour un bord sans décalage, omettre la maille coulée qui ferme le dernier tour : couper le fil, le sortir de la dernière maille, le passer à l’aiguille sous les deux brins de la deuxième maille du tour, puis repiquer entre les brins de la dernière. Le fil forme une maille au-dessus de la première ; le nombre de mailles ne change pas.
 page-finish-draw-up = Couper le fil à { $tail }. À l’aiguille, le passer dans le brin avant de chaque maille du dernier tour, du centre vers l’extérieur, et tirer jusqu’à fermer l’ouverture. Passer le reste du fil à l’intérieur de l’ouvrage et le couper.
 page-finish-ring = Resserrer encore le fil du début, le passer deux fois autour de l’anneau et le rentrer, pour que le centre ne s’ouvre pas.
+page-finish-chain = Fermer avec le fil du début le petit jour à la jonction de la chaînette, puis le rentrer le long de celle-ci.
 page-finish-fold = Rabattre la partie « { $part } » vers l’extérieur le long de son premier tour, travaillé dans les brins avant seulement.
 page-finish-fold-up = Retrousser la partie « { $part } » vers l’extérieur au pied du tour { $round }.
 page-finish-ends = Rentrer les fils sur l’envers, dans un sens puis dans l’autre.

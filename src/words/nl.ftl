@@ -103,9 +103,14 @@ write-repeat = [{ $what }] { $number }{ $gap }keer
 write-same = { $what } in dezelfde steek
 write-same-space = { $what } in dezelfde boog
 write-ring = { $what } in de ring
+write-next-chain = { $what } in de volgende l
+write-next-chains = { $what } in elk van de volgende { $number } l
+write-each-chain = { $what } in elke l van de ring
+write-rest-chains = { $what } in elke resterende l
 write-nth-chain = { $what } in de { $number }e l vanaf de haaknaald
 write-start-ring = magische ring
 write-start-chain-ring = { $number } l, met 1 hv in de eerste l tot een ring sluiten
+write-start-chain-round = { $number } l, zonder draaien met 1 hv in de eerste l tot een ring sluiten
 write-chain-counts = { $count ->
         [one] { $number } l (telt als 1 { $stitch })
        *[other] { $number } l (tellen als 1 { $stitch })
@@ -125,6 +130,7 @@ write-count-spaces = { $number } { $count ->
     } van { $chains } l
 write-remark = ‘{ $text }’
 write-step-down = de spiraal laten aflopen: { $what }
+write-close-flat = om te sluiten: plat leggen, { $number } { $stitch } door beide lagen
 ch-say = { $count ->
         [one] één losse
        *[other] { $number } lossen
@@ -245,6 +251,7 @@ say-colour-before = Wissel vóór toer { $number } naar { $colour }.
 say-stuff = Vul het werkstuk nu stevig op.
 say-start-ring = maak een magische ring
 say-start-chain-ring = haak { $made } en sluit ze met een halve vaste in de eerste tot een ring
+say-start-chain-round = haak { $made }, leg de ketting rond zonder hem te draaien en sluit hem met een halve vaste in de eerste tot een ring
 say-make = haak { $made-last }
 say-all-back = haak deze hele toer alleen in de achterste lussen
 say-all-front = haak deze hele toer alleen in de voorste lussen
@@ -287,6 +294,10 @@ say-skip-chains = sla de volgende { $number } lossen over
 say-same = haak { $made } in dezelfde steek
 say-same-space = haak { $made } in dezelfde boog
 say-ring = haak { $made } in de ring
+say-next-chain = haak { $made } in de volgende losse
+say-next-chains = haak { $made } in elk van de volgende { $number } lossen
+say-each-chain = haak { $made } in elke losse van de ring
+say-rest-chains = haak { $made } in elke resterende losse
 say-nth-chain = haak { $made } in de { $count ->
         [1] eerste
         [2] tweede
@@ -315,6 +326,7 @@ say-count-spaces = { $count ->
     }
 say-remark = Opmerking: ‘{ $text }’.
 say-step-down = Laat de spiraal aflopen: { $what }.
+say-close-flat = Leg om te sluiten de laatste toer plat, met achter elke steek van de voorkant een van de achterkant, en haak { $made }, telkens door beide lagen.
 
 ## geometry
 
@@ -446,6 +458,7 @@ schematic-from-top = Van opzij gezien, van boven naar beneden gehaakt.
 schematic-from-base = Van opzij gezien, staand op de bodem, van onder naar boven gehaakt.
 schematic-from-middle = Plat gehaakt, van het midden naar buiten.
 schematic-part-says = { $part }: { $runs }.
+schematic-closed-flat = Aan het eind wordt de laatste toer plat gelegd en gesloten.
 schematic-runs-flat = plat
 schematic-runs-straight = recht
 schematic-runs-wider = wordt wijder
@@ -589,6 +602,7 @@ page-source-adult = volwassene (gemiddelde van vrouw en man)
 page-working = Werkwijze
 page-terms = De afkortingen van de steken staan hieronder.
 page-ring-start = Leg voor de magische ring de draad gekruist tot een ring, haal er een lus doorheen en haak de eerste toer in de ring, om beide draden. Trek de ring na toer 1 of 2 dicht aan de begindraad; zet die bij het afwerken vast.
+page-chain-start = Haak de ketting losjes, met een dikkere naald als hij intrekt, en leg hem vóór het sluiten zo rond dat alle lussen dezelfde kant op wijzen: een ketting die dan gedraaid is, blijft dat.
 page-joined = Sluit zo: steek onder beide lussen van de eerste steek van de toer in, sla de draad om en haal hem door alles: een halve vaste. Die sluit de toer en telt nooit als steek.
 page-join-chain = Waar lossen als eerste steek tellen, sluit je in de bovenste losse.
 page-chain-counts = De lossen aan het begin van een toer tellen als eerste steek.
@@ -718,6 +732,7 @@ page-assembly = In elkaar zetten
 page-finishing = Afwerking
 page-finish-off = Knip de draad af met een eind van { $tail } en haal dat door de laatste lus.
 page-finish-edge = Haak losjes een halve vaste in elke steek van de laatste toer, knip de draad af met een eind van { $tail } en haal dat door.
+page-finish-close-flat = Leg de laatste toer plat, zodat { $number } steken van de voorkant op { $number } van de achterkant liggen en de toer aan een zijkant begint. Haak in elk van de { $number } paren 1 { $stitch } door beide lagen; knip de draad af met een eind van { $tail }, haal dat door en werk het weg.
 page-finish-step-down = { $count ->
         [one] Laat de spiraal aflopen met 1 { $stitches } in de volgende steek, zodat de rand geen sprong heeft.
        *[other] Laat de spiraal aflopen over de volgende { $count } steken: haak achtereenvolgens { $stitches }, van elk maar één en één per steek, zodat de rand geen sprong heeft.
@@ -725,6 +740,7 @@ page-finish-step-down = { $count ->
 page-finish-invisible = Of laat, voor een rand zonder sprong, de halve vaste weg die de laatste toer sluit: knip de draad af, trek hem uit de laatste steek, haal hem met de wolnaald onder beide lussen van de tweede steek van de toer door en steek van boven terug tussen de lussen van de laatste steek. De draad ligt als een steek op de eerste; het aantal steken blijft gelijk.
 page-finish-draw-up = Knip de draad af met een eind van { $tail }. Haal dat met de wolnaald door de voorste lus van elke steek van de laatste toer, telkens van het midden naar buiten, en trek aan tot de opening dicht is. Haal het eind door de binnenkant van het werkstuk en knip het af.
 page-finish-ring = Trek de begindraad van de ring nog eens aan, haal hem twee keer rond de ring en werk hem weg, zodat het midden niet opengaat.
+page-finish-chain = Sluit met de begindraad het kleine gat bij de sluiting van de ketting en werk hem weg langs de ketting.
 page-finish-fold = Sla het deel ‘{ $part }’ naar buiten om langs zijn eerste toer, die alleen in de voorste lussen is gehaakt.
 page-finish-fold-up = Sla het deel ‘{ $part }’ aan de voet van toer { $round } naar buiten omhoog.
 page-finish-ends = Werk alle draadeinden aan de verkeerde kant heen en terug weg.

@@ -94,6 +94,8 @@ mod together;
 
 mod trust;
 
+mod tubes;
+
 mod working;
 mod worn;
 

@@ -216,8 +216,9 @@ const FILE: &[Row] = &[
             "finish",
             Takes::Word(|| words(resolve::FINISHES)),
             "finish: edge of slip stitch",
-            "How the last round ends: plainly, with a round of slip stitch, or with a few shorter stitches that bring the \
-             end of a spiral down to the round below.",
+            "How the last round ends: plainly, with a round of slip stitch, with a few shorter stitches that bring the \
+             end of a spiral down to the round below, or closed flat: its halves are laid together and worked through both \
+             layers, so its count is kept even.",
         )
         .told("`step down` for a spiral that ends open, `fasten off` for all others"),
         row(
@@ -435,8 +436,9 @@ const BEGINS: &[Row] = &[
         "start",
         Takes::PerSize(&Takes::Phrase(parts::STARTS)),
         "start: ring of 8",
-        "How the first part begins: into an adjustable ring, with so many stitches (2 to 60) where you say so; or \
-                 on chains joined into a ring.",
+        "How the first part begins: into an adjustable ring, with so many stitches (2 to 60) where you say so; on \
+                 chains joined into a ring; or, with `chain`, on as many chains as its first round has stitches, joined as \
+                 wide as the size: an ear warmer, a visor, a cowl, a shade, or a hat that is worked from its edge up.",
     )
     .usual("ring"),
 ];

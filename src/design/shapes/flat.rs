@@ -49,8 +49,8 @@ fn hint(given: &Given<'_>) -> Hint {
 }
 
 fn read(part: &mut Reader<'_, '_>, first: bool) -> Option<Shape> {
-    // Only a first disc can end at the size: a later one would end where it begins.
-    let around = part.around(first);
+    // Only a first disc can end at the size: a later one would end where it begins, and so would one begun on a chain.
+    let around = part.around(first && !part.opens());
     let Some(per) = part.raw.measure(Field::Edge) else { return around.map(Shape::flat) };
     let edge = edge_of(part, per, (first, around.as_deref()))?;
     Some(Shape::rounded(around?, edge))

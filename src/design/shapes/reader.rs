@@ -49,6 +49,15 @@ impl Reader<'_, '_> {
         self.report.add(Diagnostic::error(code, message).at(place).help(help));
     }
 
+    /// True where it is said to begin on a chain as long as the size.
+    pub(super) fn opens(&self) -> bool {
+        let is_chain = |text: &Text| text.text.trim().eq_ignore_ascii_case("chain");
+        self.raw.start.as_ref().is_some_and(|start| match start {
+            RawPer::All(text) => is_chain(text),
+            RawPer::Each(_, each) => each.iter().all(|(_, text)| is_chain(text)),
+        })
+    }
+
     /// Complains of measures that say nothing about a part of this form, and of those that say one thing twice.
     pub(in crate::design) fn unused(&mut self, form: &Form) {
         let raw = self.raw;

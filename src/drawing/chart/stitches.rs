@@ -17,23 +17,46 @@ const UPRIGHT: f64 = 0.1;
 /// Lift of a foot shared by stitches that lie down, in stitch units; those that lean have a part of it.
 const LIFT: f64 = 0.25;
 
+/// How far below the feet of a first round the chains lie that it is worked into, in stitch units.
+const CHAIN_BELOW: f64 = 0.3;
+
 /// Least room from foot to foot under the chains of a space, in stitch units: a stroke and some air.
 const NARROW: f64 = 0.17;
 
 /// What the first ring stands on: a ring, chains, or the stitches of the round before.
 pub(super) fn foundation(scene: &mut Scene<'_>) -> Vec<Item> {
+    let begins = scene.ring(0).is_some_and(|ring| ring.row.first == 0);
+    if let (Foundation::ChainRound(_), true) = (scene.size.foundation, begins) {
+        return chains(scene);
+    }
     if !scene.rings.base.is_empty() {
         return tops(scene).into_iter().collect();
     }
     let sign = match scene.size.foundation {
         Foundation::Ring => Sign::Ring,
         Foundation::ChainRing(chains) => Sign::ChainRing(chains),
-        Foundation::Chain(chains) => Sign::TurningChain(chains.min(20) as u8),
+        Foundation::ChainRound(chains) | Foundation::Chain(chains) => Sign::TurningChain(chains.min(20) as u8),
     };
     let fit = sign.fit();
     // Turned with the start, so that the tail of a ring hangs out away from it.
     let head = scene.at(0.0, fit.height / 2.0);
     vec![scene.symbol(sign, fit, (-head.to_vec2()).to_point(), head)]
+}
+
+/// The chains that an open tube begins on, one below each stitch of its first round.
+fn chains(scene: &mut Scene<'_>) -> Vec<Item> {
+    let Some(ring) = scene.ring(0).cloned() else { return Vec::new() };
+    let sign = Sign::Stitch(Stitch::CH, Loops::Both);
+    let seats: Vec<f64> = ring.seats.iter().map(|seat| seat.at).take_while(|at| *at < scene.until(&ring)).collect();
+    let mut items = Vec::with_capacity(seats.len());
+    for along in seats {
+        let radius = ring.foot_at(along) - CHAIN_BELOW;
+        let fit = Fit { width: ring.unit * radius, ..sign.fit() };
+        let (foot, head) = (radius - fit.height / 2.0, radius + fit.height / 2.0);
+        let (foot, head) = (scene.at(along, foot), scene.at(along, head));
+        items.push(scene.symbol(sign, fit, foot, head));
+    }
+    items
 }
 
 /// The tops of the stitches before the first round shown, as short lines: they are there already.

@@ -216,7 +216,7 @@ struct Sheet<'a> {
 impl Sheet<'_> {
     /// True for what stands on its first round.
     fn upward(&self) -> bool {
-        self.plan.design.kind.row().from_the_foot
+        self.plan.from_the_foot()
     }
 
     /// As many columns as give the largest pictures, and the scale of these.

@@ -39,6 +39,9 @@ pub(super) fn shape(plan: &Plan, sizes: &[Sized<'_>], words: &Words) -> Vec<Stri
         sentences
             .push(words.with("schematic-part-says", &[("part", Arg::Text(&part.name)), ("runs", Arg::Text(&runs))]));
     }
+    if plan.sizes.iter().any(|size| size.closed_flat().is_some()) {
+        sentences.push(words.say("schematic-closed-flat"));
+    }
     for size in sizes {
         let told: Vec<String> = size.view.measures.iter().map(|m| measure(plan, size, m, words)).collect();
         let told = told.join(words.semicolon());

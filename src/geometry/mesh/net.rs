@@ -63,6 +63,8 @@ pub struct Net {
     pub heads: Vec<Head>,
     /// The heads of the ring.
     pub ring: Range<usize>,
+    /// True where they are chains, each with a stitch in it.
+    pub tube: bool,
     /// The heads of every round.
     pub rounds: Vec<Range<usize>>,
     /// The heads of the shorter stitches that bring a spiral down at its end.
@@ -77,11 +79,15 @@ impl Net {
         let first = size.rounds.first().map_or(0, |round| round.after as usize);
         let places = if rest.start > 0.0 { first.max(1) } else { 1 };
         let chains = match size.foundation {
-            Foundation::ChainRing(chains) => f64::from(chains),
+            Foundation::ChainRing(chains) => f64::from(chains) * plan.gauge(Stitch::CH).width.mm(),
+            // Worked into one by one they lie as wide as their stitches.
+            Foundation::ChainRound(_) => TURN * rest.start,
             Foundation::Ring | Foundation::Chain(_) => 0.0,
         };
-        let share = chains * plan.gauge(Stitch::CH).width.mm() / places as f64;
-        let mut net = Self { heads: Vec::new(), ring: 0..places, rounds: Vec::new(), step: 0..0, crests: Vec::new() };
+        let share = chains / places as f64;
+        let tube = matches!(size.foundation, Foundation::ChainRound(_));
+        let mut net =
+            Self { heads: Vec::new(), ring: 0..places, tube, rounds: Vec::new(), step: 0..0, crests: Vec::new() };
         for place in 0..places {
             let (before, after) = around(0, places, place);
             net.heads.push(Head {
@@ -103,7 +109,9 @@ impl Net {
         }
         net.step_down(plan, size);
         net.join(size);
-        net.climb(size);
+        if !net.tube {
+            net.climb(size);
+        }
         net
     }
 
@@ -123,7 +131,8 @@ impl Net {
     pub(super) fn stands(&self, round: usize) -> f64 {
         let own = &self.rounds[round];
         let spiral = own.end < self.heads.len() && self.heads[own.end - 1].after == Some(own.end);
-        if !spiral || (round > 0 && self.rounds[round - 1].len() >= own.len()) {
+        // A tube that begins on a chain has no middle.
+        if !spiral || self.tube || (round > 0 && self.rounds[round - 1].len() >= own.len()) {
             return 1.0;
         }
         let (wide, tall) = (self.heads[own.start].width, self.heads[own.end - 1].height);

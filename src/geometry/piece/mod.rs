@@ -98,7 +98,7 @@ const HALF_THICK: f64 = 0.25;
 /// Makes patches of a mesh.
 pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
     let mirrored = plan.design.hand == Hand::Left;
-    let over = plan.design.kind.row().from_the_foot && !mesh.flat;
+    let over = plan.from_the_foot() && !mesh.flat;
     // Rounds start at the back, where makers keep the seam.
     let upright = |p: &Vec3| {
         let y = if mirrored != over { -p.y } else { p.y };

@@ -225,7 +225,10 @@ pub fn layout(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
 /// The same without its angles: radii, lanes and the room of a stitch, which are enough to choose a scale.
 pub fn rough(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
     let first = rows.first().and_then(|row| size.rounds.get(row.first));
-    let before = first.map_or(0, |round| round.before);
+    let before = first.map_or(0, |round| match size.foundation {
+        Foundation::ChainRound(chains) if round.before == 0 => chains,
+        _ => round.before,
+    });
     let centre = radii::centre(size, before);
     let mut rings = radii::stack(size, rows, centre);
     for (index, ring) in rings.iter_mut().enumerate() {
@@ -255,6 +258,8 @@ fn foundation_radius(foundation: Foundation) -> f64 {
         // Small, so that the chart is not mostly hole, but wide enough for the sign that stands in it.
         Foundation::Ring | Foundation::Chain(_) => 1.15,
         Foundation::ChainRing(chains) => (f64::from(chains) * 0.36 / TURN + 0.75).max(1.15),
+        // Its chains lie round the clear centre, one below each stitch.
+        Foundation::ChainRound(chains) => (f64::from(chains) / TURN).max(1.15),
     }
 }
 

@@ -66,6 +66,8 @@ impl Rest {
     fn read(plan: &Plan, size: &SizePlan, cornered: &[Cornered]) -> Self {
         let start = match size.foundation {
             Foundation::ChainRing(chains) => sane(plan.gauge(Stitch::CH).width) * f64::from(chains) / TURN,
+            // A chain that is worked into one by one lies as wide as its stitches.
+            Foundation::ChainRound(_) => size.rounds.first().map_or(0.0, |first| at_rest(plan, first).radius()),
             Foundation::Ring | Foundation::Chain(_) => 0.0,
         };
         let mut rises = false;
@@ -111,8 +113,10 @@ impl Rest {
                 continue;
             }
             let fabric = &mut fabric[..wanted];
+            // What narrows lies flat inward.
+            let narrows = part.iter().map(Round::change).sum::<i64>() < 0 && from > part.len();
             for round in fabric.iter_mut() {
-                radius += round.height;
+                radius = if narrows { (radius - round.height).max(0.0) } else { radius + round.height };
                 round.flat = Some(TURN * radius);
             }
             // A part is held as a whole: one round that cups for good would pull its neighbours up with it.

@@ -106,7 +106,14 @@ pub(super) fn round(
     let joined = joined.zip(one.joined_to()).filter(|((_, tall), _)| *tall);
     // Found once, here: the round above may be worked into them.
     let spaces = Spaces::of(&outcome.ops);
-    Some(Counted { round: one.finish(reading, outcome, flat), spaces, foundation, flat, taught, joined })
+    let along = matches!(base, Base::Stitches(_)) && !flat;
+    let round = one.finish(reading, outcome, flat);
+    let foundation = match foundation {
+        // A stitch into each of the chains.
+        Foundation::ChainRing(chains) if along && round.goes_into_each(chains) => Foundation::ChainRound(chains),
+        foundation => foundation,
+    };
+    Some(Counted { round, spaces, foundation, flat, taught, joined })
 }
 
 pub(super) struct One<'a> {

@@ -97,6 +97,11 @@ impl<'a, 'r> Hand<'a, 'r> {
             "all-back" => self.loops("back"),
             "all-front" => self.loops("front"),
             "next" => self.each(words()?, 1, times),
+            "chain-next" => self.into_chains(words()?, times),
+            "chain-each" => {
+                let left = self.chains_left();
+                self.into_chains(words()?, left)
+            }
             "around" | "remaining" => {
                 let left = self.left();
                 if key == "around" && self.at > 0 {
@@ -173,6 +178,20 @@ impl<'a, 'r> Hand<'a, 'r> {
             self.take(each, false)?;
             self.made(&made)
         })
+    }
+
+    /// Chains of the ring that no stitch stands on yet.
+    fn chains_left(&self) -> usize {
+        self.worked.chains.first().map_or(0, |chains| chains - self.worked.top.len().min(*chains))
+    }
+
+    /// A stitch into each of so many chains of the ring.
+    fn into_chains(&mut self, words: &str, times: usize) -> Done {
+        if times > self.chains_left() {
+            return Err(format!("{times} chains, where {} are left", self.chains_left()));
+        }
+        let made = self.reader.what(words)?;
+        (0..times).try_for_each(|_| self.made(&made))
     }
 
     fn together(&mut self, name: &str, count: usize) -> Done {

@@ -161,8 +161,12 @@ pub(super) fn hold(worked: &Worked, plan: &Plan, (from, round): (Foundation, &Ro
     };
     assert_eq!(worked.loops, loops, "loops of {told}");
     let ring = match from {
-        Foundation::ChainRing(chains) | Foundation::Chain(chains) if round.number == 1 => Some(chains as usize),
-        Foundation::Ring | Foundation::ChainRing(_) | Foundation::Chain(_) => None,
+        Foundation::ChainRing(chains) | Foundation::ChainRound(chains) | Foundation::Chain(chains)
+            if round.number == 1 =>
+        {
+            Some(chains as usize)
+        }
+        Foundation::Ring | Foundation::ChainRing(_) | Foundation::ChainRound(_) | Foundation::Chain(_) => None,
     };
     let begun = match round.begin {
         Begin::Chain { chains, .. } => Some(usize::from(chains)),
