@@ -17,6 +17,9 @@ use crate::story::{Block, Figure, Section, Story};
 /// Pages from which on a booklet has a table of contents.
 const CONTENTS_FROM: usize = 12;
 
+/// Most sizes whose side views are all shown, where each has one of its own.
+const MOST_SIDE_VIEWS: usize = 3;
+
 /// Lays a story out as a booklet, with the pictures it was told of. Nothing, and errors in the report, where the paper can't hold it; warnings where a
 /// picture had to be made smaller or a character is not in the typeface.
 pub fn lay_out(story: &Story<'_>, pictures: &Pictures, options: &Options, report: &mut Report) -> Option<Document> {
@@ -80,6 +83,13 @@ fn thrifty(sections: &mut Vec<Section>, story: &Story<'_>, pictures: &Pictures, 
             let blocks = std::mem::take(&mut chart.blocks).into_iter().skip(shown).take(1);
             chart.blocks = blocks.chain(story.beside_the_chart()).collect();
         }
+    }
+    // Side views that would fill a page each are told by the middle one; the measures of all stand in a list.
+    if let Some(side) = sections.iter_mut().find(|section| section.id == "side" && !options.chart.every)
+        && count > MOST_SIDE_VIEWS
+        && side.blocks.len() == count
+    {
+        side.blocks = std::mem::take(&mut side.blocks).into_iter().skip(story.middle()).take(1).collect();
     }
     if pictures.schematics.len() == 1 {
         sections.retain(|section| section.id != "measures");

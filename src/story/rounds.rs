@@ -12,7 +12,7 @@ use crate::words::numbers::{bare, signed};
 use crate::words::{Arg, capital};
 
 /// Most sizes that stand side by side.
-const MOST_IN_BRACKETS: usize = 5;
+const MOST_IN_BRACKETS: usize = 8;
 /// Most sizes whose numbers are held together on one line.
 const FEW_SIZES: usize = 3;
 /// The number of times after a repeat stays on one line with what follows it, its word or the numbers of other sizes.
