@@ -7,6 +7,7 @@ use super::palettes::{self, RawPalette};
 use super::photograph::{self, RawPhotograph};
 use super::rows::{BALL, DESIGN, Group, PART, PART_SWATCH, SIZE, SWATCH, YARN};
 use super::shapes::Field;
+use super::stitches::{self, RawStitch};
 use super::tree::{Node, Text, Value, slice};
 use super::{Note, OwnWords};
 use crate::report::{Diagnostic, Place, Report};
@@ -28,6 +29,7 @@ pub(super) struct RawDesign {
     pub(super) work: Option<Text>,
     pub(super) yarn: Option<RawYarn>,
     pub(super) palettes: Vec<RawPalette>,
+    pub(super) stitches: Vec<RawStitch>,
     pub(super) hook: Option<Text>,
     pub(super) expect: Option<Text>,
     pub(super) swatches: Vec<RawSwatch>,
@@ -169,6 +171,7 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         work: fields.text("work"),
         yarn: yarn(&mut fields),
         palettes: palettes::read(&mut fields),
+        stitches: stitches::read(&mut fields),
         hook: fields.text("hook"),
         expect: fields.text("expect"),
         swatches: swatches(&mut fields),

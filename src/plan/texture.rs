@@ -9,7 +9,7 @@ use super::solve::Solver;
 use crate::craft::{Begin, Close, Multiple, Op, Round, Stitch};
 use crate::design::{Body, Design, Part, Said, Work};
 use crate::notation::tree::{Act, Item, Times};
-use crate::notation::{Source, WrittenRound, read};
+use crate::notation::{Source, WrittenRound, read_with};
 use crate::report::{Diagnostic, Place, Report, Severity};
 use crate::units::Gauge;
 
@@ -50,7 +50,7 @@ fn goes_round(item: &Item) -> bool {
     match &item.act {
         Act::Run(_, times) | Act::Repeat(_, times) => matches!(times, Times::Around { .. }),
         Act::Evenly { .. } => true,
-        Act::Same { .. } => false,
+        Act::Same { .. } | Act::Skipped(_) => false,
     }
 }
 
@@ -70,7 +70,7 @@ impl Texture {
         for line in lines {
             let source = Source { text: &line.value, place: line.place };
             let mut own = Report::new();
-            let rounds = read(&[source], rules.terms, rules.main, 2, &mut own);
+            let rounds = read_with(&[source], (rules.terms, &design.stitches), rules.main, 2, &mut own);
             let failed = own.has_errors();
             own.diagnostics.into_iter().for_each(|complaint| report.add(complaint));
             match <[WrittenRound; 1]>::try_from(rounds) {

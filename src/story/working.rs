@@ -1,7 +1,9 @@
 //! How the piece is worked, and the abbreviations.
 
 use super::Story;
-use crate::craft::{Begin, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms, abbreviation};
+use crate::craft::{
+    Begin, Build, Close, Foundation, Loops, Made, Op, OwnStitch, Round, Spot, Stitch, Terms, abbreviation,
+};
 use crate::design::{Hand, Work};
 use crate::notation::{Gaps, across};
 use crate::plan::{PartPlan, SizePlan};
@@ -199,6 +201,24 @@ impl Story<'_> {
             if foreign {
                 let english = Run { language: Some(Language::EN), ..Run::new(abbreviation(stitch, Terms::Us)) };
                 row.push(Cell { runs: vec![english], ..Cell::default() });
+            }
+            rows.push(row);
+        }
+        for own in &self.plan.design.stitches {
+            if !self
+                .plan
+                .sizes
+                .iter()
+                .flat_map(|size| &size.rounds)
+                .any(|round| round.ops.iter().any(|op| own.is_made(op)))
+            {
+                continue;
+            }
+            let whole = if own.trade { Some(self.say(OwnStitch::V)) } else { own.name.clone() };
+            let meaning = whole.unwrap_or_else(|| writer.spelled(&own.made));
+            let mut row = vec![Cell::bold(writer.own_name(own)), Cell::new(meaning)];
+            if foreign {
+                row.push(Cell::new(if own.trade { "V-st" } else { "–" }));
             }
             rows.push(row);
         }

@@ -104,6 +104,7 @@ pub fn bare(title: &str, kind: Kind) -> Design {
         work: Work::Spiral,
         palettes: Vec::new(),
         yarn: Yarn { weight: None, fibre: None, ball: None, colours: Vec::new(), allowance: 0.1 },
+        stitches: Vec::new(),
         hook: None,
         swatches: Vec::new(),
         sizes: Vec::new(),

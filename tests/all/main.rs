@@ -49,6 +49,7 @@ mod notation_fuzz;
 mod outside_counts;
 
 mod one_size;
+mod own_stitches;
 mod own_words;
 mod pages;
 

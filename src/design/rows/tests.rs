@@ -17,6 +17,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("ball", _) => &["grams: 50", "metres: 85"],
         ("swatch", _) => &["stitch: sc", "stitches: 16", "rounds: 17", "width: 11.3", "height: 11.1"],
         ("part-swatch", _) => &["stitches: 16", "rounds: 17", "width: 11.3", "height: 11.1"],
+        ("own-stitch", _) => &["work: \"(2 dc, ch 1, 2 dc)\""],
         ("size", "age") => &["head: 42"],
         ("size", _) => &[],
         ("part", "flare" | "width" | "settle") => &["width: 6", "flare: 42°"],
@@ -49,6 +50,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
         "design" => lines(""),
         "part-swatch" => whole("parts", format!("\n  - that:\n      swatch:\n{}", lines("        ")))
             .replace("that:\n", "that:\n      shape: flat\n"),
+        "own-stitch" => whole("stitches", format!("\n  shell:\n{}", lines("    "))),
         "ball" => whole("yarn", format!("\n  ball:\n{}", lines("    "))),
         "size" => whole("sizes", format!("\n  one:\n{}", lines("    "))),
         "part"
