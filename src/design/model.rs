@@ -403,6 +403,8 @@ pub struct Profile {
     pub multiple: Option<Said<Multiple>>,
     /// Rounds that repeat from its first round on, each as it goes round; empty where it is all of one stitch.
     pub pattern: Vec<Said<String>>,
+    /// Rounds that are worked once before the pattern begins.
+    pub set_up: Vec<Said<String>>,
     /// Length at its end that is folded up over what lies above it.
     pub folded: Option<PerSize<Mm>>,
     /// A swatch of this part alone.

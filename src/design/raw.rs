@@ -116,6 +116,8 @@ pub(super) struct RawPart {
     pub(super) multiple: Option<Text>,
     /// Rounds that repeat all the way up.
     pub(super) pattern: Option<Vec<Text>>,
+    /// Rounds that are worked once before it.
+    pub(super) set_up: Option<Vec<Text>>,
     /// A swatch of this part alone, which names no stitch.
     pub(super) swatch: Option<RawSwatch>,
     /// What is measured, in the order of [`Field::ALL`].
@@ -393,6 +395,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         most: fields.text("most"),
         multiple: fields.text("multiple"),
         pattern: fields.take("pattern").map(|(key, node)| written(text, &key, node, fields.report())),
+        set_up: fields.take("setup").map(|(key, node)| written(text, &key, node, fields.report())),
         swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         notes: own::notes(&mut fields),
@@ -458,7 +461,7 @@ fn stripes(key: &Text, node: Node, report: &mut Report) -> Vec<RawStripe> {
 fn written(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text> {
     let mut rounds = Vec::new();
     let below = || {
-        let example = if key.text == "pattern" { "FPdc in next, BPdc in next" } else { "Rnd 1: 6 sc in ring (6)" };
+        let example = if key.text != "written" { "FPdc in next, BPdc in next" } else { "Rnd 1: 6 sc in ring (6)" };
         format!("write `{}: |` and the rounds on the lines below it, indented, such as `{example}`", key.text)
     };
     match node.value {

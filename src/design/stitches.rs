@@ -71,8 +71,8 @@ fn lines(parts: &[Part]) -> impl Iterator<Item = &str> {
     parts
         .iter()
         .flat_map(|part| match &part.body {
-            Body::Written(lines) => lines.iter(),
-            Body::Profile(profile) => profile.pattern.iter(),
+            Body::Written(lines) => lines.iter().chain(&[]),
+            Body::Profile(profile) => profile.set_up.iter().chain(&profile.pattern),
         })
         .map(|line| line.value.as_str())
 }
@@ -163,7 +163,10 @@ fn fits(raw: &RawStitch, reading: Reading, report: &mut Report) -> bool {
             "give it a name of one to three words, in letters: `shell`, `garden knot`",
         ),
         NameFault::Taken(stitch) => (
-            format!("`{shown}` is a stitch already: {}", abbreviation(stitch, reading.terms)),
+            match abbreviation(stitch, reading.terms) {
+                short if short.eq_ignore_ascii_case(&shown) => format!("`{shown}` is a stitch already"),
+                short => format!("`{shown}` is a stitch already: {short}"),
+            },
             "give yours another name, such as `my knot`, so that nobody works the other",
         ),
         NameFault::Meant => (

@@ -9,7 +9,7 @@ use crate::craft::{Loops, OwnStitch, Round, Terms, abbreviation};
 use crate::geometry::{Holds, SideShape, Sits, Worn};
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction};
-use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
+use crate::plan::{PartPlan, Plan, ShapedIn, SizePlan, YarnUse};
 use crate::story::source_words;
 use crate::units::{Mm, tidy};
 use crate::words::{Language, Words};
@@ -118,6 +118,10 @@ struct PartJson<'a> {
     /// What of its end is folded up.
     #[serde(skip_serializing_if = "Option::is_none")]
     folded: Option<FoldedJson>,
+    /// Rounds in which a stitch pattern lets the count change: `plain` ones of its own, or `between` one time through and
+    /// the next.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    shaped_in: Option<&'static str>,
     /// The round with the largest share of its shaping on shaping, and that share.
     stacked: Option<StackedJson>,
     /// The polygon that stacked shaping makes.
@@ -280,6 +284,10 @@ fn part<'a>(size: &SizePlan, part: &'a PartPlan) -> PartJson<'a> {
         growth_used: tidy(part.growth_used, 3),
         worst_mm: mm(part.worst),
         multiple: part.multiple.map(|multiple| multiple.to_string()),
+        shaped_in: part.shaped_in.map(|within| match within {
+            ShapedIn::Plain => "plain",
+            ShapedIn::Between => "between",
+        }),
         folded: part.folded.map(|folded| FoldedJson { first_round: folded.first, length_mm: mm(folded.length) }),
         stacked: stacking.most.map(|(round, share)| StackedJson { round, share: tidy(share, 3) }),
         corners: stacking.polygon.filter(|polygon| polygon.last == part.last).map(|polygon| CornersJson {

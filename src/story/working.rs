@@ -6,7 +6,7 @@ use crate::craft::{
 };
 use crate::design::{Hand, Work};
 use crate::notation::{Gaps, across};
-use crate::plan::{PartPlan, SizePlan};
+use crate::plan::{PartPlan, ShapedIn, SizePlan};
 use crate::story::{Block, Cell, Column, Run, Section, Table};
 use crate::words::numbers::length;
 use crate::words::{Arg, Language};
@@ -90,6 +90,7 @@ impl Story<'_> {
             across(&numbers, u32::to_string, Gaps::OPEN)
         };
         let mut said = self.multiples();
+        said.extend(self.shaped_patterns());
         if let Some(part) = self.plan.sizes.first().and_then(|size| self.plan.folded(size)) {
             let first = rounds(&|size| self.plan.folded(size).map(|part| part.first));
             let args = [("part", Arg::Text(&part.name)), ("round", Arg::Text(&first))];
@@ -129,6 +130,19 @@ impl Story<'_> {
             Some(self.words.with("page-multiple", &args))
         };
         first.parts.iter().enumerate().filter_map(told).collect()
+    }
+
+    /// In which rounds a part that is worked in a stitch pattern changes its count.
+    fn shaped_patterns(&self) -> Vec<String> {
+        let Some(first) = self.plan.sizes.first() else { return Vec::new() };
+        let told = |part: &PartPlan| {
+            let key = match part.shaped_in? {
+                ShapedIn::Plain => "page-pattern-plain",
+                ShapedIn::Between => "page-pattern-between",
+            };
+            Some(self.words.with(key, &[("part", Arg::Text(&part.name))]))
+        };
+        first.parts.iter().filter_map(told).collect()
     }
 
     /// What is said of the chains that rounds begin with; nothing where none does.

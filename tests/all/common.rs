@@ -47,6 +47,7 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
         most: 2,
         multiple: None,
         pattern: Vec::new(),
+        set_up: Vec::new(),
         folded: None,
         swatch: None,
         place: None,
@@ -160,6 +161,7 @@ pub fn part_plan(name: &str, first: u32, last: u32) -> PartPlan {
         worst: Mm::ZERO,
         multiple: None,
         folded: None,
+        shaped_in: None,
         reasons: Vec::new(),
     }
 }

@@ -67,6 +67,7 @@ mod round_trip;
 mod schematic;
 
 mod shape;
+mod shaped_patterns;
 
 mod shown;
 

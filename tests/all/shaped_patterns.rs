@@ -70,7 +70,9 @@ fn assert_closes(parts: impl Fn(&str) -> String, index: usize) {
 fn a_side_that_widens_or_narrows_is_worked_in_any_pattern() {
     for around in ["{S: 62, M: 84, L: 112}", "{S: 42, M: 58, L: 80}"] {
         let side = |pattern: &str| {
-            format!("  - base: {{start: ring, shape: flat}}\n  - side: {{shape: taper, depth: 12, around: {around}, pattern: {pattern}}}\n")
+            format!(
+                "  - base: {{start: ring, shape: flat}}\n  - side: {{shape: taper, depth: 12, around: {around}, pattern: {pattern}}}\n"
+            )
         };
         assert_closes(side, 1);
     }
@@ -95,7 +97,9 @@ fn a_flat_base_is_worked_in_any_pattern() {
 #[test]
 fn a_dome_is_worked_in_any_pattern() {
     let dome = |pattern: &str| {
-        format!("  - top: {{start: ring, shape: dome, rise: {{S: 7, M: 10, L: 14}}, most: triple, pattern: {pattern}}}\n")
+        format!(
+            "  - top: {{start: ring, shape: dome, rise: {{S: 7, M: 10, L: 14}}, most: triple, pattern: {pattern}}}\n"
+        )
     };
     assert_closes(dome, 0);
 }
@@ -104,7 +108,7 @@ fn a_dome_is_worked_in_any_pattern() {
 #[test]
 fn set_up_rounds_are_worked_once() {
     let parts = "  - base: {start: ring, shape: flat}\n  - side:\n      shape: straight\n      depth: 8\n      \
-        set-up: [\"V-st in next st, sk next 2 sts\"]\n      pattern: [\"V-st in next V-st\"]\n";
+        setup: [\"V-st in next st, sk next 2 sts\"]\n      pattern: [\"V-st in next V-st\"]\n";
     for work in ["joined", "spiral"] {
         let read = read(&basket(work, parts)).unwrap_or_else(|report| panic!("{report:#?}"));
         for size in &read.plan.sizes {
@@ -122,7 +126,7 @@ fn set_up_rounds_are_worked_once() {
 #[test]
 fn after_a_shaping_round_a_set_up_is_worked_again() {
     let parts = "  - base: {start: ring, shape: flat}\n  - side:\n      shape: taper\n      depth: 12\n      \
-        around: {S: 62, M: 84, L: 112}\n      set-up: [\"V-st in next st, sk next 2 sts\"]\n      pattern: [\"V-st in next V-st\"]\n";
+        around: {S: 62, M: 84, L: 112}\n      setup: [\"V-st in next st, sk next 2 sts\"]\n      pattern: [\"V-st in next V-st\"]\n";
     let read = read(&basket("joined", parts)).unwrap_or_else(|report| panic!("{report:#?}"));
     for size in &read.plan.sizes {
         assert_eq!(audit(size), Ok(()));
@@ -167,11 +171,13 @@ fn what_can_not_be_closed_is_refused_with_a_cure() {
         errors.map(|one| (one.code, one.help.is_some(), one.place.is_some())).next().unwrap()
     };
     // Forty stitches to a repeat leave a narrow base no way to change.
-    let wide = "  - base: {start: ring, shape: flat, pattern: [\"sc in each st\", \"dc in next 39 sts, FPdc in next st\"]}\n";
+    let wide =
+        "  - base: {start: ring, shape: flat, pattern: [\"sc in each st\", \"dc in next 39 sts, FPdc in next st\"]}\n";
     assert_eq!(told(wide).1, true);
     // A ball closes, and no pattern can.
-    let ball = "  - base: {start: ring, shape: flat}\n  - top: {shape: close, pattern: [\"FPdc in next, BPdc in next\"]}\n";
+    let ball =
+        "  - base: {start: ring, shape: flat}\n  - top: {shape: close, pattern: [\"FPdc in next, BPdc in next\"]}\n";
     assert_eq!(told(ball), ("unused-field", true, true));
-    let bare = "  - base: {start: ring, shape: flat}\n  - side: {shape: straight, depth: 6, set-up: [sc in each st]}\n";
+    let bare = "  - base: {start: ring, shape: flat}\n  - side: {shape: straight, depth: 6, setup: [sc in each st]}\n";
     assert_eq!(told(bare), ("unused-field", true, true));
 }

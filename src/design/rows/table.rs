@@ -498,7 +498,15 @@ const ENDS: &[Row] = &[
         "pattern",
         Takes::Rounds,
         "pattern: [\"FPdc in next, BPdc in next\"]",
-        "A stitch pattern that the part is worked in: its rounds, which repeat all the way up; the multiple follows from them.",
+        "A stitch pattern that the part is worked in: its rounds, which repeat all the way up; the multiple follows from them. \
+         A part that is shaped changes its count in the plain rounds of the pattern, or, where it has none, in a plain \
+         round between one time through and the next.",
+    ),
+    row(
+        "setup",
+        Takes::Rounds,
+        "setup: [\"dc in each st around\"]",
+        "Rounds that are worked once before `pattern` begins, where its first round stands on something else than its last.",
     ),
     row(
         "swatch",

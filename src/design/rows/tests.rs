@@ -25,6 +25,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "rise") => &["shape: dome"],
         ("part", "taper") => &["shape: taper", "depth: 9"],
         ("part", "written") => &[],
+        ("part", "setup") => &["shape: straight", "depth: 9", "pattern: [sc in each st]"],
         ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded") => &["shape: straight", "depth: 9"],
         ("part", _) => &["shape: flat"],
         (other, _) => panic!("a section {other} that is never tried"),
@@ -62,6 +63,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
                     | "taper"
                     | "settle"
                     | "pattern"
+                    | "setup"
                     | "swatch"
                     | "multiple"
                     | "notes"
