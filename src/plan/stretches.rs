@@ -83,7 +83,7 @@ pub(super) fn stretched(task: &Task, stretches: &[Stretch], throughout: Multiple
     for stretch in stretches {
         let own = at..at + stretch.rounds as usize;
         at = own.end;
-        let shaped = task.ways.get(own.clone()).unwrap_or_default().iter().filter(|ways| **ways != Ways::Even).last();
+        let shaped = task.ways.get(own.clone()).unwrap_or_default().iter().rfind(|ways| **ways != Ways::Even);
         let ways = shaped.copied().filter(|_| stretch.shaped).unwrap_or(Ways::Even);
         rows.push((own.end.saturating_sub(1), ways));
     }
@@ -97,8 +97,9 @@ pub(super) fn stretched(task: &Task, stretches: &[Stretch], throughout: Multiple
     let entry = match task.entry {
         // A ring may take what closes where nothing within its usual room does.
         Entry::First { least, most } if least < most && !(least..=most).any(|count| throughout.holds(count)) => {
-            let (below, above) = throughout.around(f64::from(least), FEWEST);
-            Entry::First { least: below.unwrap_or(least).max(least / 2), most: above.max(most) }
+            // A few more pucker, many can't be drawn together.
+            let (_, above) = throughout.around(f64::from(least), FEWEST);
+            Entry::First { least, most: if above <= 2 * most { above } else { most } }
         }
         entry @ (Entry::First { .. } | Entry::After { .. }) => entry,
     };

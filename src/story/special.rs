@@ -215,10 +215,12 @@ fn entered(writer: &Writer<'_>, stitch: Stitch, foot: Foot) -> Vec<String> {
         Foot::Next => "next",
     };
     clauses.push(writer.say(way, &[("foot", Arg::Text(foot))]));
-    let draw = match row.build {
-        Build::Puff => "special-draw-long",
-        Build::Long => "special-draw-tall",
-        _ => "special-draw-up",
+    let draw = if row.build == Build::Puff {
+        "special-draw-long"
+    } else if row.build == Build::Long {
+        "special-draw-tall"
+    } else {
+        "special-draw-up"
     };
     clauses.push(writer.say(draw, &[]));
     clauses.extend((row.build == Build::Extended).then(|| writer.say("special-extend", &[])));
