@@ -14,6 +14,7 @@ mod explain;
 mod finish;
 mod fit;
 mod gauges;
+mod half;
 mod measures;
 mod multiples;
 mod notes;
