@@ -17,6 +17,8 @@ pub const SIZES: usize = 24;
 pub const PARTS: usize = 40;
 /// Most notes, materials or steps of assembly in one field of a design.
 pub const NOTES: usize = 40;
+/// Most stitches of its own that a design defines.
+pub const OWN_STITCHES: usize = 40;
 /// Most palettes of a design.
 pub const PALETTES: usize = 12;
 /// Most rounds of a part, solved or written.

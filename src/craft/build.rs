@@ -32,6 +32,18 @@ pub enum Build {
     Popcorn,
     /// A little loop of chains on top of the round; adds nothing to the count.
     Picot,
+    /// A stitch with a chain between its foot and the rest of it, and so between that stitch and the next taller one.
+    Extended,
+    /// A stitch whose loop is drawn up long, with nothing more to it.
+    Long,
+    /// A stitch worked so many rounds further down than the others, over what stands there.
+    Spike,
+    /// A stitch with a long loop that hangs on the far side of the fabric.
+    Loop,
+    /// A stitch worked backwards, from left to right with the right hand: a corded edge.
+    Reverse,
+    /// A tall stitch without a yarn over: its first loop is drawn up through the stitch before it.
+    Linked,
 }
 
 /// What follows from how a stitch is built.
@@ -64,6 +76,16 @@ impl Build {
             Self::Puff => of("puff", &["N S puff", "N S puff st", "N S puff stitch"], true),
             Self::Bobble => of("bobble", &["N S bo", "N S bobble"], true),
             Self::Popcorn => of("popcorn", &["N S pc", "N S popcorn"], true),
+            Self::Extended => of("extended", &["e S", "ext S", "ex S", "extended S"], true),
+            Self::Long => of("long", &["long S", "elongated S"], true),
+            // How many rounds down is part of each name, so that no two share their words.
+            Self::Spike => {
+                let names: &[&str] = &["N rnd spike S", "N round spike S", "N row spike S"];
+                BuildRow { words: None, fabric: false, ..of("spike", names, true) }
+            }
+            Self::Loop => of("loop", &[], true),
+            Self::Reverse => BuildRow { fabric: false, ..of("reverse", &["r S", "rev S", "reverse S"], true) },
+            Self::Linked => of("linked", &["linked S"], true),
             Self::Picot => {
                 BuildRow { fabric: false, ..of("picot", &["S N p", "S N picot", "N S p", "N S picot"], true) }
             }

@@ -9,6 +9,8 @@ mod counted;
 
 mod multiple;
 
+mod own;
+
 mod piece;
 
 mod round;
@@ -24,6 +26,7 @@ mod terms;
 pub use build::*;
 pub use counted::*;
 pub use multiple::*;
+pub use own::*;
 pub use piece::*;
 pub use round::*;
 pub use said::*;

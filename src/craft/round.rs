@@ -1,6 +1,7 @@
 //! A round and the operations it is worked in.
 
 use crate::craft::{Loops, Said, Stitch};
+use crate::limits;
 use crate::report::Place as SourcePlace;
 use crate::units::Mm;
 
@@ -81,6 +82,8 @@ pub enum Spot {
     Stitch,
     /// The next `consumed` stitches, worked together into one.
     Together,
+    /// The next two stitches, one stitch in each, the second of them first: the two cross.
+    Crossed,
     /// The space under the next `consumed` chains.
     Space,
     /// Nowhere: chains that bridge a gap, or a picot on top.
@@ -114,6 +117,32 @@ impl Made {
         same.into_iter().chain(mixed.iter().copied())
     }
 
+    /// What these runs make in one place, those of one stitch that follow one another joined; nothing for none, and for
+    /// more than can be counted.
+    pub fn of_runs(all: impl IntoIterator<Item = (Stitch, u32)>) -> Option<Self> {
+        let mut runs: Vec<(Stitch, u32)> = Vec::new();
+        for (stitch, count) in all {
+            match runs.last_mut() {
+                Some((last, number)) if *last == stitch => *number = number.checked_add(count)?,
+                _ => runs.push((stitch, count)),
+            }
+        }
+        match runs[..] {
+            [] => None,
+            [(stitch, count)] => Some(Self::Same(stitch, count)),
+            _ => Some(Self::Mixed(runs.into_boxed_slice())),
+        }
+    }
+
+    /// The same so often, all in one place; nothing where that is more than anybody works there.
+    pub fn times(&self, times: u32) -> Option<Self> {
+        if let Self::Same(stitch, count) = self {
+            return count.checked_mul(times).map(|count| Self::Same(*stitch, count));
+        }
+        (times <= limits::IN_ONE_PLACE).then_some(())?;
+        Self::of_runs((0..times).flat_map(|_| self.runs()))
+    }
+
     /// Stitches counted for the round (a picot counts for none).
     pub fn count(&self) -> u32 {
         self.runs().map(|(stitch, count)| count * u32::from(stitch.row().counts)).sum()
@@ -134,6 +163,11 @@ impl Op {
     /// The next `count` stitches worked together.
     pub fn decrease(stitch: Stitch, count: u32) -> Self {
         Self { into: Spot::Together, consumed: count, made: Made::Same(stitch, 1), loops: Loops::Both }
+    }
+
+    /// A stitch in each of the next two stitches, the second of them first.
+    pub fn crossed(stitch: Stitch) -> Self {
+        Self { into: Spot::Crossed, consumed: 2, made: Made::Same(stitch, 2), loops: Loops::Both }
     }
 
     /// One stitch of the first round, worked into the ring: it uses up nothing.

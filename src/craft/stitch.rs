@@ -1,7 +1,7 @@
 //! The stitch table: one row a stitch, and everything the crate knows of it that is not a word of some language.
 //!
 //! To add a stitch, add a row to `ROWS`; a plain one needs its names in the catalogues of `src/words/` as well. Stitches
-//! built of others (post stitches, clusters, puffs, bobbles, popcorns, picots) take their names, their spellings and their
+//! built of others (post stitches, clusters, puffs, bobbles, popcorns, picots, extended and spike stitches) take their names, their spellings and their
 //! symbol from how they are built.
 
 use super::{Build, Side, Terms};
@@ -147,11 +147,27 @@ const fn picot(id: &'static str, own: Names, chains: u8) -> StitchRow {
     StitchRow { stems: chains, height: 0.8, yarn: 0.25 + 0.45 * chains as f64, counts: 0, turning: 0, thickness, ..one }
 }
 
+/// An extended stitch: halfway in height between the stitch and the next taller one (that it lies between them is common
+/// practice, how far is our judgement), with the yarn of a chain more.
+const fn extended(id: &'static str, us: &'static str, uk: &'static str, steps: u8) -> StitchRow {
+    let one = tall(id, names(us, &[]), names(uk, &[]), steps, Build::Extended);
+    let next = tall(id, names(us, &[]), names(uk, &[]), steps + 1, Build::Extended);
+    StitchRow { height: (one.height + next.height) / 2.0, yarn: one.yarn + 0.3, ..one }
+}
+
+/// A single crochet over so many rounds below, whose long loops lie on the fabric.
+const fn spike(id: &'static str, us: Names, uk: Names, rounds: u8) -> StitchRow {
+    let one = tall(id, us, uk, 0, Build::Spike);
+    StitchRow { stems: rounds, yarn: 1.0 + 0.5 * rounds as f64, ..one }
+}
+
 /// The thickest and the thinnest that a fabric is, as a share of the width of its stitch (common practice).
 const THICK: f64 = 0.6;
 const THIN: f64 = 0.4;
 
 const CHAIN: Names = names("ch", &["chain"]);
+const LOOP: Names = names("lp st", &["loop stitch", "loop st", "lpst"]);
+const CRAB: &[&str] = &["crab stitch", "crab st"];
 const CLUSTER: &[&str] = &["cluster", "cl"];
 const PUFF: &[&str] = &["puff", "puff st", "puff stitch", "pf", "pf st"];
 const BOBBLE: &[&str] = &["bobble", "bo"];
@@ -222,6 +238,27 @@ const ROWS: &[StitchRow] = &[
     gathered("popcorn3", names("3-dc pc", &[]), names("3-tr pc", &[]), (3, 2), Build::Popcorn),
     gathered("popcorn4", names("4-dc pc", &[]), names("4-tr pc", &[]), (4, 2), Build::Popcorn),
     gathered("popcorn", names("5-dc pc", POPCORN), names("5-tr pc", POPCORN), (5, 2), Build::Popcorn),
+    extended("esc", "esc", "edc", 0),
+    extended("ehdc", "ehdc", "ehtr", 1),
+    extended("edc", "edc", "etr", 2),
+    // As tall as a half double crochet, by the loop alone.
+    StitchRow {
+        height: 1.5,
+        yarn: 1.3,
+        ..tall("long-sc", names("long sc", &[]), names("long dc", &[]), 0, Build::Long)
+    },
+    spike(
+        "spike",
+        names("spike sc", &["spike single crochet", "spike stitch", "spike st", "spike"]),
+        names("spike dc", &["spike double crochet", "spike stitch", "spike st", "spike"]),
+        1,
+    ),
+    spike("spike2", names("2-rnd spike sc", &[]), names("2-rnd spike dc", &[]), 2),
+    spike("spike3", names("3-rnd spike sc", &[]), names("3-rnd spike dc", &[]), 3),
+    // The loop takes about twice the yarn of the stitch itself (common practice).
+    StitchRow { yarn: 3.0, ..tall("loop-st", LOOP, LOOP, 0, Build::Loop) },
+    tall("rsc", names("rsc", CRAB), names("rdc", CRAB), 0, Build::Reverse),
+    StitchRow { yarn: 1.7, ..tall("linked-dc", names("linked dc", &[]), names("linked tr", &[]), 2, Build::Linked) },
     picot("picot", names("ch-3 picot", &["picot", "p"]), 3),
     picot("picot4", names("ch-4 picot", &[]), 4),
 ];

@@ -32,6 +32,7 @@ pub mod shapes;
 mod sizes;
 mod slips;
 mod starter;
+mod stitches;
 #[cfg(test)]
 mod tests;
 mod tree;
@@ -44,6 +45,7 @@ pub use printed::Printed;
 pub use rows::{ReferenceMiss, reference, schema};
 pub use shapes::Shape;
 pub use starter::STARTER;
+pub(crate) use stitches::of_rounds;
 
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};

@@ -3,10 +3,10 @@
 use super::heads::HeadSource;
 use super::kinds::Kind;
 use super::shapes::Shape;
-use crate::craft::{Loops, Multiple, Stitch, Terms};
+use crate::craft::{Loops, Multiple, OwnStitch, Stitch, Terms};
 use crate::report::Place;
 use crate::units::{Gauge, Mm, Units};
-use crate::words::Language;
+use crate::words::{Language, Words};
 
 /// A value and the place where the file says it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,6 +49,8 @@ pub struct Design {
     pub yarn: Yarn,
     /// Colours to try, besides those of the yarn.
     pub palettes: Vec<Palette>,
+    /// Stitches that rounds may name beside those of the table: the maker's own, each after those it is built of.
+    pub stitches: Vec<OwnStitch>,
     /// The hook, by its diameter.
     pub hook: Option<Mm>,
     /// The swatches, the first for the main stitch.
@@ -187,6 +189,11 @@ pub enum NoteRound {
 }
 
 impl Design {
+    /// The words of its printed pages, its own stitches among them.
+    pub fn words(&self) -> Words {
+        Words::of(self.language).naming(&self.stitches)
+    }
+
     /// The same for one of its sizes, by its index, alone: without sizes where it has none of this index.
     #[must_use]
     pub fn of_size(mut self, size: usize) -> Self {
@@ -410,6 +417,8 @@ pub struct Profile {
     pub multiple: Option<Said<Multiple>>,
     /// Rounds that repeat from its first round on, each as it goes round; empty where it is all of one stitch.
     pub pattern: Vec<Said<String>>,
+    /// Rounds that are worked once before the pattern begins.
+    pub set_up: Vec<Said<String>>,
     /// Length at its end that is folded up over what lies above it.
     pub folded: Option<PerSize<Mm>>,
     /// Openings in its rounds.

@@ -114,7 +114,7 @@ impl Reader<'_, '_> {
         let repeats = raw.repeats.first().map(|text| text.place);
         let place = raw.measures.first().map(|(_, per)| place_of(per)).or(raw.start.as_ref().map(place_of));
         let place = place.or(words.into_iter().flatten().map(|text| text.place).next());
-        let pattern = raw.pattern.iter().flatten().next().map(|text| text.place);
+        let pattern = raw.pattern.iter().chain(&raw.set_up).flatten().next().map(|text| text.place);
         let place = place.or(repeats).or(raw.openings.first().map(|openings| openings.place));
         let place =
             place.or(raw.folded.as_ref().map(place_of)).or(pattern).or(raw.swatch.as_ref().map(|swatch| swatch.place));
@@ -138,20 +138,28 @@ impl Reader<'_, '_> {
         }))
     }
 
-    /// The rounds that repeat up a part, whose counts have to stay as they are.
-    fn pattern(&mut self, form: &Form) -> Vec<Said<String>> {
+    /// The rounds that repeat up a part, and those that are worked once before them.
+    fn pattern(&mut self, form: &Form) -> (Vec<Said<String>>, Vec<Said<String>>) {
         let raw = self.raw;
-        let lines = raw.pattern.as_deref().unwrap_or_default();
-        if let Some(first) = lines.first().filter(|_| !form.even) {
-            let message = format!("a stitch pattern goes straight up, and the part {} is shaped", raw.name.text);
-            let help = "give `pattern` to a part of its own with `shape: straight`, before or after this one";
+        let (lines, set_up) = (raw.pattern.as_deref().unwrap_or_default(), raw.set_up.as_deref().unwrap_or_default());
+        if let Some(first) = lines.first().filter(|_| form.closes) {
+            let message =
+                format!("the part {} closes, and a stitch pattern does not grow small enough for that", raw.name.text);
+            let help = "give `pattern` to a part that stays open, before this one";
+            self.complain("unused-field", first.place, message, help);
+        }
+        if let Some(first) = set_up.first().filter(|_| lines.is_empty()) {
+            let message =
+                format!("the part {} has set-up rounds, and no pattern that they could set up", raw.name.text);
+            let help = "write the rounds that repeat after them: `pattern: [\"FPdc in next, BPdc in next\"]`";
             self.complain("unused-field", first.place, message, help);
         }
         if let (Some(loops), false) = (&raw.loops, lines.is_empty()) {
             let help = "write it in the pattern itself: `BLO sc in each st around`";
             self.complain("unused-field", loops.place, "`loop` says nothing of a part with a pattern", help);
         }
-        lines.iter().map(|text| Said { value: text.text.clone(), place: Some(text.place) }).collect()
+        let said = |text: &Text| Said { value: text.text.clone(), place: Some(text.place) };
+        (lines.iter().map(said).collect(), set_up.iter().map(said).collect())
     }
 
     /// Even rounds at the end: their number, or the length that comes nearest to whole rounds.
@@ -183,7 +191,7 @@ impl Reader<'_, '_> {
         let settle = raw.settle.as_ref().and_then(|text| self.settle(text, stitch));
         let most = choose("most", raw.most.as_ref(), MOST, self.report).unwrap_or(2);
         let (settle, multiple) = (settle.unwrap_or(form.settle), self.multiple(form));
-        let pattern = self.pattern(form);
+        let (pattern, set_up) = self.pattern(form);
         let within = self.within;
         let swatch = raw.swatch.as_ref();
         let swatch = swatch.and_then(|raw| materials::swatch(raw, Some(stitch), within.reading, self.report));
@@ -192,7 +200,20 @@ impl Reader<'_, '_> {
         let repeats = self.repeats(form, &start);
         let openings = self.openings(form);
         let place = Some(place);
-        Some(Profile { start, shape, settle, most, repeats, multiple, pattern, folded, openings, swatch, place })
+        Some(Profile {
+            start,
+            shape,
+            settle,
+            most,
+            repeats,
+            multiple,
+            pattern,
+            set_up,
+            folded,
+            openings,
+            swatch,
+            place,
+        })
     }
 
     fn form(&mut self, first: bool) -> Option<&'static Form> {

@@ -24,6 +24,8 @@ pub enum Printed {
     Part,
     /// The name of a size.
     Size,
+    /// The name of a stitch of the maker's own.
+    Stitch,
     /// A note, a material or a step of assembly.
     Note,
     /// A line of cover and foot: dedication, copyright, licence, contact, version.
@@ -32,7 +34,7 @@ pub enum Printed {
 
 impl Printed {
     /// All of them.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 12] = [
         Self::Title,
         Self::Designer,
         Self::About,
@@ -42,6 +44,7 @@ impl Printed {
         Self::Palette,
         Self::Part,
         Self::Size,
+        Self::Stitch,
         Self::Note,
         Self::Imprint,
     ];
@@ -54,7 +57,7 @@ impl Printed {
             Self::About => 2000,
             Self::Alt => 400,
             Self::Fibre => 80,
-            Self::Colour | Self::Palette | Self::Part => 40,
+            Self::Colour | Self::Palette | Self::Part | Self::Stitch => 40,
             Self::Size => 24,
             Self::Note => 600,
             Self::Imprint => 160,
@@ -96,6 +99,7 @@ impl Printed {
             }
             Self::Part => named("part", "write it short: `side`"),
             Self::Size => named("size", "write it short: `M`, `child-4y`"),
+            Self::Stitch => named("stitch", "write it short: `shell`, `knot`"),
             Self::Palette => named("palette", "write it short: `harbour`, `meadow`"),
             Self::Colour => named("colour", "write it short: `sand`, `tide`"),
             Self::Alt => {

@@ -10,6 +10,7 @@ use super::repeats;
 use super::rounds::{self, RawRounds};
 use super::rows::{BALL, DESIGN, Group, PART, PART_SWATCH, SIZE, SWATCH, YARN};
 use super::shapes::Field;
+use super::stitches::{self, RawStitch};
 use super::tree::{Node, Text, Value};
 use super::{Note, OwnWords};
 use crate::report::{Diagnostic, Place, Report};
@@ -31,6 +32,7 @@ pub(super) struct RawDesign {
     pub(super) work: Option<Text>,
     pub(super) yarn: Option<RawYarn>,
     pub(super) palettes: Vec<RawPalette>,
+    pub(super) stitches: Vec<RawStitch>,
     pub(super) hook: Option<Text>,
     pub(super) expect: Option<Text>,
     pub(super) swatches: Vec<RawSwatch>,
@@ -120,6 +122,8 @@ pub(super) struct RawPart {
     pub(super) repeats: Vec<Text>,
     /// Rounds that repeat all the way up.
     pub(super) pattern: Option<Vec<Text>>,
+    /// Rounds that are worked once before it.
+    pub(super) set_up: Option<Vec<Text>>,
     /// A swatch of this part alone, which names no stitch.
     pub(super) swatch: Option<RawSwatch>,
     /// What is measured, in the order of [`Field::ALL`].
@@ -176,6 +180,7 @@ pub(super) fn read(text: &str, root: Node, extent: Extent, report: &mut Report) 
         work: fields.text("work"),
         yarn: yarn(&mut fields),
         palettes: palettes::read(&mut fields),
+        stitches: stitches::read(&mut fields),
         hook: fields.text("hook"),
         expect: fields.text("expect"),
         swatches: swatches(&mut fields),
@@ -399,6 +404,7 @@ fn part(text: &str, node: Node, report: &mut Report) -> Option<RawPart> {
         multiple: fields.text("multiple"),
         repeats: repeats::read(&mut fields),
         pattern: fields.take("pattern").map(|(key, node)| rounds::lines_of(text, &key, node, fields.report())),
+        set_up: fields.take("setup").map(|(key, node)| rounds::lines_of(text, &key, node, fields.report())),
         swatch: fields.take("swatch").and_then(|(_, node)| swatch(node, &PART_SWATCH, fields.report())),
         measures: Field::ALL.into_iter().filter_map(|field| Some((field, per(&mut fields, field.word())?))).collect(),
         openings: openings::read(&mut fields),

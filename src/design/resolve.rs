@@ -9,7 +9,7 @@ use super::shapes::{self, Field};
 use super::tree::Text;
 use super::{
     Design, Finish, Hand, Kind, Part, Preference, Said, Shaping, Tolerance, Work, materials, palettes, parts,
-    photograph, plausible, repeats, sizes,
+    photograph, plausible, repeats, sizes, stitches,
 };
 use crate::craft::{Stitch, Terms};
 use crate::report::{Diagnostic, Place, Report};
@@ -64,6 +64,7 @@ pub(super) fn resolve(raw: &RawDesign, report: &mut Report) -> Option<Design> {
         hand: choose("hand", raw.hand.as_ref(), HANDS, report).unwrap_or_default(),
         work,
         hook: raw.hook.as_ref().and_then(|text| materials::hook(text, report)),
+        stitches: stitches::resolve(&raw.stitches, &parts, reading, report),
         palettes: palettes::resolve(&raw.palettes, &yarn.colours, report),
         yarn,
         swatches,

@@ -46,7 +46,7 @@ pub(super) fn read(text: &str, key: &Text, node: Node, report: &mut Report) -> R
 pub(super) fn lines_of(text: &str, key: &Text, node: Node, report: &mut Report) -> Vec<Text> {
     let mut rounds = Vec::new();
     let below = || {
-        let example = if key.text == "pattern" { "FPdc in next, BPdc in next" } else { "Rnd 1: 6 sc in ring (6)" };
+        let example = if key.text != "written" { "FPdc in next, BPdc in next" } else { "Rnd 1: 6 sc in ring (6)" };
         format!("write `{}: |` and the rounds on the lines below it, indented, such as `{example}`", key.text)
     };
     match node.value {

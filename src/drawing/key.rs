@@ -46,7 +46,7 @@ impl Default for KeyOptions {
 
 /// The key to the chart of one size: everything it uses, once.
 pub fn key(plan: &Plan, size: usize, options: &KeyOptions) -> Drawing {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let (mut symbols, mut lines) = (Symbols::new(), Vec::new());
     if let Some(size) = plan.sizes.get(size) {
         let left = plan.design.hand == Hand::Left;

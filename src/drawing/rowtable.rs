@@ -43,7 +43,7 @@ impl Default for RowTableOptions {
 
 /// Draws the row table of one size, or of all sizes in bracket form.
 pub fn row_table(plan: &Plan, table: &RowTable, options: &RowTableOptions) -> Drawing {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let writer = Writer { words: &words, terms: plan.design.terms };
     let mut pen = Pen { plan, words: &words, writer, options, em: options.letters.mm(), y: 0.0, items: Vec::new() };
     let title = match &table.size {

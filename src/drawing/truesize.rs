@@ -134,7 +134,7 @@ fn lying(size: &SizePlan, space: &Piece, across: Option<Mm>) -> Option<BezPath> 
 /// [`TRUE_SIZE`].
 pub fn true_size(plan: &Plan, size: &SizePlan, space: &Piece, width: Mm) -> Option<Drawing> {
     let (kind, path) = outline(plan, size, space)?;
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let own = path.bounding_box();
     let wide = width.mm().max(own.width()).max(f64::from(RULER.0) * 10.0 + 2.0);
     let by = Vec2::new(wide / 2.0, own.height() / 2.0) - own.center().to_vec2();

@@ -7,7 +7,6 @@ use crate::notation::write::Writer;
 use crate::notation::{Instruction, Numbers};
 use crate::plan::Plan;
 use crate::units::tidy;
-use crate::words::Words;
 
 /// Names of the columns.
 const COLUMNS: [&str; 14] = [
@@ -36,7 +35,7 @@ fn words_cell(words: &str) -> String {
 
 /// The CSV text of a plan, with the predicted shape of each size in `shapes`. `only` picks one size by its name.
 pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let mut rows = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(Vec::new());
     let mut write = |row: &[String]| {
         // A vector in memory takes every row.

@@ -5,11 +5,11 @@
 
 use serde::Serialize;
 
-use crate::craft::{Loops, Round, Terms, abbreviation};
+use crate::craft::{Loops, OwnStitch, Round, Terms, abbreviation};
 use crate::geometry::{Holds, SideShape, Sits, Worn};
 use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction};
-use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
+use crate::plan::{PartPlan, Plan, ShapedIn, SizePlan, YarnUse};
 use crate::story::source_words;
 use crate::units::{Mm, tidy};
 use crate::words::{Language, Words};
@@ -19,7 +19,19 @@ struct PlanJson<'a> {
     title: &'a str,
     terms: &'static str,
     language: &'static str,
+    /// Stitches of the maker's own, by which instructions call them.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    stitches: Vec<StitchJson<'a>>,
     sizes: Vec<SizeJson<'a>>,
+}
+
+#[derive(Serialize)]
+struct StitchJson<'a> {
+    name: String,
+    whole_name: Option<&'a str>,
+    work: String,
+    how: Option<&'a str>,
+    makes: u32,
 }
 
 #[derive(Serialize)]
@@ -106,6 +118,10 @@ struct PartJson<'a> {
     /// What of its end is folded up.
     #[serde(skip_serializing_if = "Option::is_none")]
     folded: Option<FoldedJson>,
+    /// Rounds in which a stitch pattern lets the count change: `plain` ones of its own, or `between` one time through and
+    /// the next.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    shaped_in: Option<&'static str>,
     /// The round with the largest share of its shaping on shaping, and that share.
     stacked: Option<StackedJson>,
     /// The polygon that stacked shaping makes.
@@ -144,9 +160,10 @@ struct YarnJson<'a> {
 /// The JSON text of a plan, with the predicted shape of each size in `shapes`, in the order of its sizes. `only` picks
 /// one size by its name; a name that there is not gives no sizes.
 pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let sizes = plan.sizes.iter().zip(shapes).enumerate();
     let wanted = sizes.filter(|(_, (size, _))| only.is_none_or(|only| only == size.name));
+    let writer = Writer { words: &words, terms: plan.design.terms };
     let json = PlanJson {
         title: &plan.design.title.value,
         terms: match plan.design.terms {
@@ -154,10 +171,21 @@ pub fn plan(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
             Terms::Uk => "UK",
         },
         language: plan.design.language.tag(),
+        stitches: plan.design.stitches.iter().map(|own| stitch(own, &writer)).collect(),
         sizes: wanted.map(|(index, (one, shape))| size(plan, index, one, shape, &words)).collect(),
     };
     // Serializing plain structs of numbers and texts has nothing that can fail.
     serde_json::to_string(&json).unwrap_or_default() + "\n"
+}
+
+fn stitch<'a>(own: &'a OwnStitch, writer: &Writer<'_>) -> StitchJson<'a> {
+    StitchJson {
+        name: writer.own_name(own),
+        whole_name: own.name.as_deref(),
+        work: writer.spelled(&own.made),
+        how: own.how.as_deref(),
+        makes: own.made.count(),
+    }
 }
 
 fn size<'a>(plan: &'a Plan, index: usize, size: &'a SizePlan, shape: &SideShape, words: &Words) -> SizeJson<'a> {
@@ -256,6 +284,10 @@ fn part<'a>(size: &SizePlan, part: &'a PartPlan) -> PartJson<'a> {
         growth_used: tidy(part.growth_used, 3),
         worst_mm: mm(part.worst),
         multiple: part.multiple.map(|multiple| multiple.to_string()),
+        shaped_in: part.shaped_in.map(|within| match within {
+            ShapedIn::Plain => "plain",
+            ShapedIn::Between => "between",
+        }),
         folded: part.folded.map(|folded| FoldedJson { first_round: folded.first, length_mm: mm(folded.length) }),
         stacked: stacking.most.map(|(round, share)| StackedJson { round, share: tidy(share, 3) }),
         corners: stacking.polygon.filter(|polygon| polygon.last == part.last).map(|polygon| CornersJson {

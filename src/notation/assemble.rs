@@ -283,7 +283,7 @@ impl<'r> Builder<'r> {
     fn plain_around(&mut self) {
         let plain = |item: &Item| match &item.act {
             Act::Run(Op { into: Spot::Stitch, made: Made::Same(_, 1), .. }, Times::Around { leave: 0 }) => true,
-            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => false,
         };
         if self.collector.items.last().is_some_and(plain) {
             self.collector.items.pop();
@@ -485,7 +485,7 @@ impl<'r> Builder<'r> {
             Act::Run(Op { into: Spot::Air, made: Made::Same(Stitch::CH, chains), .. }, Times::Exactly(1)) => {
                 Some(*chains)
             }
-            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => None,
         };
         // `ch 4 (counts as ch 1 and dc), 11 dc in first ch made`: one of the four is what all goes into.
         if let (0, Some(begin), Some(of_it)) =

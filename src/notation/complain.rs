@@ -89,6 +89,11 @@ const KNOWN: &[&str] = &[
     "total",
 ];
 
+/// True for a word that belongs to the name of a stitch and just as well to that of a part: `Long side`, `Spikes`.
+pub(crate) fn is_adjective(word: &str) -> bool {
+    ["spike", "long", "reverse", "linked", "extended", "elongated", "crab"].contains(&word)
+}
+
 /// True for a word that rounds are written with.
 pub(crate) fn is_word(word: &str) -> bool {
     let stitch = |terms| Vocabulary::of(terms).words().any(|known| known == word);

@@ -53,11 +53,12 @@ pub mod write;
 mod written;
 
 pub use across::{Gap, Gaps, Numbers, across};
-pub(crate) use complain::is_word;
+pub(crate) use complain::{is_adjective, is_word};
 pub use lex::Source;
 pub use lines::{Label, SizedLine, WrittenLine, lines, sized_lines};
 pub(crate) use numbered::{Numbered, numbered};
+pub use own::{NameFault, defined_as, defined_in, mentions, name_fault};
 pub use phrase::{Instruction, Join, Phrase, Reach, Stands};
-pub use read::read;
+pub use read::{read, read_with};
 pub use wording::Wording;
 pub use written::{Covers, Doubt, JoinedTo, Stated, Turning, WrittenRound};

@@ -249,6 +249,15 @@ impl Teller<'_> {
                 let even = reach == Reach::Around;
                 if even { self.say("say-together-around", &[("what", &what)]) } else { self.often(what, times) }
             }
+            Spot::Crossed => {
+                let one = match &op.made {
+                    Made::Same(stitch, _) => self.made(&Made::Same(*stitch, 1), op.loops),
+                    Made::Nothing | Made::Mixed(_) => made,
+                };
+                let what = self.say_made("say-crossed", &one, &[]);
+                let even = reach == Reach::Around;
+                if even { self.say("say-together-around", &[("what", &what)]) } else { self.often(what, times) }
+            }
             Spot::Space => {
                 let chains = self.writer.several(Stitch::CH, op.consumed);
                 let key = pick(alone(["say-space", "say-space-run", "say-space-around", "say-space-remaining"]));
@@ -316,7 +325,10 @@ impl Teller<'_> {
     fn made(&self, made: &Made, loops: Loops) -> Told {
         let mut parts: Vec<String> = made.runs().map(|(stitch, count)| self.writer.several(stitch, count)).collect();
         let last = parts.pop().unwrap_or_default();
-        let whole = if parts.is_empty() {
+        let whole = if let Some(own) = self.writer.words.own(made) {
+            let name = own.name.clone().unwrap_or_else(|| self.writer.own_name(own));
+            self.say("say-own", &[("name", &name)])
+        } else if parts.is_empty() {
             last
         } else {
             let both = self.say("say-and", &[("first", &parts.join(", ")), ("second", &last)]);

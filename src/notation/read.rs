@@ -11,13 +11,13 @@ use super::header::{Header, Numbers, header};
 use super::layout;
 use super::lex::{Kind, Source, Token, tokens};
 use super::numbered;
-use super::own::{self, OwnStitch};
+use super::own::{self, Named};
 use super::remark;
 use super::tongue::{self, Guess};
 use super::vocabulary::Vocabulary;
 use super::wording::{Sense, Wording, Words};
 use super::written::WrittenRound;
-use crate::craft::{Stitch, Terms};
+use crate::craft::{OwnStitch, Stitch, Terms};
 use crate::limits;
 use crate::report::{Diagnostic, Place, Report};
 use std::collections::BTreeSet;
@@ -30,6 +30,17 @@ use winnow::stream::{Stateful, TokenSlice};
 /// is the number of the first round where none is written. Rounds that could not be read in full are there with
 /// `whole` false, and the report holds an error about each.
 pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, report: &mut Report) -> Vec<WrittenRound> {
+    read_with(sources, (terms, &[]), main, next, report)
+}
+
+/// The same with stitches of the maker's own, which the rounds may name.
+pub fn read_with(
+    sources: &[Source<'_>],
+    (terms, own): (Terms, &[OwnStitch]),
+    main: Stitch,
+    next: u32,
+    report: &mut Report,
+) -> Vec<WrittenRound> {
     let length: usize = sources.iter().map(|source| source.text.len()).sum();
     if length > limits::BYTES {
         let message = format!("the written rounds are {length} bytes long; {} is the most that is read", limits::BYTES);
@@ -71,8 +82,9 @@ pub fn read(sources: &[Source<'_>], terms: Terms, main: Stitch, next: u32, repor
     let first = chunks.iter().position(|chunk| chunk.header.is_some()).unwrap_or(0);
     let from = chunks.get(first).map_or(0, |chunk| chunk.start);
     mixed_terms(tokens.get(from..).unwrap_or_default(), vocabulary, report);
-    let mut reader =
-        Reader { sources, vocabulary, main, report, next, complaints: 0, set_aside: Vec::new(), own: Vec::new() };
+    // A V-stitch that nobody defines is the usual one.
+    let own = [&Named::all(own)[..], &Named::all(&[OwnStitch::v_stitch()])].concat();
+    let mut reader = Reader { sources, vocabulary, main, report, next, complaints: 0, set_aside: Vec::new(), own };
     let mut rounds: Vec<WrittenRound> = Vec::new();
     let mut early = from;
     // Where the first number is 2, what stands above it is the first round.
@@ -127,11 +139,11 @@ fn mixed_terms(tokens: &[Token], vocabulary: &Vocabulary, report: &mut Report) {
 }
 
 /// A stretch of tokens that is one round.
-struct Chunk<'t> {
-    header: Option<Header>,
+pub(super) struct Chunk<'t> {
+    pub(super) header: Option<Header>,
     /// The side of the work that the header names, with its brackets.
     side: &'t [Token],
-    tokens: &'t [Token],
+    pub(super) tokens: &'t [Token],
     /// Where it begins among all tokens.
     start: usize,
     /// How many of the tokens are the round; behind them are lines that are none of it.
@@ -139,7 +151,7 @@ struct Chunk<'t> {
 }
 
 /// Cuts the tokens at their headers, or at their lines where there are no headers.
-fn chunks<'t>(tokens: &'t [Token], vocabulary: &Vocabulary) -> Vec<Chunk<'t>> {
+pub(super) fn chunks<'t>(tokens: &'t [Token], vocabulary: &Vocabulary) -> Vec<Chunk<'t>> {
     let mut starts: Vec<(usize, Option<Header>)> = Vec::new();
     let mut numbered = false;
     let mut source = None;
@@ -196,7 +208,7 @@ struct Reader<'r> {
     /// What was taken for a remark, with its place.
     set_aside: Vec<(String, Place)>,
     /// Stitches that the text defines.
-    own: Vec<OwnStitch>,
+    own: Vec<Named>,
 }
 
 impl Reader<'_> {
@@ -229,7 +241,8 @@ impl Reader<'_> {
                 return false;
             }
         }
-        self.own.extend(defined);
+        // What the text says of itself comes before what is usual.
+        self.own.splice(0..0, defined);
         if let Some(first) = chunk.tokens.first() {
             let length = chunk.tokens.len();
             let place = span(chunk.tokens, length, 0);

@@ -29,6 +29,8 @@ pub enum Act {
         /// True where it says space, and not stitch.
         space: bool,
     },
+    /// One stitch in the stitch that was skipped just before the last one.
+    Skipped(Op),
     /// So many increases or decreases spread evenly over what is left, with stitches in between.
     Evenly {
         /// The increase or the decrease.
@@ -56,7 +58,7 @@ impl Item {
             Act::Run(op, Times::Exactly(_)) if op.made == Made::Same(Stitch::SL_ST, 1) => {
                 op.into == Spot::Space || (op.into == Spot::Stitch && op.consumed == 1)
             }
-            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
+            Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => false,
         }
     }
 
@@ -68,7 +70,8 @@ impl Item {
         let act = match self.act {
             Act::Run(op, times) if op.loops == Loops::Both => Act::Run(op.under(loops), times),
             Act::Repeat(body, times) => Act::Repeat(body.into_iter().map(|item| item.under(loops)).collect(), times),
-            act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act,
+            Act::Skipped(op) if op.loops == Loops::Both => Act::Skipped(op.under(loops)),
+            act @ (Act::Run(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. }) => act,
         };
         Self { act, ..self }
     }

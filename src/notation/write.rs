@@ -9,7 +9,7 @@ use super::across::{Gap, Gaps, Numbers};
 use super::lines::Label;
 use super::phrase::{Instruction, Join, Phrase, Reach, Stands, phrases};
 use super::shorten::shorten;
-use crate::craft::{Build, Counted, Foundation, Loops, Made, Op, Own, Spot, Stitch, Terms};
+use crate::craft::{Build, Counted, Foundation, Loops, Made, Op, Own, OwnStitch, Spot, Stitch, Terms};
 use crate::words::{Arg, Language, Words, capital};
 
 /// Writes in one language and one set of terms.
@@ -90,6 +90,11 @@ impl Writer<'_> {
         if let [(Counted::Stitches, number)] = &instruction.count[..] {
             return number.told(gaps);
         }
+        self.tallied(&instruction.count, gaps)
+    }
+
+    /// Stitches of each kind and spaces: `12 dc, 12 ch-2 sps`.
+    pub fn tallied(&self, count: &[(Counted, Numbers)], gaps: Gaps) -> String {
         let one = |(what, count): &(Counted, Numbers)| {
             let number = count.told(gaps);
             match what {
@@ -105,7 +110,7 @@ impl Writer<'_> {
                 }
             }
         };
-        instruction.count.iter().map(one).collect::<Vec<_>>().join(", ")
+        count.iter().map(one).collect::<Vec<_>>().join(", ")
     }
 
     /// The author's own words, where they are in this language and in these terms.
@@ -228,9 +233,12 @@ impl Writer<'_> {
             }
             Spot::Air if once => what,
             Spot::Air => self.repeat(&what, times, gaps),
-            Spot::Together if reach == Reach::Around => self.with_what("write-together-around", &what, &number),
+            Spot::Crossed if once && reach != Reach::Around => self.with_what("write-crossed-next", &what, ""),
+            Spot::Together | Spot::Crossed if reach == Reach::Around => {
+                self.with_what("write-together-around", &what, &number)
+            }
             Spot::Together if once => what,
-            Spot::Together => self.with_what("write-together-run", &what, &number),
+            Spot::Together | Spot::Crossed => self.with_what("write-together-run", &what, &number),
             Spot::Space => {
                 let chains = op.consumed.to_string();
                 let key =
@@ -301,9 +309,15 @@ impl Writer<'_> {
                 let (name, number) = (self.short(*stitch), op.consumed.to_string());
                 self.say("write-together", &[("stitch", Arg::Text(&name)), ("number", Arg::Text(&number))])
             }
+            (Made::Same(stitch, _), Spot::Crossed) => self.crossed(*stitch),
             (made, _) => self.made(made),
         };
         self.looped(text, op.loops)
+    }
+
+    /// What a pair of crossed stitches is called.
+    pub fn crossed(&self, stitch: Stitch) -> String {
+        self.say("write-crossed", &[("stitch", Arg::Text(&self.short(stitch)))])
     }
 
     fn looped(&self, text: String, loops: Loops) -> String {
@@ -314,7 +328,18 @@ impl Writer<'_> {
         }
     }
 
+    /// What is made in one place: by its name where it is a stitch of the maker's own.
     fn made(&self, made: &Made) -> String {
+        self.words.own(made).map_or_else(|| self.spelled(made), |own| self.own_name(own))
+    }
+
+    /// What rounds call a stitch of the maker's own.
+    pub fn own_name(&self, own: &OwnStitch) -> String {
+        if own.trade { self.say(&format!("{}-short", OwnStitch::V), &[]) } else { own.short.clone() }
+    }
+
+    /// What is made in one place, stitch by stitch: `(2 dc, ch 2, 2 dc)`.
+    pub fn spelled(&self, made: &Made) -> String {
         let one = |(stitch, count): (Stitch, u32)| {
             let name = self.short(stitch);
             let number = count.to_string();

@@ -4,7 +4,7 @@ use super::piece::{TextPiece, alone, pieces};
 use super::text;
 use crate::craft::Stitch;
 use crate::design::{self, Body};
-use crate::notation::{Source, read};
+use crate::notation::{Source, read_with};
 use crate::plan::recount::{Rules, rounds};
 use crate::report::{Diagnostic, Report};
 
@@ -82,7 +82,7 @@ fn count(said: &str, report: &mut Report) -> Option<Counted> {
         let sources: Vec<Source<'_>> =
             lines.iter().map(|said| Source { text: &said.value, place: said.place }).collect();
         let rules = Rules { work: design.work, main: Stitch::SC, terms: design.terms, height: None };
-        let written = read(&sources, rules.terms, rules.main, number, report);
+        let written = read_with(&sources, (rules.terms, &design.stitches), rules.main, number, report);
         let counted = rounds(&written, (before, number), &rules, report)?;
         stitches += counted.rounds.iter().map(|round| u64::from(round.after)).sum::<u64>();
         number += counted.rounds.len() as u32;

@@ -7,10 +7,10 @@
 
 use crate::craft::{Loops, Stitch, Terms};
 use crate::design::heads::HeadSource;
-use crate::design::shortened;
 use crate::design::{Body, Design, Finish, Part, Photograph, Printed, Said, Size, Work};
+use crate::design::{of_rounds, shortened};
 use crate::limits;
-use crate::notation::is_word;
+use crate::notation::{is_adjective, is_word};
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::Mm;
 
@@ -82,7 +82,9 @@ fn heading(line: &str) -> Option<Heading<'_>> {
     // `Ear (make 2)` names a part as well.
     let core = words.split_once('(').filter(|(_, rest)| makes(rest)).map_or(words, |(core, _)| core.trim_end());
     let first = words.split_whitespace().next()?.to_lowercase();
-    (names(core, char::is_alphabetic) && !is_word(&first)).then_some(Heading::Bare(words))
+    let others = || core.split_whitespace().skip(1).any(|word| is_word(&word.to_lowercase()));
+    let works = is_word(&first) && (!is_adjective(&first) || others());
+    (names(core, char::is_alphabetic) && !works).then_some(Heading::Bare(words))
 }
 
 /// True for a few words of such letters, as names are.
@@ -176,8 +178,10 @@ impl File {
         };
         let title = self.title.or(Some(beside.title.clone()).filter(|title| !title.value.is_empty()));
         let title = title.or(self.parts.first().map(|part| part.name.clone()));
+        let stitches = of_rounds(&self.parts, self.terms, &beside.stitches);
         Some(Design {
             work,
+            stitches: beside.stitches.iter().cloned().chain(stitches).collect(),
             title: title.unwrap_or(Said { value: String::new(), place: None }),
             terms: self.terms,
             sizes: vec![beside.sizes.first().cloned().unwrap_or_else(only_size)],
@@ -214,6 +218,9 @@ mod tests {
             ("EAR FLAPS:", "bare"),
             ("Ear (make 2)", "bare"),
             ("Wings (x2):", "bare"),
+            ("Spike (make 5)", "bare"),
+            ("Long side", "bare"),
+            ("Reverse sc around", "round"),
             ("Rnd 7 (make 2)", "round"),
             ("Rnd 1: 6 sc in ring (6)", "round"),
             ("sc in each st around", "round"),

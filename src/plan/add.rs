@@ -5,7 +5,7 @@ use super::explain::Solved;
 use super::finish::rise;
 use super::phase::Manner;
 use super::solve::{Solver, Standing};
-use super::{PartPlan, colours};
+use super::{PartPlan, ShapedIn, colours};
 use crate::craft::{Begin, Close, Loops, Op, Round, Stitch};
 use crate::design::shapes::Outline;
 use crate::design::{Part, Preference, Profile, Start, Work};
@@ -38,7 +38,7 @@ impl Solver<'_> {
             let target = f64::from(count) - task.distance(index, count);
             // One round under one loop folds the fabric; more would make ridges.
             let loops = if index == 0 { part.loops } else { Loops::default() };
-            // A round that changes the count is plain, whatever the pattern: shaping falls between its rounds.
+            // A round that changes the count is plain: one of the pattern's own, or one between its rounds.
             if before > 0 && before == count && self.texture(self.parts.len()).is_some() {
                 let round = self.textured(worked)?;
                 let part = self.parts.len();
@@ -52,10 +52,22 @@ impl Solver<'_> {
                 worked += 1;
                 continue;
             }
+            let texture = self.texture(self.parts.len()).filter(|_| !profile.shape.form().even);
+            let plain = texture.filter(|texture| before > 0 || texture.begins_plain());
+            let plain = plain.and_then(|texture| texture.plain_at(worked));
+            let (stitch, loops) = plain.unwrap_or((part.stitch, loops));
+            // One that is put in begins the pattern anew.
+            worked = if plain.is_some() {
+                worked + 1
+            } else if texture.is_some() {
+                0
+            } else {
+                worked
+            };
             let ops: Vec<Op> = match before {
-                0 if self.design.work == Work::Spiral => rise(part.stitch, count),
-                0 => (0..count).map(|_| Op::into_ring(part.stitch)).collect(),
-                _ => self.memory.round(part.stitch, before, count, &manner),
+                0 if self.design.work == Work::Spiral => rise(stitch, count),
+                0 => (0..count).map(|_| Op::into_ring(stitch)).collect(),
+                _ => self.memory.round(stitch, before, count, &manner),
             };
             let change = i64::from(count) - i64::from(before);
             // An even round keeps in mind what the last shaped one did, so that shaping goes on as it was after it.
@@ -64,13 +76,13 @@ impl Solver<'_> {
             self.rounds.push(Round {
                 number: first + index as u32,
                 part: self.parts.len(),
-                stitch: part.stitch,
+                stitch,
                 before,
                 after: count,
                 slipped: 0,
                 ops: ops.into_iter().map(|op| op.under(loops)).collect(),
                 colour,
-                begin: self.begin(part.stitch, before == 0),
+                begin: self.begin(stitch, before == 0),
                 close: self.close(),
                 target: Some(Mm::new(target * width)),
                 place: None,
@@ -89,6 +101,15 @@ impl Solver<'_> {
             // The rounds of a pattern may differ in height, and the last time through needn't be whole.
             let own = self.rounds.iter().skip(first as usize - 1);
             plan.length = own.fold(Mm::ZERO, |sum, round| sum + self.gauge_of(round).height);
+        }
+        if let Some(texture) = self.texture(self.parts.len()).filter(|_| !profile.shape.form().even) {
+            let within = if texture.has_plain() { ShapedIn::Plain } else { ShapedIn::Between };
+            let shown = match within {
+                ShapedIn::Plain => "The count changes in the plain rounds of the pattern".to_owned(),
+                ShapedIn::Between => "The pattern has no plain round: the count changes in a plain round between one time through and the next".to_owned(),
+            };
+            plan.reasons.push(format!("{shown}, by a multiple of {} stitches", texture.multiple.of()));
+            plan.shaped_in = Some(within);
         }
         self.lacks += plan.wanted_length.map_or(0.0, |wanted| (wanted - plan.length).mm());
         self.parts.push(PartPlan { first, last: self.rounds.len() as u32, ..plan });
@@ -150,6 +171,7 @@ impl Solver<'_> {
             worst: Mm::new(worst * width),
             multiple: self.worked_over(profile),
             folded: None,
+            shaped_in: None,
             reasons: solved.reasons(),
         }
     }

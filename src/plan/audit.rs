@@ -27,6 +27,7 @@ pub fn audit(plan: &SizePlan) -> Result<(), String> {
             let odd = match op.into {
                 Spot::Stitch => op.consumed == 0 && index > 0 || op.consumed > 1,
                 Spot::Together => op.consumed < 2 || counted == 0,
+                Spot::Crossed => op.consumed != 2 || counted != 2,
                 Spot::Skip => op.consumed == 0 || op.made != Made::Nothing,
                 Spot::Air => op.consumed != 0,
                 Spot::Space => op.consumed == 0 && index > 0,

@@ -19,7 +19,8 @@ impl Solver<'_> {
     /// How many chains come nearest to a first round of so many stitches: a multiple of what is asked of an even part, of the
     /// corners, and where shaping follows one that its repeats divide, where that is near enough.
     pub(super) fn chains(&self, profile: &Profile, multiple: Multiple, wanted: f64) -> u32 {
-        let multiple = if profile.shape.form().even { multiple } else { Multiple::ANY };
+        let texture = self.texture(self.parts.len()).map_or(Multiple::ANY, |texture| texture.multiple);
+        let multiple = if profile.shape.form().even { multiple } else { texture };
         let corners = match self.design.shaping {
             Shaping::Corners(n) => multiple.both(Multiple::new(n, 0)),
             Shaping::Scattered => None,

@@ -40,12 +40,30 @@ pub(super) fn gauges(
     }
     let asked: Vec<Stitch> =
         design.parts.iter().enumerate().flat_map(|(at, part)| measured(part, textures.get(at))).collect();
+    // A pattern is one fabric: what is assumed of its stitches is said once, and one swatch cures it.
+    let mut told: Vec<Stitch> = Vec::new();
+    for (at, part) in design.parts.iter().enumerate() {
+        let Some(texture) = textures.get(at).and_then(Option::as_ref) else { continue };
+        let assumed = |stitch: &Stitch| !told.contains(stitch) && !known.iter().any(|(of, _)| of == stitch);
+        let assumed: Vec<Stitch> = measured(part, textures.get(at)).into_iter().filter(assumed).collect();
+        if assumed.is_empty() {
+            continue;
+        }
+        let name = |stitch: &Stitch| abbreviation(*stitch, design.terms);
+        let names = in_words(&assumed.iter().map(name).collect::<Vec<_>>());
+        let (part, from) = (&part.name.value, name(&main.stitch));
+        let message = format!("the size of the {part} in {names} is assumed from the {from} swatch");
+        let help = "work a swatch in the pattern and give it to the part: \
+                    `swatch: {stitches: 18, rounds: 14, width: 10, height: 10}`";
+        report.add(Diagnostic::warning("gauge-assumed", message).help(help).at(texture.place));
+        told.extend(assumed);
+    }
     for stitch in asked.iter().copied().chain(Stitch::all()) {
         if known.iter().any(|(of, _)| *of == stitch) {
             continue;
         }
         known.push((stitch, scaled(main.stitch, main.gauge, stitch)));
-        if asked.contains(&stitch) {
+        if asked.contains(&stitch) && !told.contains(&stitch) {
             let name = |stitch| abbreviation(stitch, design.terms);
             let (own, from) = (name(stitch), name(main.stitch));
             let message = format!("the size of {own} is assumed from the {from} swatch; work a swatch in {own}");
@@ -57,6 +75,14 @@ pub(super) fn gauges(
         }
     }
     Some(known)
+}
+
+/// `FPdc, BPdc and dc`.
+fn in_words(names: &[&str]) -> String {
+    match names {
+        [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
+        names => names.concat(),
+    }
 }
 
 /// Stitches whose size a part goes by: those of its pattern, or its own; none where it has a swatch of its own.

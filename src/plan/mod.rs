@@ -14,6 +14,7 @@ mod explain;
 mod finish;
 mod fit;
 mod gauges;
+mod half;
 mod measures;
 mod multiples;
 mod notes;
@@ -29,6 +30,7 @@ mod solve;
 mod spread;
 mod stacking;
 mod strays;
+mod stretches;
 mod texture;
 mod yarn;
 
@@ -84,6 +86,15 @@ pub struct SizePlan {
     pub warnings: Vec<String>,
 }
 
+/// Rounds in which a part that is worked in a stitch pattern changes its count.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ShapedIn {
+    /// The plain rounds of the pattern.
+    Plain,
+    /// Plain rounds between one time through the pattern and the next.
+    Between,
+}
+
 /// One part of a size.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PartPlan {
@@ -111,6 +122,8 @@ pub struct PartPlan {
     pub multiple: Option<Multiple>,
     /// What of its end is folded up.
     pub folded: Option<Folded>,
+    /// Where a stitch pattern lets the count change, in a part that is shaped.
+    pub shaped_in: Option<ShapedIn>,
     /// Why the counts are as they are, sentence by sentence.
     pub reasons: Vec<String>,
 }

@@ -61,8 +61,11 @@ impl Solver<'_> {
             let Body::Profile(profile) = &part.body else { break };
             let own = self.gauge_at(index).width.mm();
             let same = |width: f64| (width - own).abs() <= SAME_WIDTH * own;
-            let goes_on = width.is_none_or(|width| same(width) && profile.shape.form().even);
             let later = index > self.parts.len();
+            // A shaped part whose pattern begins before its count may change has to be given what that closes on.
+            let led = self.texture(index).is_some_and(|texture| texture.lead() > 0);
+            let even = profile.shape.form().even;
+            let goes_on = width.is_none_or(|width| same(width) && (even || led));
             if later && !goes_on {
                 // A part that is shaped in so many repeats begins with a count that they part.
                 if let ([repeats], true) = (profile.repeats.as_slice(), width.is_none_or(same)) {
@@ -75,11 +78,13 @@ impl Solver<'_> {
                 break;
             }
             width = Some(own);
-            if design.finish.value == Finish::CloseFlat && index + 1 == design.parts.len() {
+            if design.finish.value == Finish::CloseFlat && index + 1 == design.parts.len() && (!later || even) {
                 let place = design.finish.place;
                 closing = Some(Asker { part: "flat closing".to_owned(), multiple: Multiple::EVEN, place });
             }
-            let own = profile.multiple.as_ref().map(|multiple| (multiple.value, multiple.place));
+            // The last count of a shaped part is its own affair.
+            let own = profile.multiple.as_ref().filter(|_| !later || even);
+            let own = own.map(|multiple| (multiple.value, multiple.place));
             let texture = self.texture(index).map(|texture| (texture.multiple, texture.place));
             for (multiple, place) in own.into_iter().chain(texture).filter(|(multiple, _)| !multiple.is_any()) {
                 let asker = Asker { part: part.name.value.clone(), multiple, place };
@@ -95,6 +100,9 @@ impl Solver<'_> {
                 };
                 asked.multiple = both;
                 asked.by.push(asker);
+            }
+            if later && !even {
+                break;
             }
         }
         if let Some(closing) = closing {
@@ -193,6 +201,38 @@ impl Solver<'_> {
         let measures: Vec<String> = counts.iter().map(measure).collect();
         let counts: Vec<String> = counts.iter().map(u32::to_string).collect();
         format!("{what} {} fits ({} stitches)", measures.join(" or "), counts.join(" or "))
+    }
+
+    /// Complains of a pattern whose rounds keep a shaped part from reaching its counts. True where they do.
+    pub(super) fn no_stretch(&mut self, part: &Part, task: &Task) -> bool {
+        let even = matches!(&part.body, Body::Profile(profile) if profile.shape.form().even);
+        let Some(texture) = self.texture(self.parts.len()).filter(|_| !even) else { return false };
+        if choose_all(&[vec![Offer { task: task.clone(), extra: 0.0 }]]).is_err() {
+            return false;
+        }
+        let (of, lead, place) = (texture.multiple, texture.lead(), texture.place);
+        let (name, size) = (&part.name.value, &self.size.name);
+        let standing = match task.entry {
+            Entry::After { count, .. } => Some(count).filter(|count| lead > 0 && !of.holds(*count)),
+            Entry::First { .. } => None,
+        };
+        let (message, help) = match standing {
+            Some(count) => (
+                format!(
+                    "the {name} of size {size} goes on with {count} stitches, and its pattern is worked over a multiple of {of}"
+                ),
+                "let the part before end with such a count, or begin the pattern with a plain round: `sc in each st around`",
+            ),
+            None => (
+                format!(
+                    "the pattern leaves the {name} of size {size} too few rounds in which its count may change, by a multiple of {} stitches",
+                    of.of()
+                ),
+                "take a pattern with fewer stitches to a repeat or with more plain rounds among its own, write `most: triple`, or give the pattern to a straight part",
+            ),
+        };
+        self.report.add(Diagnostic::error("pattern", message).help(help).at(place));
+        true
     }
 
     /// Complains where nothing but a multiple keeps a part from being worked. True where it does.

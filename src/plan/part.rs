@@ -4,10 +4,12 @@ use std::collections::BTreeSet;
 
 use super::choose::{Choice, Entry, FEWEST, KNEE, Offer, Order, Picked, Task, Ways};
 use super::explain;
+use super::half::half;
 use super::multiples::Asked;
 use super::profile::factor;
 use super::refuse::Impossible;
 use super::solve::Solver;
+use super::stretches::{Stretch, held_at_ends, stretched};
 use crate::craft::{Foundation, Multiple, Stitch};
 use crate::design::shapes::{Base, Field, Outline};
 use crate::design::{Part, Preference, Profile, Shape, Shaping, Start, Tolerance};
@@ -72,15 +74,22 @@ pub(super) struct Wish<'p> {
     pub(super) asked: Asked,
     /// True for a ball, whose second half mirrors its first.
     mirrored: bool,
+    /// For each of the tasks, how its rounds keep their counts in a pattern; empty where each may change it.
+    stretches: Vec<Vec<Stretch>>,
+    /// What the counts of a pattern are multiples of.
+    throughout: Multiple,
 }
 
 impl Wish<'_> {
     /// What there is to choose: all rounds, or the first half of a ball up to its equator.
     pub(super) fn offers(&self) -> Vec<Offer> {
-        let offers = self.tasks.iter();
-        offers
-            .map(|offer| if self.mirrored { Offer { task: half(&offer.task), ..*offer } } else { offer.clone() })
-            .collect()
+        let offers = self.tasks.iter().zip(&self.stretches);
+        let one = |(offer, stretches): (&Offer, &Vec<Stretch>)| match (self.mirrored, &stretches[..]) {
+            (true, _) => Offer { task: half(&offer.task), ..*offer },
+            (false, []) => offer.clone(),
+            (false, stretches) => Offer { task: stretched(&offer.task, stretches, self.throughout), ..*offer },
+        };
+        offers.map(one).collect()
     }
 
     /// What each preference comes to, where they differ: the kinds of rounds to remember, and by how much the farthest
@@ -88,7 +97,7 @@ impl Wish<'_> {
     fn views(&self, picked: &Picked, others: &[(Preference, Picked)]) -> Vec<(Preference, usize, f64)> {
         let view = |prefer: Preference, picked: &Picked| {
             let offer = self.tasks.get(picked.offer)?;
-            let counts = self.whole(offer, &picked.choice).counts;
+            let counts = self.whole(picked).counts;
             let far = counts.iter().enumerate().map(|(round, count)| offer.task.distance(round, *count).abs());
             // Even rounds are a kind too.
             let entered = match offer.task.entry {
@@ -108,10 +117,18 @@ impl Wish<'_> {
     }
 
     /// All rounds of what was chosen.
-    fn whole(&self, offer: &Offer, choice: &Choice) -> Choice {
+    fn whole(&self, picked: &Picked) -> Choice {
+        let choice = &picked.choice;
+        let stretches = self.stretches.get(picked.offer).map_or(&[][..], Vec::as_slice);
+        if !stretches.is_empty() {
+            let kept = choice.counts.iter().zip(stretches);
+            let counts = kept.flat_map(|(count, stretch)| std::iter::repeat_n(*count, stretch.rounds as usize));
+            return Choice { counts: counts.collect(), ..choice.clone() };
+        }
         let mut counts = choice.counts.clone();
         if self.mirrored {
-            let missing = offer.task.bands.len().saturating_sub(counts.len());
+            let all = self.tasks.get(picked.offer).map_or(0, |offer| offer.task.bands.len());
+            let missing = all.saturating_sub(counts.len());
             let back: Vec<u32> = counts.iter().rev().skip(counts.len() - missing.min(counts.len())).copied().collect();
             counts.extend(back);
         }
@@ -127,35 +144,6 @@ enum Within {
     Curve(f64),
     /// At its edge, or in a part that goes straight.
     Edge,
-}
-
-/// The rounds of a ball up to its equator, where it goes straight down.
-fn half(task: &Task) -> Task {
-    let rounds = task.bands.len().div_ceil(2);
-    // What more than doubled could not be halved again.
-    let mut half = Task { leaves: Some(0.0), edge: 1.0, most: task.most.min(2), ..task.clone() };
-    half.bands.truncate(rounds);
-    half.tolerance.truncate(rounds);
-    half.allowed.truncate(rounds);
-    half.ways.truncate(rounds);
-    // Its first round is its last one too, which has to be within half a repeat of the edge wanted there. In few rounds
-    // a repeat can't be more than what is left to the equator.
-    if let (Entry::First { least, most }, Some((low, high))) = (half.entry, task.bands.last()) {
-        let largest = if task.corners > 1 { f64::from(task.corners) } else { task.flat };
-        let equator = half.bands.last().map_or(0.0, |equator| equator.0);
-        let fits = |count: &u32| {
-            let count = f64::from(*count);
-            let left = ((equator - count) / (rounds as f64 - 1.0).max(1.0)).floor();
-            let off = (low - count).max(count - high);
-            off <= (largest.min(left) / 2.0).max(0.5)
-        };
-        let fewest = (least..=most).find(fits);
-        let widest = (least..=most).rev().find(fits);
-        // Where none fits the nearest is taken.
-        let nearest = (high.round() as u32).clamp(FEWEST.max(least.min(most)), most.max(FEWEST));
-        half.entry = Entry::First { least: fewest.unwrap_or(nearest), most: widest.unwrap_or(nearest) };
-    }
-    half
 }
 
 impl Solver<'_> {
@@ -211,12 +199,26 @@ impl Solver<'_> {
         let form = profile.shape.form();
         let mirrored =
             form.curved && form.closes && self.standing.is_none() && entrance.said.is_none() && entrance.real == 0.0;
-        Some(Wish { part, profile, outline, factor: base.factor, place, tasks, asked, mirrored })
+        let texture = self.texture(self.parts.len()).filter(|_| !form.even);
+        let stretches = |offer: &Offer| {
+            let rewidened = offer.task.ways.first() == Some(&Ways::Both);
+            let rounds = offer.task.bands.len() as u32;
+            texture.map_or(Vec::new(), |texture| texture.stretches(rounds, self.standing.is_none(), rewidened))
+        };
+        let stretches: Vec<Vec<Stretch>> = tasks.iter().map(stretches).collect();
+        for (offer, stretches) in tasks.iter_mut().zip(&stretches) {
+            held_at_ends(&mut offer.task, stretches);
+        }
+        let throughout = texture.map_or(Multiple::ANY, |texture| texture.multiple);
+        Some(Wish { part, profile, outline, factor: base.factor, place, tasks, asked, mirrored, stretches, throughout })
     }
 
     /// Complains that no counts can be found.
     pub(super) fn impossible(&mut self, wish: &Wish<'_>) {
         let Some(offer) = wish.tasks.first() else { return };
+        if self.no_stretch(wish.part, &offer.task) {
+            return;
+        }
         if self.no_multiple(wish.part, &offer.task, &wish.asked) {
             return;
         }
@@ -235,7 +237,7 @@ impl Solver<'_> {
     /// Adds the rounds that were picked for a part.
     pub(super) fn grant(&mut self, wish: &Wish<'_>, picked: &Picked, others: Vec<(Preference, Picked)>) -> Option<()> {
         let offer = wish.tasks.get(picked.offer)?;
-        let choice = wish.whole(offer, &picked.choice);
+        let choice = wish.whole(picked);
         self.within_multiple(wish.part, &offer.task, &wish.asked, &choice.counts)?;
         // Only now: a part that can't be worked at all is not also said to ruffle.
         self.take_room(choice.counts.iter().map(|count| u64::from(*count)).sum(), wish.part)?;
@@ -461,6 +463,7 @@ impl Solver<'_> {
             most: profile.most.max(1),
             corners,
             multiple,
+            throughout: Multiple::ANY,
             edge: if form.brim { FREE_EDGE } else { FITTED_EDGE },
             steady: self.steady(height / width, corners),
             flat: factor(self.design.shaping) * height / width,

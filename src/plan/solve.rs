@@ -319,6 +319,7 @@ impl<'a> Solver<'a> {
             worst: Mm::ZERO,
             multiple: None,
             folded: None,
+            shaped_in: None,
             reasons: vec!["Worked as written".to_owned()],
         });
         Some(())

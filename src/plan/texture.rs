@@ -1,15 +1,18 @@
 //! Stitch patterns: rounds that repeat up a part, read as written rounds are, and what they need of a count.
 //!
+//! In a part that is shaped the count changes in the plain rounds of its pattern; where it has none, in a plain round
+//! between one time through and the next. Each change is by whole repeats, so that every round of the pattern closes.
+//!
 //! A line that goes round by itself is taken as it is; any other is one repeat and is worked around. Over which multiple
 //! the rounds close is found by working them: twice through on every small round of stitches.
 
 use super::gauges::mean;
 use super::recount::{Rules, onto};
 use super::solve::Solver;
-use crate::craft::{Begin, Close, Multiple, Op, Round, Stitch};
+use crate::craft::{Begin, Build, Close, Loops, Made, Multiple, Op, Round, Stitch};
 use crate::design::{Body, Design, Part, Said, Work};
 use crate::notation::tree::{Act, Item, Times};
-use crate::notation::{Source, WrittenRound, read};
+use crate::notation::{Source, WrittenRound, read_with};
 use crate::report::{Diagnostic, Place, Report, Severity};
 use crate::units::Gauge;
 
@@ -21,7 +24,11 @@ const FEWEST: u32 = 3;
 /// A stitch pattern that closes.
 #[derive(Clone, Debug)]
 pub(super) struct Texture {
-    lines: Vec<WrittenRound>,
+    /// Rounds worked once before the others.
+    pub(super) set_up: Vec<WrittenRound>,
+    pub(super) lines: Vec<WrittenRound>,
+    /// Which of the lines are plain, with their stitch and loops.
+    pub(super) plain: Vec<Option<(Stitch, Loops)>>,
     rules: Rules,
     /// What every count that it closes on is a multiple of.
     pub(super) multiple: Multiple,
@@ -37,7 +44,7 @@ pub(super) fn textures(design: &Design, report: &mut Report) -> Option<Vec<Optio
     let mut of = |part: &Part| {
         let Body::Profile(profile) = &part.body else { return None };
         let lines = Some(&profile.pattern).filter(|lines| !lines.is_empty())?;
-        let texture = Texture::read(design, part, lines, report);
+        let texture = Texture::read(design, part, (&profile.set_up, lines), report);
         fine &= texture.is_some();
         texture
     };
@@ -50,7 +57,7 @@ fn goes_round(item: &Item) -> bool {
     match &item.act {
         Act::Run(_, times) | Act::Repeat(_, times) => matches!(times, Times::Around { .. }),
         Act::Evenly { .. } => true,
-        Act::Same { .. } => false,
+        Act::Same { .. } | Act::Skipped(_) => false,
     }
 }
 
@@ -64,13 +71,18 @@ fn around(line: WrittenRound) -> WrittenRound {
 }
 
 impl Texture {
-    fn read(design: &Design, part: &Part, lines: &[Said<String>], report: &mut Report) -> Option<Self> {
+    fn read(
+        design: &Design,
+        part: &Part,
+        (set_up, lines): (&[Said<String>], &[Said<String>]),
+        report: &mut Report,
+    ) -> Option<Self> {
         let rules = Rules { work: design.work, main: part.stitch, terms: design.terms, height: None };
-        let mut written = Vec::with_capacity(lines.len());
-        for line in lines {
+        let mut written = Vec::with_capacity(set_up.len() + lines.len());
+        for line in set_up.iter().chain(lines) {
             let source = Source { text: &line.value, place: line.place };
             let mut own = Report::new();
-            let rounds = read(&[source], rules.terms, rules.main, 2, &mut own);
+            let rounds = read_with(&[source], (rules.terms, &design.stitches), rules.main, 2, &mut own);
             let failed = own.has_errors();
             own.diagnostics.into_iter().for_each(|complaint| report.add(complaint));
             match <[WrittenRound; 1]>::try_from(rounds) {
@@ -85,7 +97,8 @@ impl Texture {
             }
         }
         let place = lines.first().and_then(|line| line.place);
-        let twice: Vec<&WrittenRound> = written.iter().chain(&written).collect();
+        let repeated = written.split_off(set_up.len());
+        let twice: Vec<&WrittenRound> = written.iter().chain(&repeated).chain(&repeated).collect();
         let closing: Vec<u32> = (FEWEST..=TRIED).filter(|count| keeps(&twice, *count, &rules)).take(3).collect();
         let [first, second, third] = closing[..] else {
             report.add(unclosed(&twice, &rules));
@@ -99,20 +112,46 @@ impl Texture {
             return None;
         }
         let mut own = Report::new();
-        let sample = worked(&twice, first, &rules, &mut own)?.split_off(written.len());
+        let sample = worked(&twice, first, &rules, &mut own)?.split_off(written.len() + repeated.len());
         // What is doubtful about its words is told once; that it states no count is as it should be.
         let doubts = own.diagnostics.into_iter().filter(|one| one.severity != Severity::Error);
         doubts.for_each(|doubt| report.add(doubt));
-        Some(Self { lines: written, rules, multiple, place, sample })
+        let plain = sample.iter().map(plain_round).collect();
+        Some(Self { set_up: written, lines: repeated, plain, rules, multiple, place, sample })
+    }
+
+    /// Which of its lines the part has come to after so many rounds of the pattern; nothing in its set-up.
+    fn line_at(&self, index: usize) -> Option<usize> {
+        index.checked_sub(self.set_up.len()).map(|index| index % self.lines.len().max(1))
+    }
+
+    /// The stitch and the loops of the plain round that comes after so many rounds of the pattern, where it is one.
+    pub(super) fn plain_at(&self, index: usize) -> Option<(Stitch, Loops)> {
+        self.plain.get(self.line_at(index)?).copied().flatten()
     }
 
     /// The round of the part at `index` of its pattern rounds, onto the one below.
     fn round(&self, index: usize, below: &Round, report: &mut Report) -> Option<Round> {
-        let line = self.lines.get(index % self.lines.len().max(1))?;
+        let line = match self.line_at(index) {
+            Some(line) => self.lines.get(line)?,
+            None => self.set_up.get(index)?,
+        };
         let number = below.number + 1;
         let line = WrittenRound { first: number, last: number, ..line.clone() };
         onto(&[line], below, &self.rules, report)?.pop()
     }
+}
+
+/// The stitch and the loops of a round of one in each, of a stitch that increases and decreases are made of.
+fn plain_round(round: &Round) -> Option<(Stitch, Loops)> {
+    let first = round.ops.first()?;
+    let Made::Same(stitch, 1) = first.made else { return None };
+    let flat = matches!(
+        stitch.row().build,
+        Build::Cross | Build::Stem | Build::Extended | Build::Long | Build::Linked | Build::Loop
+    );
+    let plain = Op::plain(stitch).under(first.loops);
+    (flat && round.ops.iter().all(|op| *op == plain)).then_some((stitch, first.loops))
 }
 
 /// A round of so many plain stitches.

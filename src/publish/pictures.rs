@@ -20,7 +20,7 @@ use crate::plan::{Plan, SizePlan};
 use crate::report::{Diagnostic, Report};
 use crate::story::{Illustrations, RowTable, Story};
 use crate::units::Mm;
-use crate::words::{Arg, Words};
+use crate::words::Arg;
 
 /// Room that heading and caption take from a page that holds one picture.
 const FURNITURE: Mm = Mm::new(34.0);
@@ -175,7 +175,7 @@ const INSIDE: f64 = 0.66;
 
 /// Says that a picture is no photograph, and which size it shows.
 fn from_the_pattern(plan: &Plan, size: usize) -> String {
-    let drawn = Words::of(plan.design.language).say("page-drawn-from-the-pattern");
+    let drawn = plan.design.words().say("page-drawn-from-the-pattern");
     let size = plan.sizes.get(size).map(|size| of_size(plan, size)).unwrap_or_default();
     format!("{drawn} {size}").trim_end().to_owned()
 }
@@ -216,7 +216,7 @@ const COLOURS_SHARE: f64 = 0.36;
 fn of_size(plan: &Plan, size: &SizePlan) -> String {
     match plan.sizes.len() {
         1 => String::new(),
-        _ => Words::of(plan.design.language).with("page-of-size", &[("size", Arg::Text(&size.name))]) + ".",
+        _ => plan.design.words().with("page-of-size", &[("size", Arg::Text(&size.name))]) + ".",
     }
 }
 

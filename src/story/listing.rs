@@ -8,7 +8,7 @@ use crate::notation::write::Writer;
 use crate::notation::{Gaps, Instruction, Label, Numbers, SizedLine, WrittenLine, lines, sized_lines};
 use crate::plan::{PartPlan, Plan, SizePlan, YarnUse};
 use crate::units::{Mm, tidy};
-use crate::words::{Arg, Words, numbers};
+use crate::words::{Arg, numbers};
 
 /// A line of rounds, of one size or several.
 struct Line {
@@ -22,7 +22,7 @@ struct Line {
 
 /// The written rounds of a plan, all sizes side by side in bracket form, or of one size. Lines end in a line feed.
 pub fn pattern(plan: &Plan, only: Option<&str>) -> String {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let writer = Writer { words: &words, terms: plan.design.terms };
     let mut text = plan.design.title.value.clone() + "\n";
     let sizes: Vec<&SizePlan> = wanted(plan, only);
@@ -114,7 +114,7 @@ pub fn table(plan: &Plan, shapes: &[SideShape], only: Option<&str>) -> String {
 
 /// The sizes in columns: their counts line by line, and below what each comes to; or one size.
 pub fn sizes(plan: &Plan, only: Option<&str>) -> String {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let writer = Writer { words: &words, terms: plan.design.terms };
     let sizes = wanted(plan, only);
     let mut text = plan.design.title.value.clone() + "\n\n";
@@ -179,7 +179,7 @@ fn length(plan: &Plan, length: Mm) -> String {
 }
 
 fn rounds(plan: &Plan, size: &SizePlan, text: &mut String) {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let writer = Writer { words: &words, terms: plan.design.terms };
     let mut rows = vec![COLUMNS.map(|(head, _)| head.to_owned())];
     for line in lines(size.piece()) {

@@ -55,7 +55,7 @@ pub struct Story<'a> {
 impl<'a> Story<'a> {
     /// Gathers what the sections are made from. Without `shapes`, one a size, the rounds have no measures.
     pub fn new(plan: &'a Plan, shapes: &'a [SideShape], telling: Telling, illustrations: Illustrations) -> Self {
-        let words = Words::of(plan.design.language);
+        let words = plan.design.words();
         Self { plan, shapes, telling, illustrations, words, tables: OnceCell::new(), stitches: OnceCell::new() }
     }
 

@@ -6,8 +6,9 @@
 use std::collections::BTreeSet;
 
 use super::Story;
-use crate::craft::{Build, Loops, Op, Side, Spot, Stitch, Terms};
+use crate::craft::{Build, Loops, Op, OwnStitch, Side, Spot, Stitch, Terms};
 use crate::notation::write::Writer;
+use crate::notation::{Gaps, Numbers};
 use crate::story::{Block, Run, Section};
 use crate::words::{Arg, Language};
 
@@ -26,6 +27,15 @@ impl Story<'_> {
         let mut told = Vec::new();
         for stitch in self.named_stitches() {
             told.extend(stitch_worked(&writer, stitch).map(|how| (named(&writer, stitch), how)));
+        }
+        let crossed = self.ops().filter(|op| op.into == Spot::Crossed).flat_map(|op| op.made.runs().map(|run| run.0));
+        for stitch in crossed.collect::<BTreeSet<_>>() {
+            let made = writer.short(stitch);
+            told.push((writer.crossed(stitch), writer.say("special-crossed", &[("made", Arg::Text(&made))])));
+        }
+        for own in &self.plan.design.stitches {
+            let how = own_worked(&writer, own).filter(|_| self.ops().any(|op| op.made == own.made));
+            told.extend(how.map(|how| (own_named(&writer, own), how)));
         }
         for (stitch, count) in self.worked_together() {
             told.extend(together(&writer, stitch, count).map(|how| (named_together(&writer, stitch, count), how)));
@@ -80,6 +90,24 @@ fn named_together(writer: &Writer<'_>, stitch: Stitch, count: u32) -> String {
     writer.say("write-together", &[("stitch", Arg::Text(&short)), ("number", Arg::Text(&number))])
 }
 
+/// What a stitch of the maker's own is called: in rounds, and by its whole name where it has one.
+fn own_named(writer: &Writer<'_>, own: &OwnStitch) -> String {
+    let short = writer.own_name(own);
+    let name = if own.trade { Some(writer.say(OwnStitch::V, &[])) } else { own.name.clone() };
+    name.map_or(short.clone(), |name| {
+        writer.say("special-name", &[("short", Arg::Text(&short)), ("name", Arg::Text(&name))])
+    })
+}
+
+/// How a stitch of the maker's own is worked: in its maker's words, then what it is made of and what it adds to a round.
+fn own_worked(writer: &Writer<'_>, own: &OwnStitch) -> Option<String> {
+    let adds: Vec<_> = own.adds().into_iter().map(|(what, count)| (what, Numbers::one(count))).collect();
+    let (made, adds) = (writer.spelled(&own.made), writer.tallied(&adds, Gaps::OPEN));
+    let told = writer.say("special-own", &[("made", Arg::Text(&made)), ("adds", Arg::Text(&adds))]);
+    let how = own.how.as_ref().map(|how| how.trim_end_matches('.').to_owned());
+    Some(how.map_or(told.clone(), |how| format!("{how}{}{told}", writer.words.semicolon())))
+}
+
 /// How a stitch is worked, as one sentence without its full stop; nothing for the basic ones.
 fn stitch_worked(writer: &Writer<'_>, stitch: Stitch) -> Option<String> {
     let row = stitch.row();
@@ -95,6 +123,16 @@ fn stitch_worked(writer: &Writer<'_>, stitch: Stitch) -> Option<String> {
             let made = several(stitch.built_of()?);
             Some(writer.say("special-popcorn", &[("made", Arg::Text(&made))]))
         }
+        Build::Extended | Build::Long | Build::Linked => Some(whole(writer, stitch)),
+        Build::Loop => Some(writer.say("special-loop", &[])),
+        Build::Reverse => {
+            let way = writer.say("special-reverse", &[]);
+            Some(joined(&[way, writer.say("special-draw-up", &[]), close(writer, row.steps, 1)]))
+        }
+        Build::Spike => {
+            let way = writer.say("special-spike", &[("count", Arg::Count(stems))]);
+            Some(joined(&[way, close(writer, row.steps, 1), writer.say("special-spike-covers", &[])]))
+        }
         Build::Picot => {
             let made = several(stitch.built_of()?);
             Some(writer.say("special-picot", &[("made", Arg::Text(&made))]))
@@ -107,7 +145,10 @@ fn together(writer: &Writer<'_>, stitch: Stitch, count: u32) -> Option<String> {
     let row = stitch.row();
     let (each, stems) = match row.build {
         Build::Chain | Build::Slip | Build::Popcorn | Build::Picot => return None,
-        Build::Cross | Build::Stem | Build::Post(_) => (joined(&stem(writer, stitch, Foot::Next)), 1),
+        Build::Loop | Build::Reverse | Build::Spike => return None,
+        Build::Cross | Build::Stem | Build::Post(_) | Build::Extended | Build::Long | Build::Linked => {
+            (joined(&stem(writer, stitch, Foot::Next)), 1)
+        }
         Build::Cluster | Build::Puff | Build::Bobble => {
             let stems = u32::from(row.stems);
             (times(writer, "special-times-same", &joined(&stem(writer, stitch, Foot::Next)), stems), stems)
@@ -156,7 +197,9 @@ fn entered(writer: &Writer<'_>, stitch: Stitch, foot: Foot) -> Vec<String> {
     let row = stitch.row();
     let mut clauses = Vec::new();
     let overs = if row.steps < 2 { row.steps } else { row.steps - 1 };
-    if overs > 0 {
+    if row.build == Build::Linked {
+        clauses.push(writer.say("special-linked", &[]));
+    } else if overs > 0 {
         clauses.push(writer.say("special-yarn-over", &[("count", Arg::Count(overs.into()))]));
     }
     let way = if let Build::Post(side) = row.build {
@@ -172,7 +215,15 @@ fn entered(writer: &Writer<'_>, stitch: Stitch, foot: Foot) -> Vec<String> {
         Foot::Next => "next",
     };
     clauses.push(writer.say(way, &[("foot", Arg::Text(foot))]));
-    clauses.push(writer.say(if row.build == Build::Puff { "special-draw-long" } else { "special-draw-up" }, &[]));
+    let draw = if row.build == Build::Puff {
+        "special-draw-long"
+    } else if row.build == Build::Long {
+        "special-draw-tall"
+    } else {
+        "special-draw-up"
+    };
+    clauses.push(writer.say(draw, &[]));
+    clauses.extend((row.build == Build::Extended).then(|| writer.say("special-extend", &[])));
     clauses
 }
 
@@ -243,7 +294,8 @@ mod tests {
     fn what_is_worked_together_and_loops_are_told_in_every_language() {
         each_writer(|writer, tag| {
             for stitch in Stitch::all() {
-                let can = stitch.row().build.row().fabric && stitch.row().build != Build::Popcorn;
+                let alone = matches!(stitch.row().build, Build::Popcorn | Build::Loop);
+                let can = stitch.row().build.row().fabric && !alone;
                 let how = together(writer, stitch, 2);
                 assert_eq!(how.is_some(), can, "{tag}: {}", stitch.row().id);
                 how.iter().for_each(|how| assert_filled(how, tag));

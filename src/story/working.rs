@@ -1,10 +1,12 @@
 //! How the piece is worked, and the abbreviations.
 
 use super::Story;
-use crate::craft::{Begin, Build, Close, Foundation, Loops, Made, Op, Round, Spot, Stitch, Terms, abbreviation};
+use crate::craft::{
+    Begin, Build, Close, Foundation, Loops, Made, Op, OwnStitch, Round, Spot, Stitch, Terms, abbreviation,
+};
 use crate::design::{Hand, Work};
 use crate::notation::{Gaps, across};
-use crate::plan::{PartPlan, SizePlan};
+use crate::plan::{PartPlan, ShapedIn, SizePlan};
 use crate::story::{Block, Cell, Column, Run, Section, Table};
 use crate::words::numbers::length;
 use crate::words::{Arg, Language};
@@ -88,6 +90,7 @@ impl Story<'_> {
             across(&numbers, u32::to_string, Gaps::OPEN)
         };
         let mut said = self.multiples();
+        said.extend(self.shaped_patterns());
         if let Some(part) = self.plan.sizes.first().and_then(|size| self.plan.folded(size)) {
             let first = rounds(&|size| self.plan.folded(size).map(|part| part.first));
             let args = [("part", Arg::Text(&part.name)), ("round", Arg::Text(&first))];
@@ -127,6 +130,19 @@ impl Story<'_> {
             Some(self.words.with("page-multiple", &args))
         };
         first.parts.iter().enumerate().filter_map(told).collect()
+    }
+
+    /// In which rounds a part that is worked in a stitch pattern changes its count.
+    fn shaped_patterns(&self) -> Vec<String> {
+        let Some(first) = self.plan.sizes.first() else { return Vec::new() };
+        let told = |part: &PartPlan| {
+            let key = match part.shaped_in? {
+                ShapedIn::Plain => "page-pattern-plain",
+                ShapedIn::Between => "page-pattern-between",
+            };
+            Some(self.words.with(key, &[("part", Arg::Text(&part.name))]))
+        };
+        first.parts.iter().filter_map(told).collect()
     }
 
     /// What is said of the chains that rounds begin with; nothing where none does.
@@ -199,6 +215,24 @@ impl Story<'_> {
             if foreign {
                 let english = Run { language: Some(Language::EN), ..Run::new(abbreviation(stitch, Terms::Us)) };
                 row.push(Cell { runs: vec![english], ..Cell::default() });
+            }
+            rows.push(row);
+        }
+        for own in &self.plan.design.stitches {
+            if !self
+                .plan
+                .sizes
+                .iter()
+                .flat_map(|size| &size.rounds)
+                .any(|round| round.ops.iter().any(|op| own.is_made(op)))
+            {
+                continue;
+            }
+            let whole = if own.trade { Some(self.say(OwnStitch::V)) } else { own.name.clone() };
+            let meaning = whole.unwrap_or_else(|| writer.spelled(&own.made));
+            let mut row = vec![Cell::bold(writer.own_name(own)), Cell::new(meaning)];
+            if foreign {
+                row.push(Cell::new(if own.trade { "V-st" } else { "–" }));
             }
             rows.push(row);
         }

@@ -41,6 +41,19 @@ puff = Puffmasche aus { $stems } { $many }
 bobble = Noppe aus { $stems } { $many }
 popcorn = Popcornmasche aus { $stems } { $many }
 picot = Pikot aus { $stems } { $many }
+extended = { $base ->
+        [sc] verlängerte feste Masche
+        [hdc] verlängertes halbes Stäbchen
+       *[other] verlängertes Stäbchen
+    }
+long = lange feste Masche
+spike = tiefgestochene feste Masche über eine Runde
+spike2 = tiefgestochene feste Masche über zwei Runden
+spike3 = tiefgestochene feste Masche über drei Runden
+loop = Schlingenmasche
+reverse = Krebsmasche
+linked = verbundenes Stäbchen
+v-st = V-Masche
 ch-many = Luftmaschen
 sc-many = festen Maschen
 hdc-many = halben Stäbchen
@@ -63,6 +76,15 @@ puff-short = { $stems }-{ $of }-Puffmasche
 bobble-short = { $stems }-{ $of }-Noppe
 popcorn-short = { $stems }-{ $of }-Popcorn
 picot-short = { $stems }-{ $of }-Pikot
+extended-short = verl { $of }
+long-short = lange { $of }
+spike-short = tiefe { $of }
+spike2-short = 2-Rd-tiefe { $of }
+spike3-short = 3-Rd-tiefe { $of }
+loop-short = Schl-M
+reverse-short = Krebs-M
+linked-short = verb { $of }
+v-st-short = V-M
 round-label = Rd{ $gap }{ $number }
 rounds-label = Rd{ $gap }{ $number }
 round-line = { $label }: { $text }
@@ -95,6 +117,8 @@ write-space-remaining = je { $what } in die restlichen { $chains }-Lm-Bögen
 write-together = { $number } { $stitch } zus abm
 write-together-run = { $number }-mal { $what }
 write-together-around = bis zum Ende der Rd immer { $what }
+write-crossed = Paar gekreuzte { $stitch }
+write-crossed-next = { $what } in die nächsten 2 M
 write-skip = 1 M überspringen
 write-skip-run = { $number } M überspringen
 write-skip-chain = 1 Lm überspringen
@@ -229,6 +253,49 @@ picot-say = { $count ->
         [one] ein Pikot aus { $stems } { $many }
        *[other] { $number } Pikots aus { $stems } { $many }
     }
+extended-say = { $base ->
+        [sc] { $count ->
+            [one] eine verlängerte feste Masche
+           *[other] { $number } verlängerte feste Maschen
+        }
+        [hdc] { $count ->
+            [one] ein verlängertes halbes Stäbchen
+           *[other] { $number } verlängerte halbe Stäbchen
+        }
+       *[other] { $count ->
+            [one] ein verlängertes Stäbchen
+           *[other] { $number } verlängerte Stäbchen
+        }
+    }
+long-say = { $count ->
+        [one] eine lange feste Masche
+       *[other] { $number } lange feste Maschen
+    }
+spike-say = { $count ->
+        [one] eine tiefgestochene feste Masche über eine Runde
+       *[other] { $number } tiefgestochene feste Maschen über eine Runde
+    }
+spike2-say = { $count ->
+        [one] eine tiefgestochene feste Masche über zwei Runden
+       *[other] { $number } tiefgestochene feste Maschen über zwei Runden
+    }
+spike3-say = { $count ->
+        [one] eine tiefgestochene feste Masche über drei Runden
+       *[other] { $number } tiefgestochene feste Maschen über drei Runden
+    }
+loop-say = { $count ->
+        [one] eine Schlingenmasche
+       *[other] { $number } Schlingenmaschen
+    }
+reverse-say = { $count ->
+        [one] eine Krebsmasche
+       *[other] { $number } Krebsmaschen
+    }
+linked-say = { $count ->
+        [one] ein verbundenes Stäbchen
+       *[other] { $number } verbundene Stäbchen
+    }
+say-own = einmal { $name }
 say-number = { $count ->
         [2] zwei
         [3] drei
@@ -286,6 +353,7 @@ say-space-around = häkle { $made } in jeden Bogen der Vorrunde, der { $chains }
 say-space-remaining = häkle { $made } in jeden restlichen Bogen, der { $chains } lang ist
 say-together = masche die nächsten { $number } Maschen als { $made } zusammen ab
 say-together-around = { $what }, und so weiter bis zum Ende der Runde
+say-crossed = übergehe die nächste Masche, häkle { $made } in die Masche danach und dann { $made-last } in die übergangene Masche
 say-often = { $what }, und das insgesamt { $number } Mal
 say-skip = überspringe die nächste Masche
 say-skip-run = überspringe die nächsten { $number } Maschen
@@ -362,6 +430,7 @@ key-front = { $stitch }, nur vorderes Maschenglied: Bogen wie ein Dach
 key-increase = { $count } { $stitch } in eine Masche
 key-decrease = { $count } { $stitch } zusammen abgemascht
 key-fan = { $count } { $stitch } in eine Einstichstelle, eine Muschel
+key-crossed = zwei gekreuzte { $stitch }
 key-space = { $count ->
         [one] Luftmaschenbogen aus { $count } Luftmasche
        *[other] Luftmaschenbogen aus { $count } Luftmaschen
@@ -618,6 +687,8 @@ page-seam = Die Rundenschlüsse wandern von Runde zu Runde etwas zur Seite, weil
 page-spiral = Die Runden laufen als Spirale weiter, ohne Luftmasche am Anfang und ohne Rundenschluss. Die erste Masche jeder Runde markieren und den Maschenmarkierer mitnehmen.
 page-turned-never = Die Arbeit wird nie gewendet: Die rechte Seite liegt immer vorn.
 page-multiple = Der Teil „{ $part }“ braucht eine Maschenzahl, die durch { $multiple } teilbar ist: Er endet mit { $count }.
+page-pattern-plain = Der Teil „{ $part }“ wird in einem Muster gehäkelt; die Maschenzahl ändert sich in den glatten Runden des Musters, sodass jeder Rapport ganz bleibt.
+page-pattern-between = Der Teil „{ $part }“ wird in einem Muster gehäkelt; zwischen zwei Durchgängen des Musters ändert eine glatte Runde die Maschenzahl um ganze Rapporte, danach beginnt das Muster von vorn.
 page-fold-side = Nach außen umgeschlagen zeigt der Teil „{ $part }“ seine linke Seite. Soll die rechte zu sehen sein, die Arbeit vor Runde { $round } wenden, diese Runde in die hinteren statt in die vorderen Maschenglieder arbeiten und in dieser Richtung weiterarbeiten.
 page-fold-loose = Damit er glatt über dicker Häkelarbeit liegt, braucht der umgeschlagene Teil eine dickere Nadel oder drei bis vier Maschen mehr, gleichmäßig in seiner ersten Runde zugenommen.
 page-fold-up = Die letzten { $length } des Teils „{ $part }“, ab Runde { $round }, werden am Ende nach außen hochgeschlagen, sodass dort die linke Seite zu sehen ist. Soll die rechte zu sehen sein, die Arbeit vor Runde { $round } wenden und in der anderen Richtung weiterhäkeln.
@@ -704,6 +775,18 @@ special-popcorn = { $made } in dieselbe Einstichstelle häkeln, die Nadel aus de
 special-picot = { $made } häkeln, in die erste davon einstechen, 1 Umschlag, durch die Luftmasche und die Schlinge auf der Nadel ziehen; ein Pikot zählt nicht als Masche
 special-back-loop = nur unter dem hinteren Maschenglied einstechen, dem weiter entfernten
 special-front-loop = nur unter dem vorderen Maschenglied einstechen, dem näher liegenden
+special-extend = 1 Umschlag, durch 1 Schlinge ziehen
+special-draw-tall = 1 Schlinge durchholen und um die Hälfte höher als sonst ziehen
+special-spike = { $count ->
+        [one] eine Runde
+       *[other] { $count } Runden
+    } unter der nächsten Masche gerade unter ihr einstechen, 1 Schlinge durchholen und auf die Höhe der Runde ziehen
+special-spike-covers = sie steht für die Masche, die sie überdeckt
+special-loop = in die Masche einstechen, den Faden um einen Finger der anderen Hand zu einer beliebig langen Schlinge legen, beide Fäden fassen und durchziehen, die Schlinge vom Finger gleiten lassen, 1 Umschlag, durch alle Schlingen auf der Nadel ziehen; die Schlinge hängt auf der abgewandten Seite, die daher nach außen gewendet wird
+special-reverse = ohne zu wenden rückwärts häkeln: von vorn nach hinten in die nächste Masche rechts (mit der linken Hand links) einstechen
+special-linked = von oben nach unten unter den Querfaden in der Mitte der vorigen Masche stechen, 1 Schlinge durchholen
+special-crossed = die nächste Masche übergehen, { $made } in die Masche danach häkeln, dann { $made } in die übergangene Masche, vor der ersten her
+special-own = { $made } in eine Masche oder einen Bogen, das ergibt { $adds }
 page-key = Häkelsymbole
 page-chart = Häkelschrift
 page-chart-others = Die Häkelschrift zeigt Größe { $size }. Teil für Teil die Runden jeder Größe und die Maschen der letzten:

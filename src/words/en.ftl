@@ -45,6 +45,15 @@ puff = puff of { $stems } { $many }
 bobble = bobble of { $stems } { $many }
 popcorn = popcorn of { $stems } { $many }
 picot = picot of { $stems } { $many }
+extended = extended { $of }
+long = long { $of }
+spike = spike { $of } over one round
+spike2 = spike { $of } over two rounds
+spike3 = spike { $of } over three rounds
+loop = loop stitch
+reverse = reverse { $of }
+linked = linked { $of }
+v-st = V-stitch
 ch-many = chains
 sc-many = { $terms ->
         [UK] double crochets
@@ -106,6 +115,15 @@ puff-short = { $stems }-{ $of } puff
 bobble-short = { $stems }-{ $of } bobble
 popcorn-short = { $stems }-{ $of } pc
 picot-short = { $of }-{ $stems } picot
+extended-short = e{ $of }
+long-short = long { $of }
+spike-short = spike { $of }
+spike2-short = 2-rnd spike { $of }
+spike3-short = 3-rnd spike { $of }
+loop-short = lp st
+reverse-short = r{ $of }
+linked-short = linked { $of }
+v-st-short = V-st
 round-label = Rnd{ $gap }{ $number }
 rounds-label = Rnds{ $gap }{ $number }
 round-line = { $label }: { $text }
@@ -138,6 +156,8 @@ write-space-remaining = { $what } in each remaining ch-{ $chains } sp
 write-together = { $stitch }{ $number }tog
 write-together-run = { $what } { $number } times
 write-together-around = { $what } around
+write-crossed = crossed { $stitch } pair
+write-crossed-next = { $what } over next 2 sts
 write-skip = { $terms ->
         [UK] miss next st
        *[US] sk next st
@@ -292,6 +312,39 @@ picot-say = { $count ->
         [one] one picot of { $stems } { $many }
        *[other] { $number } picots of { $stems } { $many }
     }
+extended-say = { $count ->
+        [one] one extended { $of }
+       *[other] { $number } extended { $many }
+    }
+long-say = { $count ->
+        [one] one long { $of }
+       *[other] { $number } long { $many }
+    }
+spike-say = { $count ->
+        [one] one spike { $of } over one round
+       *[other] { $number } spike { $many } over one round
+    }
+spike2-say = { $count ->
+        [one] one spike { $of } over two rounds
+       *[other] { $number } spike { $many } over two rounds
+    }
+spike3-say = { $count ->
+        [one] one spike { $of } over three rounds
+       *[other] { $number } spike { $many } over three rounds
+    }
+loop-say = { $count ->
+        [one] one loop stitch
+       *[other] { $number } loop stitches
+    }
+reverse-say = { $count ->
+        [one] one reverse { $of }
+       *[other] { $number } reverse { $many }
+    }
+linked-say = { $count ->
+        [one] one linked { $of }
+       *[other] { $number } linked { $many }
+    }
+say-own = one { $name }
 say-number = { $count ->
         [2] two
         [3] three
@@ -349,6 +402,7 @@ say-space-around = work { $made } in each space of { $chains } all the way round
 say-space-remaining = work { $made } in each remaining space of { $chains }
 say-together = work the next { $number } stitches together as { $made-last }
 say-together-around = { $what }, and so on all the way round
+say-crossed = pass over the next stitch, work { $made } in the stitch after it, then { $made-last } in the stitch passed over
 say-often = { $what }, and do so { $number } times in all
 say-skip = pass over the next stitch
 say-skip-run = pass over the next { $number } stitches
@@ -425,6 +479,7 @@ key-front = { $stitch }, front loop only: arc like a roof
 key-increase = { $count } { $stitch } in one stitch
 key-decrease = { $count } { $stitch } worked together
 key-fan = { $count } { $stitch } in one place, a shell
+key-crossed = two { $stitch } crossed
 key-space = chain space of { $count } chains
 key-turning-chain = { $count ->
         [one] starting chain of { $count }
@@ -711,6 +766,8 @@ page-seam = The joins wander a little to one side from round to round, because s
 page-spiral = The rounds run on in a spiral, without a chain to begin with and without a join. Put a marker into the first stitch of each round and move it up.
 page-turned-never = The work is never turned: the right side faces you throughout.
 page-multiple = The part “{ $part }” is worked over a multiple of { $multiple } stitches: it ends with { $count }.
+page-pattern-plain = The part “{ $part }” is worked in a stitch pattern; its count changes in the plain rounds of the pattern, so that every repeat stays whole.
+page-pattern-between = The part “{ $part }” is worked in a stitch pattern; between one time through the pattern and the next a plain round changes the count by whole repeats, and the pattern begins anew after it.
 page-fold-side = Folded outward, the part “{ $part }” shows its wrong side. If its right side is to show, turn the work before round { $round }, work that round into the back loops instead of the front loops, and go on in that direction.
 page-fold-loose = To lie smoothly over a thick fabric, the folded part needs a larger hook, or three to four stitches more, added evenly in its first round.
 page-fold-up = The last { $length } of the part “{ $part }”, from round { $round } on, are folded up and outward when the piece is done, so that the wrong side of the work shows there. If its right side is to show, turn the work before round { $round } and go on in the other direction.
@@ -804,6 +861,18 @@ special-popcorn = work { $made } in the same place, take the hook out of the loo
 special-picot = make { $made }, insert the hook in the first of these chains, yarn over, draw through the chain and the loop on the hook; a picot does not count as a stitch
 special-back-loop = insert the hook under the back loop of the stitch only, the one farther from you
 special-front-loop = insert the hook under the front loop of the stitch only, the one nearer to you
+special-extend = yarn over, draw through one loop
+special-draw-tall = draw up a loop half as tall again as usual
+special-spike = insert the hook { $count ->
+        [one] one round
+       *[other] { $count } rounds
+    } below the next stitch, straight down from it, draw up a loop to the height of the round
+special-spike-covers = it stands for the stitch that it covers
+special-loop = insert the hook in the stitch, lay the yarn round a finger of the other hand into a loop as long as you like, catch both strands of it and draw them through, let the loop slip off, yarn over, draw through all loops on the hook; the loop hangs on the far side, so turn that side out
+special-reverse = without turning, go back the way you came: insert the hook from front to back in the next stitch to the right (left-handed, to the left)
+special-linked = insert the hook from top to bottom under the bar across the middle of the stitch before, draw up a loop
+special-crossed = pass over the next stitch, work { $made } in the stitch after it, then { $made } in the stitch passed over, in front of the first
+special-own = { $made } in one stitch or space, which makes { $adds }
 page-key = Symbols
 page-chart = Chart
 page-chart-others = The chart shows size { $size }. Part by part, the rounds of every size and the stitches of the last of them:

@@ -27,6 +27,15 @@ puff = punto puff de { $stems } { $many }
 bobble = punto mota de { $stems } { $many }
 popcorn = punto piña de { $stems } { $many }
 picot = piquito de { $stems } { $many }
+extended = { $of } extendido
+long = { $of } largo
+spike = { $of } clavado una vuelta más abajo
+spike2 = { $of } clavado dos vueltas más abajo
+spike3 = { $of } clavado tres vueltas más abajo
+loop = punto bucle
+reverse = punto cangrejo
+linked = { $of } unido
+v-st = punto V
 ch-many = cadenetas
 sc-many = puntos bajos
 hdc-many = medios puntos altos
@@ -49,6 +58,15 @@ puff-short = p puff de { $stems } { $of }
 bobble-short = p mota de { $stems } { $of }
 popcorn-short = p piña de { $stems } { $of }
 picot-short = piq de { $stems } { $of }
+extended-short = { $of } ext
+long-short = { $of } largo
+spike-short = { $of } clav
+spike2-short = { $of } clav 2 v
+spike3-short = { $of } clav 3 v
+loop-short = p bucle
+reverse-short = p cangr
+linked-short = { $of } unido
+v-st-short = p V
 round-label = Vuelta{ $gap }{ $number }
 rounds-label = Vueltas{ $gap }{ $number }
 round-line = { $label }: { $text }
@@ -81,6 +99,8 @@ write-space-remaining = { $what } en cada arco de { $chains } cad restante
 write-together = { $number } { $stitch } cerrados juntos
 write-together-run = [{ $what }] { $number } veces
 write-together-around = { $what } en toda la vuelta
+write-crossed = par de { $stitch } cruzados
+write-crossed-next = { $what } sobre los 2 p siguientes
 write-skip = salta 1 p
 write-skip-run = salta { $number } p
 write-skip-chain = salta 1 cad
@@ -171,6 +191,39 @@ picot-say = { $count ->
         [one] un piquito de { $stems } { $many }
        *[other] { $number } piquitos de { $stems } { $many }
     }
+extended-say = { $count ->
+        [one] { $made } extendido
+       *[other] { $made } extendidos
+    }
+long-say = { $count ->
+        [one] { $made } largo
+       *[other] { $made } largos
+    }
+spike-say = { $count ->
+        [one] { $made } clavado una vuelta más abajo
+       *[other] { $made } clavados una vuelta más abajo
+    }
+spike2-say = { $count ->
+        [one] { $made } clavado dos vueltas más abajo
+       *[other] { $made } clavados dos vueltas más abajo
+    }
+spike3-say = { $count ->
+        [one] { $made } clavado tres vueltas más abajo
+       *[other] { $made } clavados tres vueltas más abajo
+    }
+loop-say = { $count ->
+        [one] un punto bucle
+       *[other] { $number } puntos bucle
+    }
+reverse-say = { $count ->
+        [one] un punto cangrejo
+       *[other] { $number } puntos cangrejo
+    }
+linked-say = { $count ->
+        [one] { $made } unido
+       *[other] { $made } unidos
+    }
+say-own = una vez { $name }
 say-number = { $count ->
         [2] dos
         [3] tres
@@ -228,6 +281,7 @@ say-space-around = teje { $made } en cada arco de { $chains } de la vuelta anter
 say-space-remaining = teje { $made } en cada arco restante de { $chains }
 say-together = cierra juntos los { $number } puntos siguientes en { $made-last }
 say-together-around = { $what }, y así en toda la vuelta
+say-crossed = salta el punto siguiente, teje { $made } en el que le sigue y luego { $made-last } en el punto saltado
 say-often = { $what }, y hazlo { $number } veces en total
 say-skip = salta el punto siguiente
 say-skip-run = salta los { $number } puntos siguientes
@@ -304,6 +358,7 @@ key-front = { $stitch }, solo hebra delantera: arco como un tejado
 key-increase = { $count } { $stitch } en el mismo punto
 key-decrease = { $count } { $stitch } cerrados juntos
 key-fan = abanico: { $count } { $stitch } en el mismo lugar
+key-crossed = dos { $stitch } cruzados
 key-space = { $count ->
         [one] arco de { $count } cadeneta
        *[other] arco de { $count } cadenetas
@@ -560,6 +615,8 @@ page-seam = Los cierres se desplazan un poco hacia un lado de vuelta en vuelta, 
 page-spiral = Las vueltas siguen en espiral, sin cadeneta al principio y sin cerrar. Pon un marcador de puntos en el primer punto de cada vuelta y ve subiéndolo.
 page-turned-never = No gires nunca la labor: el derecho queda siempre hacia ti.
 page-multiple = La parte «{ $part }» se teje sobre un múltiplo de { $multiple } puntos: termina con { $count }.
+page-pattern-plain = La parte «{ $part }» se teje en un punto de fantasía; el número de puntos cambia en las vueltas lisas del motivo, para que cada repetición quede entera.
+page-pattern-between = La parte «{ $part }» se teje en un punto de fantasía; entre una repetición del motivo en altura y la siguiente, una vuelta lisa cambia el número de puntos por repeticiones enteras, y el motivo vuelve a empezar.
 page-fold-side = Doblada hacia fuera, la parte «{ $part }» muestra su revés. Si quieres que se vea el derecho, gira la labor antes de la vuelta { $round }, teje esa vuelta en las hebras traseras en vez de las delanteras y sigue en ese sentido.
 page-fold-loose = Para quedar lisa sobre un tejido grueso, la parte doblada pide un ganchillo más grueso, o de tres a cuatro puntos más, repartidos por igual en su primera vuelta.
 page-fold-up = Los últimos { $length } de la parte «{ $part }», desde la vuelta { $round }, se doblan hacia arriba y hacia fuera al terminar, de modo que ahí se ve el revés. Si quieres que se vea el derecho, gira la labor antes de la vuelta { $round } y sigue en el otro sentido.
@@ -646,6 +703,18 @@ special-popcorn = haz { $made } en el mismo lugar, saca el ganchillo del bucle, 
 special-picot = haz { $made }, introduce el ganchillo en la primera de ellas, haz una lazada y pásala por la cadeneta y por el bucle del ganchillo; el piquito no cuenta como punto
 special-back-loop = introduce el ganchillo solo bajo la hebra trasera del punto, la más alejada de ti
 special-front-loop = introduce el ganchillo solo bajo la hebra delantera del punto, la más cercana a ti
+special-extend = haz una lazada y pásala por 1 bucle
+special-draw-tall = saca un bucle la mitad más alto de lo usual
+special-spike = introduce el ganchillo { $count ->
+        [one] una vuelta
+       *[other] { $count } vueltas
+    } más abajo, justo debajo del punto siguiente, saca un bucle hasta la altura de la vuelta
+special-spike-covers = ocupa el lugar del punto que cubre
+special-loop = introduce el ganchillo en el punto, pasa la hebra alrededor de un dedo de la otra mano en un bucle tan largo como quieras, toma las dos hebras y pásalas por el punto, suelta el bucle, haz una lazada y pásala por todos los bucles del ganchillo; el bucle cuelga del lado opuesto, así que vuelve ese lado hacia fuera
+special-reverse = sin girar, vuelve por donde viniste: introduce el ganchillo de delante hacia atrás en el punto siguiente a la derecha (con la mano izquierda, a la izquierda)
+special-linked = introduce el ganchillo de arriba abajo bajo la barra del centro del punto anterior, saca un bucle
+special-crossed = salta el punto siguiente, teje { $made } en el que le sigue y luego { $made } en el punto saltado, por delante del primero
+special-own = { $made } en un punto o arco, que da { $adds }
 page-key = Símbolos
 page-chart = Gráfico
 page-chart-others = El gráfico muestra la talla { $size }. Parte por parte, las vueltas de cada talla y los puntos de la última:

@@ -27,6 +27,15 @@ puff = point soufflé de { $stems } { $many }
 bobble = nope de { $stems } { $many }
 popcorn = point popcorn de { $stems } { $many }
 picot = picot de { $stems } { $many }
+extended = { $of } allongée
+long = { $of } longue
+spike = { $of } piquée un tour plus bas
+spike2 = { $of } piquée deux tours plus bas
+spike3 = { $of } piquée trois tours plus bas
+loop = point bouclette
+reverse = point d’écrevisse
+linked = { $of } liée
+v-st = point V
 ch-many = mailles en l’air
 sc-many = mailles serrées
 hdc-many = demi-brides
@@ -49,6 +58,15 @@ puff-short = pt souf de { $stems } { $of }
 bobble-short = pt nope de { $stems } { $of }
 popcorn-short = pt popcorn de { $stems } { $of }
 picot-short = pt picot de { $stems } { $of }
+extended-short = { $of } all
+long-short = { $of } longue
+spike-short = { $of } piq
+spike2-short = { $of } piq 2 t
+spike3-short = { $of } piq 3 t
+loop-short = pt boucl
+reverse-short = pt écrev
+linked-short = { $of } liée
+v-st-short = pt V
 round-label = Tour{ $gap }{ $number }
 rounds-label = Tours{ $gap }{ $number }
 round-line = { $label } : { $text }
@@ -81,6 +99,8 @@ write-space-remaining = { $what } dans chaque arceau de { $chains } ml restant
 write-together = { $number } { $stitch } rab ens
 write-together-run = [{ $what }] { $number } fois
 write-together-around = { $what } sur tout le tour
+write-crossed = paire de { $stitch } croisées
+write-crossed-next = { $what } sur les 2 m suivantes
 write-skip = sauter 1 m
 write-skip-run = sauter { $number } m
 write-skip-chain = sauter 1 ml
@@ -174,6 +194,39 @@ picot-say = { $count ->
         [one] un picot de { $stems } { $many }
        *[other] { $number } picots de { $stems } { $many }
     }
+extended-say = { $count ->
+        [one] { $made } allongée
+       *[other] { $made } allongées
+    }
+long-say = { $count ->
+        [one] { $made } longue
+       *[other] { $made } longues
+    }
+spike-say = { $count ->
+        [one] { $made } piquée un tour plus bas
+       *[other] { $made } piquées un tour plus bas
+    }
+spike2-say = { $count ->
+        [one] { $made } piquée deux tours plus bas
+       *[other] { $made } piquées deux tours plus bas
+    }
+spike3-say = { $count ->
+        [one] { $made } piquée trois tours plus bas
+       *[other] { $made } piquées trois tours plus bas
+    }
+loop-say = { $count ->
+        [one] un point bouclette
+       *[other] { $number } points bouclette
+    }
+reverse-say = { $count ->
+        [one] un point d’écrevisse
+       *[other] { $number } points d’écrevisse
+    }
+linked-say = { $count ->
+        [one] { $made } liée
+       *[other] { $made } liées
+    }
+say-own = une fois { $name }
 say-number = { $count ->
         [2] deux
         [3] trois
@@ -231,6 +284,7 @@ say-space-around = faites { $made } dans chaque arceau à { $chains } du tour pr
 say-space-remaining = faites { $made } dans chaque arceau restant à { $chains }
 say-together = rabattez ensemble les { $number } mailles suivantes en { $made-last }
 say-together-around = { $what }, et ainsi de suite sur tout le tour
+say-crossed = passez la maille suivante, faites { $made } dans celle d’après, puis { $made-last } dans la maille passée
 say-often = { $what }, et ce { $number } fois en tout
 say-skip = sautez la maille suivante
 say-skip-run = sautez les { $number } mailles suivantes
@@ -307,6 +361,7 @@ key-front = { $stitch }, brin avant seul : arc en toit
 key-increase = { $count } { $stitch } dans la même maille
 key-decrease = { $count } { $stitch } rabattues ensemble
 key-fan = coquille : { $count } { $stitch } au même endroit
+key-crossed = deux { $stitch } croisées
 key-space = { $count ->
         [one] arceau de { $count } maille en l’air
        *[other] arceau de { $count } mailles en l’air
@@ -563,6 +618,8 @@ page-seam = Les fermetures se décalent un peu de côté d’un tour à l’autr
 page-spiral = Les tours s’enchaînent en spirale, sans maille en l’air au début et sans fermeture. Placer un marqueur de mailles dans la première maille de chaque tour et le monter.
 page-turned-never = Ne jamais tourner l’ouvrage : l’endroit reste toujours face à soi.
 page-multiple = La partie « { $part } » se travaille sur un multiple de { $multiple } mailles : elle se termine avec { $count }.
+page-pattern-plain = La partie « { $part } » se travaille en point fantaisie ; le nombre de mailles change dans les tours simples du motif, pour que chaque répétition reste entière.
+page-pattern-between = La partie « { $part } » se travaille en point fantaisie ; entre deux répétitions du motif en hauteur, un tour simple change le nombre de mailles par répétitions entières, puis le motif recommence.
 page-fold-side = Rabattue vers l’extérieur, la partie « { $part } » montre son envers. Pour en voir l’endroit, tourner l’ouvrage avant le tour { $round }, crocheter ce tour dans les brins arrière au lieu des brins avant et continuer dans ce sens.
 page-fold-loose = Pour rester lisse sur un ouvrage épais, la partie rabattue demande un crochet plus gros, ou trois à quatre mailles de plus, réparties régulièrement dans son premier tour.
 page-fold-up = Les derniers { $length } de la partie « { $part } », à partir du tour { $round }, se retroussent vers l’extérieur une fois l’ouvrage fini, si bien que l’envers y est visible. Pour en voir l’endroit, tourner l’ouvrage avant le tour { $round } et continuer dans l’autre sens.
@@ -649,6 +706,18 @@ special-popcorn = crocheter { $made } au même endroit, sortir le crochet de la 
 special-picot = crocheter { $made }, piquer le crochet dans la première d’entre elles, 1 jeté, tirer le fil à travers la maille en l’air et la boucle du crochet ; un picot ne compte pas pour une maille
 special-back-loop = piquer le crochet seulement sous le brin arrière de la maille, le plus éloigné de soi
 special-front-loop = piquer le crochet seulement sous le brin avant de la maille, le plus proche de soi
+special-extend = 1 jeté, écouler 1 boucle
+special-draw-tall = ramener une boucle plus haute de moitié que d’habitude
+special-spike = piquer le crochet { $count ->
+        [one] un tour
+       *[other] { $count } tours
+    } plus bas, juste au-dessous de la maille suivante, ramener une boucle à la hauteur du tour
+special-spike-covers = elle remplace la maille qu’elle recouvre
+special-loop = piquer le crochet dans la maille, passer le fil autour d’un doigt de l’autre main en une boucle aussi longue que voulu, saisir les deux brins et les tirer à travers, lâcher la boucle, 1 jeté, écouler ensemble toutes les boucles du crochet ; la boucle pend du côté opposé, que l’on tourne donc vers l’extérieur
+special-reverse = sans tourner, revenir sur ses pas : piquer le crochet de l’avant vers l’arrière dans la maille suivante à droite (de la main gauche, à gauche)
+special-linked = piquer le crochet de haut en bas sous la barre au milieu de la maille précédente, ramener une boucle
+special-crossed = passer la maille suivante, faire { $made } dans celle d’après, puis { $made } dans la maille passée, devant la première
+special-own = { $made } dans une maille ou un arceau, soit { $adds }
 page-key = Symboles
 page-chart = Diagramme
 page-chart-others = Le diagramme montre la taille { $size }. Partie par partie, les tours de chaque taille et les mailles du dernier :

@@ -10,16 +10,20 @@ mod language;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
+
+use crate::craft::{Made, OwnStitch};
 
 pub use language::Language;
 
 /// The words of one language.
-#[derive(Clone, Copy)]
+#[derive(Clone)]
 pub struct Words {
     /// The language.
     pub language: Language,
     catalogue: &'static Catalogue,
+    /// Stitches of the maker's own, by the names that the maker gave them.
+    own: Arc<[OwnStitch]>,
 }
 
 /// A catalogue that has been read, and the marks of it that stand in nearly every line.
@@ -64,7 +68,19 @@ impl Words {
     /// The words of a language; its catalogue is read the first time and kept.
     pub fn of(language: Language) -> Self {
         static READ: [OnceLock<Catalogue>; Language::ALL.len()] = [const { OnceLock::new() }; Language::ALL.len()];
-        Self { language, catalogue: READ[language.index()].get_or_init(|| Catalogue::read(language)) }
+        let catalogue = READ[language.index()].get_or_init(|| Catalogue::read(language));
+        Self { language, catalogue, own: [].into() }
+    }
+
+    /// The same with names for a maker's own stitches.
+    #[must_use]
+    pub fn naming(self, own: &[OwnStitch]) -> Self {
+        Self { own: own.into(), ..self }
+    }
+
+    /// The maker's own stitch that is made here, where it is one.
+    pub fn own(&self, made: &Made) -> Option<&OwnStitch> {
+        self.own.iter().find(|own| own.made == *made)
     }
 
     /// The language's own name for itself.

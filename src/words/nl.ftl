@@ -41,6 +41,19 @@ puff = puffsteek van { $stems } { $many }
 bobble = nop van { $stems } { $many }
 popcorn = popcornsteek van { $stems } { $many }
 picot = picot van { $stems } { $many }
+extended = { $base ->
+        [sc] verlengde vaste
+        [hdc] verlengd half stokje
+       *[other] verlengd stokje
+    }
+long = lange vaste
+spike = diep gestoken vaste over één toer
+spike2 = diep gestoken vaste over twee toeren
+spike3 = diep gestoken vaste over drie toeren
+loop = lussteek
+reverse = kreeftensteek
+linked = verbonden stokje
+v-st = V-steek
 ch-many = lossen
 sc-many = vasten
 hdc-many = halve stokjes
@@ -63,6 +76,15 @@ puff-short = { $stems }-{ $of }-puffsteek
 bobble-short = { $stems }-{ $of }-nop
 popcorn-short = { $stems }-{ $of }-popcorn
 picot-short = { $stems }-{ $of }-picot
+extended-short = verl { $of }
+long-short = lange { $of }
+spike-short = diepe { $of }
+spike2-short = 2-toer-diepe { $of }
+spike3-short = 3-toer-diepe { $of }
+loop-short = lus-st
+reverse-short = kr-st
+linked-short = verb { $of }
+v-st-short = V-st
 round-label = Toer{ $gap }{ $number }
 rounds-label = Toeren{ $gap }{ $number }
 round-line = { $label }: { $text }
@@ -95,6 +117,8 @@ write-space-remaining = { $what } in elke resterende boog van { $chains } l
 write-together = { $number } { $stitch } samenhaken
 write-together-run = { $number } keer { $what }
 write-together-around = tot het einde van de toer telkens { $what }
+write-crossed = paar gekruiste { $stitch }
+write-crossed-next = { $what } over de volgende 2 steken
 write-skip = 1 steek overslaan
 write-skip-run = { $number } steken overslaan
 write-skip-chain = 1 l overslaan
@@ -229,6 +253,49 @@ picot-say = { $count ->
         [one] één picot van { $stems } { $many }
        *[other] { $number } picots van { $stems } { $many }
     }
+extended-say = { $base ->
+        [sc] { $count ->
+            [one] één verlengde vaste
+           *[other] { $number } verlengde vasten
+        }
+        [hdc] { $count ->
+            [one] één verlengd half stokje
+           *[other] { $number } verlengde halve stokjes
+        }
+       *[other] { $count ->
+            [one] één verlengd stokje
+           *[other] { $number } verlengde stokjes
+        }
+    }
+long-say = { $count ->
+        [one] één lange vaste
+       *[other] { $number } lange vasten
+    }
+spike-say = { $count ->
+        [one] één diep gestoken vaste over één toer
+       *[other] { $number } diep gestoken vasten over één toer
+    }
+spike2-say = { $count ->
+        [one] één diep gestoken vaste over twee toeren
+       *[other] { $number } diep gestoken vasten over twee toeren
+    }
+spike3-say = { $count ->
+        [one] één diep gestoken vaste over drie toeren
+       *[other] { $number } diep gestoken vasten over drie toeren
+    }
+loop-say = { $count ->
+        [one] één lussteek
+       *[other] { $number } lussteken
+    }
+reverse-say = { $count ->
+        [one] één kreeftensteek
+       *[other] { $number } kreeftensteken
+    }
+linked-say = { $count ->
+        [one] één verbonden stokje
+       *[other] { $number } verbonden stokjes
+    }
+say-own = één keer { $name }
 say-number = { $count ->
         [2] twee
         [3] drie
@@ -286,6 +353,7 @@ say-space-around = haak { $made } in elke boog van { $chains } van de vorige toe
 say-space-remaining = haak { $made } in elke resterende boog van { $chains }
 say-together = haak de volgende { $number } steken samen als { $made-last }
 say-together-around = { $what }, en ga zo door tot het einde van de toer
+say-crossed = sla de volgende steek over, haak { $made } in de steek daarna en dan { $made-last } in de overgeslagen steek
 say-often = { $what }, in totaal { $number } keer
 say-skip = sla de volgende steek over
 say-skip-run = sla de volgende { $number } steken over
@@ -362,6 +430,7 @@ key-front = { $stitch }, alleen voorste lus: boog als een dak
 key-increase = { $count } { $stitch } in één steek
 key-decrease = { $count } { $stitch } samenhaken
 key-fan = { $count } { $stitch } op één plaats, een waaier
+key-crossed = twee gekruiste { $stitch }
 key-space = { $count ->
         [one] boog van { $count } losse
        *[other] boog van { $count } lossen
@@ -615,6 +684,8 @@ page-seam = De sluitingen schuiven van toer tot toer iets op, omdat steken niet 
 page-spiral = De toeren lopen door in een spiraal, zonder losse aan het begin en zonder sluiting. Zet een steekmarkeerder in de eerste steek van elke toer en neem hem mee omhoog.
 page-turned-never = Het werk wordt nooit gekeerd: de goede kant ligt altijd voor.
 page-multiple = Het deel ‘{ $part }’ vraagt een aantal steken dat deelbaar is door { $multiple }: het eindigt met { $count }.
+page-pattern-plain = Het deel ‘{ $part }’ wordt in een patroonsteek gehaakt; het aantal steken verandert in de gewone toeren van het patroon, zodat elke herhaling heel blijft.
+page-pattern-between = Het deel ‘{ $part }’ wordt in een patroonsteek gehaakt; tussen twee keer het patroon verandert een gewone toer het aantal steken met hele herhalingen, en daarna begint het patroon opnieuw.
 page-fold-side = Naar buiten omgeslagen toont het deel ‘{ $part }’ zijn verkeerde kant. Moet de goede kant te zien zijn, keer dan het werk vóór toer { $round }, haak die toer in de achterste lussen in plaats van in de voorste en haak in die richting verder.
 page-fold-loose = Om glad over dik haakwerk te liggen vraagt het omgeslagen deel een dikkere haaknaald, of drie tot vier steken meer, gelijkmatig gemeerderd in zijn eerste toer.
 page-fold-up = De laatste { $length } van het deel ‘{ $part }’, vanaf toer { $round }, worden aan het eind naar buiten omhoog geslagen, zodat daar de verkeerde kant te zien is. Moet de goede kant te zien zijn, keer dan het werk vóór toer { $round } en haak in de andere richting verder.
@@ -701,6 +772,18 @@ special-popcorn = haak { $made } op dezelfde plaats, neem de haaknaald uit de lu
 special-picot = haak { $made }, steek de haaknaald in de eerste van deze lossen, sla de draad om, haal hem door de losse en de lus op de haaknaald; een picot telt niet als steek
 special-back-loop = steek de haaknaald alleen onder de achterste lus van de steek, de lus die het verst van je af ligt
 special-front-loop = steek de haaknaald alleen onder de voorste lus van de steek, de lus die het dichtst bij je ligt
+special-extend = sla de draad om, haal hem door één lus
+special-draw-tall = haal een lus op die anderhalf keer zo hoog is als anders
+special-spike = steek de haaknaald { $count ->
+        [one] één toer
+       *[other] { $count } toeren
+    } onder de volgende steek recht eronder in, haal een lus op tot de hoogte van de toer
+special-spike-covers = hij staat voor de steek die hij bedekt
+special-loop = steek de haaknaald in de steek, leg de draad om een vinger van de andere hand tot een lus zo lang als je wilt, pak beide draden en haal ze door, laat de lus los, sla de draad om, haal hem door alle lussen op de haaknaald; de lus hangt aan de andere kant, keer die dus naar buiten
+special-reverse = haak zonder te keren terug: steek de haaknaald van voor naar achter in de volgende steek rechts (met de linkerhand links)
+special-linked = steek de haaknaald van boven naar beneden onder het dwarsdraadje in het midden van de vorige steek, haal een lus op
+special-crossed = sla de volgende steek over, haak { $made } in de steek daarna en dan { $made } in de overgeslagen steek, voor de eerste langs
+special-own = { $made } in één steek of boog, dat geeft { $adds }
 page-key = Symbolen
 page-chart = Haakschema
 page-chart-others = Het schema toont maat { $size }. Deel voor deel de toeren van elke maat en de steken van de laatste:

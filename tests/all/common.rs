@@ -51,6 +51,7 @@ pub fn part(name: &str, stitch: Stitch, shape: Shape) -> Part {
         repeats: Vec::new(),
         multiple: None,
         pattern: Vec::new(),
+        set_up: Vec::new(),
         folded: None,
         openings: Vec::new(),
         swatch: None,
@@ -109,6 +110,7 @@ pub fn bare(title: &str, kind: Kind) -> Design {
         work: Work::Spiral,
         palettes: Vec::new(),
         yarn: Yarn { weight: None, fibre: None, ball: None, colours: Vec::new(), allowance: 0.1 },
+        stitches: Vec::new(),
         hook: None,
         swatches: Vec::new(),
         sizes: Vec::new(),
@@ -164,6 +166,7 @@ pub fn part_plan(name: &str, first: u32, last: u32) -> PartPlan {
         worst: Mm::ZERO,
         multiple: None,
         folded: None,
+        shaped_in: None,
         reasons: Vec::new(),
     }
 }

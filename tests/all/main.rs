@@ -49,6 +49,7 @@ mod notation_fuzz;
 mod outside_counts;
 
 mod one_size;
+mod own_stitches;
 mod own_words;
 mod pages;
 mod per_size;
@@ -67,6 +68,7 @@ mod round_trip;
 mod schematic;
 
 mod shape;
+mod shaped_patterns;
 
 mod shown;
 

@@ -35,7 +35,7 @@ fn quoted(word: &str) -> String {
 
 /// A mat whose every printed text has this character inside.
 fn mat(foul: char) -> String {
-    let [title, designer, about, alt, fibre, colour, palette, part, size, note, imprint] = [
+    let [title, designer, about, alt, fibre, colour, palette, part, size, stitch, note, imprint] = [
         "Titleword",
         "Designerword",
         "Aboutword",
@@ -45,6 +45,7 @@ fn mat(foul: char) -> String {
         "Paletteword",
         "Partword",
         "Sizeword",
+        "Stitchword",
         "Noteword",
         "Imprintword",
     ]
@@ -54,7 +55,9 @@ fn mat(foul: char) -> String {
          yarn: {{weight: 4, fibre: {fibre}, colours: {{{colour}: \"#2f6f8f\"}}}}\n\
          palettes: {{{palette}: {{{colour}: \"#d9c39a\"}}}}\n\
          swatch: {{stitch: sc, stitches: 20, rounds: 20, width: 10, height: 10}}\n\
-         sizes: {{{size}: {{across: 5}}}}\nwork: spiral\nparts:\n  - {part}: {{start: ring of 6, shape: flat}}\n"
+         stitches: {{knot: {{work: \"2 sc\", name: {stitch}}}}}\n\
+         sizes: {{{size}: {{across: 5}}}}\nwork: spiral\nparts:\n  - {part}: {{start: ring of 6, shape: flat}}\n  \
+         - edge: {{written: \"knot in each st around\"}}\n"
     )
 }
 
@@ -95,7 +98,7 @@ fn no_field_of_a_design_brings_a_hidden_character_into_what_is_made() {
         let pattern = Pattern::read(mat(foul).as_bytes()).unwrap_or_else(|report| panic!("{what}: {report:#?}"));
         let hidden = pattern.report.diagnostics.iter().filter(|one| one.code == "hidden-character").count();
         let blank = foul.is_whitespace();
-        assert_eq!(hidden, if blank { 0 } else { 11 }, "{what}: {:#?}", pattern.report);
+        assert_eq!(hidden, if blank { 0 } else { 12 }, "{what}: {:#?}", pattern.report);
         let pattern = pattern.with_photo(&grey_photo()).unwrap_or_else(|report| panic!("{what}: {report:#?}"));
         let seen = look_at(&everything(&pattern, &stem_of(&word("filename", foul))), &what);
         if !blank {
@@ -109,6 +112,7 @@ fn no_field_of_a_design_brings_a_hidden_character_into_what_is_made() {
                 "Paletteword",
                 "Partword",
                 "Sizeword",
+                "Stitchword",
                 "Noteword",
                 "Imprintword",
             ] {
@@ -180,6 +184,7 @@ fn every_text_has_a_limit_that_is_told_with_its_place() {
         "Palettexword",
         "Partxword",
         "Sizexword",
+        "Stitchxword",
         "Notexword",
         "Imprintxword",
     ];

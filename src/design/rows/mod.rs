@@ -8,7 +8,7 @@ mod table;
 use super::printed::Printed;
 pub use reference::{ReferenceMiss, reference};
 pub use schema::schema;
-pub(super) use table::{BALL, DESIGN, OPENING, PART, PART_SWATCH, PHOTOGRAPH, SIZE, SWATCH, YARN};
+pub(super) use table::{BALL, DESIGN, OPENING, OWN_STITCH, PART, PART_SWATCH, PHOTOGRAPH, SIZE, SWATCH, YARN};
 
 /// A group of fields that stand together.
 #[derive(Debug)]
@@ -39,7 +39,7 @@ impl Group {
 
 /// Every group, the whole file first.
 pub(super) static GROUPS: &[&Group] =
-    &[&DESIGN, &PHOTOGRAPH, &YARN, &BALL, &SWATCH, &SIZE, &PART, &PART_SWATCH, &OPENING];
+    &[&DESIGN, &PHOTOGRAPH, &YARN, &BALL, &SWATCH, &SIZE, &OWN_STITCH, &PART, &PART_SWATCH, &OPENING];
 
 /// A field.
 #[derive(Clone, Copy, Debug)]
@@ -114,6 +114,8 @@ pub(super) enum Takes {
     File,
     /// Written rounds.
     Rounds,
+    /// What a round says is made in one place.
+    InOnePlace,
     /// A group of fields.
     Group(&'static Group),
     /// Names of the maker's own (of what, in one word), each with a value.

@@ -193,6 +193,7 @@ fn told(takes: &Takes) -> String {
         Takes::Colour => "a colour value in quotes, `\"#2f6f8f\"`".to_owned(),
         Takes::File => "the path of a file beside the design".to_owned(),
         Takes::Rounds => "rounds, one a line, below `written: |`, or as a list".to_owned(),
+        Takes::InOnePlace => "what is made in one place, as rounds say it: `(2 dc, ch 1, 2 dc)`".to_owned(),
         Takes::Group(group) => format!("the fields of section `{}`", group.section),
         Takes::Named(what, of) => format!("names of your own, each {what} with {}", told(of)),
         Takes::Fixed(names, of) => format!("{}, each with {}", either(&names()), told(of)),

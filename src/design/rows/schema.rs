@@ -185,6 +185,7 @@ fn value(takes: &Takes) -> Json {
             let line = json!({"type": ["string", "object"], "minProperties": 1, "maxProperties": 1});
             any([json!({"type": "string", "minLength": 1}), json!({"type": "array", "minItems": 1, "items": line})])
         }
+        Takes::InOnePlace => json!({"type": "string", "minLength": 1}),
         Takes::Group(group) => reference(group.section),
         Takes::Named(_, of) => json!({"type": "object", "minProperties": 1, "additionalProperties": value(of)}),
         Takes::Fixed(names, of) => {

@@ -39,6 +39,8 @@ pub(in crate::design) static DESIGN: Group = Group {
 
 static ONE_SWATCH: Takes = Takes::Any(&SWATCH_OR_WORDS);
 static SWATCH_OR_WORDS: [Takes; 2] = [Takes::Group(&SWATCH), Takes::Counted];
+static ONE_STITCH: Takes = Takes::Any(&WORK_OR_FIELDS);
+static WORK_OR_FIELDS: [Takes; 2] = [Takes::InOnePlace, Takes::Group(&OWN_STITCH)];
 static ONE_SIZE: Takes = Takes::Any(&SIZE_OR_TABLE);
 static SIZE_OR_TABLE: [Takes; 2] = [Takes::Group(&SIZE), Takes::Word(heads::names)];
 
@@ -169,6 +171,13 @@ const FILE: &[Row] = &[
             Takes::Named("palette", &Takes::Named("colour", &Takes::Colour)),
             "palettes: {harbour: {main: \"#2f6f8f\"}}",
             "Other colours to try for the yarns of `yarn: colours`; a yarn that is left out keeps its own.",
+        ),
+        row(
+            "stitches",
+            Takes::Named("stitch", &ONE_STITCH),
+            "stitches: {shell: \"(2 dc, ch 1, 2 dc)\"}",
+            "Stitches of your own: a name for what is made in one stitch or space, which written rounds and patterns may \
+             say. Each is counted, drawn by what it is built of and told among the special stitches.",
         ),
         row("hook", Takes::Hook, "hook: 5 mm", "The hook the swatch was worked with, for the page of materials."),
         row(
@@ -389,6 +398,31 @@ const MEASURED: &[Row] = &[
     ),
 ];
 
+pub(in crate::design) static OWN_STITCH: Group = Group {
+    section: "own-stitch",
+    about: "Each of `stitches:` is a name of your own with what it makes, or with the fields below.",
+    example: "shell: {work: \"(2 dc, ch 1, 2 dc)\", name: garden shell}",
+    rows: || OF_A_STITCH.to_vec(),
+    one_of: &[],
+};
+
+const OF_A_STITCH: &[Row] = &[
+    row(
+        "work",
+        Takes::InOnePlace,
+        "work: \"(2 dc, ch 1, 2 dc)\"",
+        "What is made in one stitch or space, in the words of rounds; stitches of your own may be among it.",
+    )
+    .needed(),
+    row("name", Takes::Printed(Printed::Stitch), "name: garden shell", "Its whole name, beside that in rounds."),
+    row(
+        "how",
+        Takes::Printed(Printed::Note),
+        "how: Draw up the loops long and close them with a firm chain.",
+        "How it is worked, in your own words, printed among the special stitches.",
+    ),
+];
+
 pub(in crate::design) static PART: Group = Group {
     section: "part",
     about: "Each of `parts:` is a name of your own with the fields below. A crown, side or brim of that name knows its \
@@ -489,7 +523,15 @@ const ENDS: &[Row] = &[
         "pattern",
         Takes::Rounds,
         "pattern: [\"FPdc in next, BPdc in next\"]",
-        "A stitch pattern that the part is worked in: its rounds, which repeat all the way up; the multiple follows from them.",
+        "A stitch pattern that the part is worked in: its rounds, which repeat all the way up; the multiple follows from them. \
+         A part that is shaped changes its count in the plain rounds of the pattern, or, where it has none, in a plain \
+         round between one time through and the next.",
+    ),
+    row(
+        "setup",
+        Takes::Rounds,
+        "setup: [\"dc in each st around\"]",
+        "Rounds that are worked once before `pattern` begins, where its first round stands on something else than its last.",
     ),
     row(
         "swatch",

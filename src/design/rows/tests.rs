@@ -18,6 +18,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("swatch", _) => &["stitch: sc", "stitches: 16", "rounds: 17", "width: 11.3", "height: 11.1"],
         ("openings", _) => &["round: 3"],
         ("part-swatch", _) => &["stitches: 16", "rounds: 17", "width: 11.3", "height: 11.1"],
+        ("own-stitch", _) => &["work: \"(2 dc, ch 1, 2 dc)\""],
         ("size", "age") => &["head: 42"],
         ("size", _) => &[],
         ("part", "flare" | "width" | "settle") => &["width: 6", "flare: 42°"],
@@ -25,6 +26,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "rise") => &["shape: dome"],
         ("part", "taper") => &["shape: taper", "depth: 9"],
         ("part", "written") => &[],
+        ("part", "setup") => &["shape: straight", "depth: 9", "pattern: [sc in each st]"],
         ("part", "pattern" | "swatch" | "multiple" | "notes" | "folded" | "openings") => {
             &["shape: straight", "depth: 9"]
         }
@@ -59,6 +61,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
         ),
         "part-swatch" => whole("parts", format!("\n  - that:\n      swatch:\n{}", lines("        ")))
             .replace("that:\n", "that:\n      shape: flat\n"),
+        "own-stitch" => whole("stitches", format!("\n  shell:\n{}", lines("    "))),
         "ball" => whole("yarn", format!("\n  ball:\n{}", lines("    "))),
         "size" => whole("sizes", format!("\n  one:\n{}", lines("    "))),
         "part"
@@ -70,6 +73,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
                     | "taper"
                     | "settle"
                     | "pattern"
+                    | "setup"
                     | "swatch"
                     | "multiple"
                     | "notes"

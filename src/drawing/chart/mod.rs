@@ -48,7 +48,7 @@ const LEAST_LETTERS: f64 = 1.9;
 
 /// Draws the round chart of one size. A size that isn't there gives an empty drawing.
 pub fn chart(plan: &Plan, size: usize, options: &ChartOptions) -> Drawing {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let mut drawing = Drawing {
         bounds: Rect::ZERO,
         title: String::new(),
@@ -81,7 +81,7 @@ pub fn least_cell(plan: &Plan, size: usize, options: &ChartOptions) -> Mm {
 fn least_cells(plan: &Plan, size: usize, view: ChartView, rooms: &[(Mm, Mm)]) -> Vec<Mm> {
     let Some(sized) = plan.sizes.get(size) else { return vec![Mm::ZERO; rooms.len()] };
     let options = ChartOptions { view, ..ChartOptions::default() };
-    let mut scene = Scene::begun(plan, sized, &options, Words::of(plan.design.language));
+    let mut scene = Scene::begun(plan, sized, &options, plan.design.words());
     let mut cells = Vec::with_capacity(rooms.len());
     for (width, height) in rooms {
         scene.room = (width.mm(), height.mm());

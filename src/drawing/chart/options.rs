@@ -91,7 +91,7 @@ pub const LEAST_CELL: Mm = Mm::new(2.0);
 /// rounds as bands, then one repeat. The reason is a sentence in the design's language; where nothing fits it names the
 /// paper that would do, and the view is the one that comes nearest.
 pub fn choose_view(plan: &Plan, size: usize, width: Mm, height: Mm) -> (ChartView, String) {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let options = ChartOptions { width, height, ..ChartOptions::default() };
     let whole = least_cell(plan, size, &options);
     if whole >= LEAST_CELL {

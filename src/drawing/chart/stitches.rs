@@ -190,6 +190,7 @@ impl Pass<'_, '_> {
             Spot::Skip => {}
             Spot::Air => self.air(op, seat),
             Spot::Together => self.together(op, seat),
+            Spot::Crossed => self.crossed(op, seat),
             // A turning chain that stands for the first stitch parts it from the others of its increase.
             Spot::Stitch | Spot::Space => match Sign::shared(op).filter(|_| standing.is_none()) {
                 Some(sign) => self.increase(sign, op.count() as usize, seat),
@@ -219,6 +220,18 @@ impl Pass<'_, '_> {
         let (from, to) = (self.foot(from), self.foot(to));
         if let Some(sign) = Sign::shared(op) {
             self.put_shaped(sign, from.midpoint(to), self.head(seat.at), to - from);
+        }
+    }
+
+    /// Two stitches that cross: from two feet to two heads.
+    fn crossed(&mut self, op: &Op, seat: &Seat) {
+        let heads = (self.ring.heads.get(seat.first), self.ring.heads.get(seat.first + 1));
+        let feet = (self.parents.get(seat.parent), self.parents.get(seat.parent + 1));
+        let ((Some(&from), Some(&to)), (Some(&left), Some(&right))) = (heads, feet) else { return };
+        let (from, to) = (self.head(from), self.head(to));
+        let foot = self.foot(left).midpoint(self.foot(right));
+        if let Some(sign) = Sign::shared(op) {
+            self.put_shaped(sign, foot, from.midpoint(to), to - from);
         }
     }
 
@@ -322,7 +335,7 @@ impl Pass<'_, '_> {
         let op = round.ops.get(seat.op)?;
         let under = self.under(op, seat)?;
         match op.into {
-            Spot::Together => self.parents.get(seat.parent).copied(),
+            Spot::Together | Spot::Crossed => self.parents.get(seat.parent).copied(),
             Spot::Stitch | Spot::Space | Spot::Air | Spot::Skip => {
                 Some(under - f64::from(feet(op).saturating_sub(1)) / 2.0 * self.within(op, seat))
             }

@@ -64,7 +64,7 @@ const LONGEST: f64 = 0.94;
 
 /// How many ways a size could be dressed, where there are several and so many would not be shown of them.
 pub fn trials_cut(plan: &Plan, size: &SizePlan, most: usize) -> Option<(usize, usize)> {
-    let trials = Trials::of(plan, size, most, &Words::of(plan.design.language))?;
+    let trials = Trials::of(plan, size, most, &plan.design.words())?;
     let yarns = size.yarn.iter().filter(|using| using.colour.is_some()).count();
     let all = if trials.moved.is_some() { (1..=yarns).product() } else { trials.all };
     (all > trials.list.len()).then_some((trials.list.len(), all))
@@ -78,7 +78,7 @@ pub fn colours(
     (body, space): (&SideShape, &Piece),
     options: &ColoursOptions,
 ) -> Option<Drawing> {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let trials = Trials::of(plan, size, options.most, &words)?;
     let small = if trials.list.len() > SMALL.0 { SMALL.1 } else { 1.0 };
     let sheet = Sheet { plan, words, stripes: stripes(plan, size), letters: options.letters.mm() * small };

@@ -83,7 +83,36 @@ fn right_side(patch: &Patch) -> Vec<Strand> {
         Build::Bobble => ball(row.stems, 0.74),
         Build::Popcorn => [ball(row.stems, 0.68), vec![lip()]].concat(),
         Build::Picot => picot().into(),
+        Build::Extended if row.steps == 0 => [vee(patch, -0.04, 0.42, 0.36), vee(patch, 0.36, 0.93, 0.42)].concat(),
+        Build::Extended => stem(patch, row.steps),
+        Build::Long => vee(patch, -0.04, 0.93, 0.34),
+        Build::Spike => [vee(patch, 0.3, 0.93, 0.42), spike(row.stems)].concat(),
+        // Its loop hangs on the other side.
+        Build::Loop => vee(patch, -0.04, 0.93, 0.42),
+        Build::Reverse => cord(),
+        Build::Linked => {
+            [stem(patch, 0), vec![across(&[[-0.5, 0.4, 0.1], [0.5, 0.46, 0.1]], 0.24, 0.98, OVER)]].concat()
+        }
     }
+}
+
+/// The long loop of a spike: two strands over the rounds below, that lie on the fabric.
+fn spike(rounds: u8) -> Vec<Strand> {
+    let deep = -0.9 * f64::from(rounds);
+    vec![
+        up(&[[0.0, deep, 0.2], [0.0, 0.5, 0.2]], 0.62, 0.45, OVER),
+        up(&[[-0.03, deep, 0.4], [-0.14, deep * 0.4, 0.5], [-0.16, 0.5, 0.4]], 0.28, 1.06, OUT),
+        up(&[[0.03, deep, 0.4], [0.14, deep * 0.4, 0.5], [0.16, 0.5, 0.4]], 0.28, 0.92, OUT),
+    ]
+}
+
+/// The cord of stitches that are worked backwards: a knot that leans against the work, under a strand of it.
+fn cord() -> Vec<Strand> {
+    vec![
+        up(&[[0.1, -0.02, 0.0], [0.0, 0.5, 0.1]], 0.4, 0.8, FACE),
+        across(&[[-0.5, 0.5, 0.1], [0.0, 0.86, 0.3], [0.46, 0.98, 0.1]], 0.4, 0.86, OVER),
+        across(&[[-0.46, 0.98, 0.2], [0.0, 0.72, 0.4], [0.5, 0.5, 0.2]], 0.4, 1.06, OUT),
+    ]
 }
 
 /// The v of a single crochet: two plump legs that meet at the foot. Those of a decrease stand on two feet.
@@ -264,7 +293,21 @@ fn wrong_side(patch: &Patch) -> Vec<Strand> {
             bump(0.58, 0.3, 0.92),
             bump(0.86, 0.3, 1.0),
         ],
-        Build::Stem | Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn | Build::Picot => vec![
+        Build::Loop => vec![
+            up(&[[-0.3, 0.62, 0.3], [-0.44, -0.1, 0.5], [-0.1, -0.62, 0.4]], 0.26, 1.02, OUT),
+            up(&[[0.3, 0.62, 0.3], [0.44, -0.1, 0.5], [-0.1, -0.62, 0.4]], 0.26, 0.9, OUT),
+            bump(0.72, 0.4, 0.96),
+        ],
+        Build::Reverse => cord(),
+        Build::Long | Build::Spike => vec![bump(0.3, 0.3, 0.8), bump(0.68, 0.4, 0.96)],
+        Build::Stem
+        | Build::Cluster
+        | Build::Puff
+        | Build::Bobble
+        | Build::Popcorn
+        | Build::Picot
+        | Build::Extended
+        | Build::Linked => vec![
             up(&[[-0.15, 0.0, 0.0], [-0.15, 0.75, 0.0]], 0.28, 0.95, FACE),
             up(&[[0.15, 0.0, 0.0], [0.15, 0.75, 0.0]], 0.28, 0.8, FACE),
             bump(0.86, 0.34, 0.96),

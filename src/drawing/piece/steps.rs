@@ -164,7 +164,7 @@ pub fn steps(plan: &Plan, size: &SizePlan, (whole, finished): (&SideShape, &Piec
         (cell / alone.width()).min(high / alone.height())
     });
     let scale = fitting.fold(f64::INFINITY, f64::min);
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let drawn = steps.iter().map(|step| Drawn {
         picture: draw_piece(plan, &step.cut, &step.body, &step.space, &seen(step, scale)),
         words: said(plan, size, step, &words),

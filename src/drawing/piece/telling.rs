@@ -6,7 +6,7 @@ use crate::geometry::SideShape;
 use crate::geometry::piece::{Eye, Piece};
 use crate::notation::write::Writer;
 use crate::plan::{Plan, SizePlan};
-use crate::words::{Arg, Words, numbers};
+use crate::words::{Arg, numbers};
 
 /// Higher than this over the horizon, degrees, a piece is seen from above.
 const ABOVE: f64 = 50.0;
@@ -21,11 +21,11 @@ pub(super) fn title(plan: &Plan, size: &SizePlan) -> String {
 /// The message that names a picture of a size.
 pub(super) fn named(plan: &Plan, size: &SizePlan, key: &str) -> String {
     let args = [("title", Arg::Text(&plan.design.title.value)), ("size", Arg::Text(&size.name))];
-    Words::of(plan.design.language).with(key, &args)
+    plan.design.words().with(key, &args)
 }
 
 pub(super) fn description(plan: &Plan, size: &SizePlan, (body, space): (&SideShape, &Piece), eye: &Eye) -> String {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let from = if eye.from.degrees() > ABOVE { "piece-from-above" } else { "piece-from-front" };
     let mut sentences = vec![format!("{}.", title(plan, size)), words.say(from)];
     if let Some(form) = &space.form {
@@ -57,9 +57,9 @@ pub(super) fn description(plan: &Plan, size: &SizePlan, (body, space): (&SideSha
 fn textures(size: &SizePlan) -> Vec<&'static str> {
     let main = stitches(size).first().map(|stitch| stitch.row());
     let surface = main.and_then(|row| match (row.build, row.steps) {
-        (Build::Cross, _) => Some("piece-texture-close"),
-        (Build::Stem, 1) => Some("piece-texture-middling"),
-        (Build::Stem, _) => Some("piece-texture-tall"),
+        (Build::Cross | Build::Loop | Build::Linked, _) => Some("piece-texture-close"),
+        (Build::Stem, 1) | (Build::Extended | Build::Long, 0) => Some("piece-texture-middling"),
+        (Build::Stem | Build::Extended, _) => Some("piece-texture-tall"),
         _ => None,
     });
     let made = || size.rounds.iter().flat_map(|round| &round.ops).flat_map(|op| op.made.runs()).map(|run| run.0);

@@ -111,7 +111,7 @@ struct Scene<'a> {
 /// `shapes[i]` is the predicted shape of `sizes[i]`. Sizes that aren't there are left out; none at all gives an empty
 /// drawing. Where nothing fits the width and height, the outline alone is made to fit and the bounds say how large it is.
 pub fn schematic(plan: &Plan, sizes: &[usize], shapes: &[SideShape], options: &SchematicOptions) -> Drawing {
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let known = sizes.iter().zip(shapes).filter_map(|(&index, shape)| Some((plan.sizes.get(index)?, shape)));
     let sized = known.map(|(size, shape)| Sized::of(plan, size, shape));
     let sizes: Vec<Sized<'_>> = sized.filter(|size| size.view.reach > 0.0).collect();
@@ -139,7 +139,7 @@ pub fn schematic(plan: &Plan, sizes: &[usize], shapes: &[SideShape], options: &S
 /// The shape and the dimensions of one size in words.
 pub(super) fn told(plan: &Plan, size: &SizePlan, shape: &SideShape) -> String {
     let sized = Sized::of(plan, size, shape);
-    telling::shape(plan, &[sized], &Words::of(plan.design.language)).join(" ")
+    telling::shape(plan, &[sized], &plan.design.words()).join(" ")
 }
 
 impl Scene<'_> {

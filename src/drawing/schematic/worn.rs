@@ -17,8 +17,8 @@ use crate::geometry::sideview::{Fold, turn_up};
 use crate::geometry::{SideShape, Worn, side_view};
 use crate::plan::Plan;
 use crate::units::{Angle, Mm};
+use crate::words::Arg;
 use crate::words::numbers::decimal;
-use crate::words::{Arg, Words};
 
 /// Light grey of the head; in plain black its outline alone is drawn.
 const GREY: Ink = Ink([0xd9, 0xd9, 0xd9]);
@@ -34,7 +34,7 @@ const HAT_STEPS: usize = 12;
 /// Draws one size of a hat as worn, at the largest scale that fits; nothing for what isn't worn.
 pub fn worn(plan: &Plan, size: usize, shape: &SideShape, options: &SchematicOptions) -> Option<Drawing> {
     let (own, on) = plan.sizes.get(size).zip(shape.worn.as_ref())?;
-    let words = Words::of(plan.design.language);
+    let words = plan.design.words();
     let drawn_on = SideShape { rounds: on.rounds.clone(), findings: Vec::new(), worn: None, ..*shape };
     let mut view = side_view(plan, own, &drawn_on);
     // A head rounds what is shaped in corners.

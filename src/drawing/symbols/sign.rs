@@ -22,6 +22,8 @@ pub enum Sign {
     Increase(Stitch, u8, Loops),
     /// Two or three stitches worked together: they share a head.
     Decrease(Stitch, u8, Loops),
+    /// Two stitches that cross, each in the place of the other.
+    Crossed(Stitch, Loops),
     /// More stitches in one place, fanned out; the number is for the key's drawing.
     Fan(Stitch, u8),
     /// Chains over a gap, which later stitches go under.
@@ -141,7 +143,7 @@ impl Sign {
                 fit: Fit::of(stitch),
                 stance: stance(stitch, loops),
                 draw: |of, fit| stitches::single(of.stitch, of.loops, fit),
-                points: false,
+                points: matches!(stitch.row().build, Build::Linked | Build::Reverse),
                 loose: stitch.row().build == Build::Chain,
             },
             Self::Increase(stitch, made, loops) => SignRow {
@@ -161,6 +163,16 @@ impl Sign {
                 fit: Fit { spread: f64::from(used.max(1) - 1), ..Fit::of(stitch) },
                 stance: Stance::SharedHead,
                 draw: |of, fit| stitches::decrease(of.stitch, of.few(), of.loops, fit),
+                points: false,
+                loose: false,
+            },
+            Self::Crossed(stitch, loops) => SignRow {
+                key: "{stitch}-crossed{loops}",
+                message: Some("key-crossed"),
+                of: Of { stitch, count: 2, loops },
+                fit: Fit::of(stitch),
+                stance: Stance::SharedFoot,
+                draw: |of, fit| stitches::crossed(of.stitch, of.loops, fit),
                 points: false,
                 loose: false,
             },
@@ -232,6 +244,8 @@ impl Sign {
         for count in [2, 3] {
             all.extend(shaped().map(|stitch| Self::Decrease(stitch, count, Loops::Both)));
         }
+        let crossed = shaped().filter(|stitch| stitch.row().basic).map(|stitch| Self::Crossed(stitch, Loops::Both));
+        all.extend(crossed);
         all.extend([Self::Fan(Stitch::DC, 5), Self::Space(3)]);
         all.extend([1, 2, 3].map(Self::TurningChain));
         all.extend([Self::Join, Self::FastenOff]);
@@ -248,7 +262,8 @@ impl Sign {
             (Spot::Together, Made::Same(stitch, 1)) => {
                 Some(Self::Decrease(*stitch, op.consumed.clamp(2, 9) as u8, op.loops))
             }
-            (Spot::Stitch | Spot::Together | Spot::Space | Spot::Air | Spot::Skip, _) => None,
+            (Spot::Crossed, Made::Same(stitch, _)) => Some(Self::Crossed(*stitch, op.loops)),
+            (Spot::Stitch | Spot::Together | Spot::Crossed | Spot::Space | Spot::Air | Spot::Skip, _) => None,
         }
     }
 
@@ -291,11 +306,21 @@ impl SignRow {
 /// dot and a picot have no bar that must lie level.
 fn stance(stitch: Stitch, loops: Loops) -> Stance {
     match stitch.row().build {
-        Build::Cross if loops == Loops::Both => Stance::Turned,
+        Build::Cross | Build::Loop | Build::Reverse if loops == Loops::Both => Stance::Turned,
         Build::Chain | Build::Slip | Build::Picot => Stance::Turned,
-        Build::Cross | Build::Stem | Build::Post(_) | Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn => {
-            Stance::Slanted
-        }
+        Build::Cross
+        | Build::Stem
+        | Build::Post(_)
+        | Build::Cluster
+        | Build::Puff
+        | Build::Bobble
+        | Build::Popcorn
+        | Build::Extended
+        | Build::Long
+        | Build::Spike
+        | Build::Loop
+        | Build::Reverse
+        | Build::Linked => Stance::Slanted,
     }
 }
 
@@ -339,8 +364,9 @@ mod tests {
             Sign::TurningChain(_) => 9,
             Sign::Join => 10,
             Sign::FastenOff => 11,
+            Sign::Crossed(..) => 12,
         });
-        assert_eq!(kinds.collect::<BTreeSet<_>>(), (0..=11).collect());
+        assert_eq!(kinds.collect::<BTreeSet<_>>(), (0..=12).collect());
     }
 
     #[test]

@@ -29,6 +29,17 @@ pub(super) fn single(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
             pen.across(foot, head, 0.5, bar, 0.0);
         }
         Build::Stem => tall(&mut pen, stitch, foot, head, bar),
+        Build::Extended => extended(&mut pen, stitch, foot, head, bar),
+        Build::Long => {
+            pen.line(foot, head);
+            pen.across(foot, head, 0.74, bar, 0.0);
+            // The long loop is the whole of it: a foot that stands firm tells it from a cross that was stretched.
+            pen.across(foot, head, 0.0, 0.5 * bar, 0.0);
+        }
+        Build::Spike => spike(&mut pen, stitch, foot, head, bar),
+        Build::Loop => looped(&mut pen, foot, head, bar),
+        Build::Reverse => reverse(&mut pen, foot, head, bar),
+        Build::Linked => linked(&mut pen, foot, head, bar),
         Build::Post(side) => post(&mut pen, stitch, side, head, bar),
         Build::Cluster | Build::Puff | Build::Bobble | Build::Popcorn | Build::Picot => {
             gathered(&mut pen, stitch, foot, Point::new(0.0, head.y), fit);
@@ -42,6 +53,7 @@ pub(super) fn single(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
 fn gathered(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, fit: &Fit) {
     match stitch.row().build {
         Build::Chain | Build::Slip | Build::Cross | Build::Stem | Build::Post(_) => {}
+        Build::Extended | Build::Long | Build::Spike | Build::Loop | Build::Reverse | Build::Linked => {}
         Build::Cluster => cluster(pen, stitch, foot, head),
         Build::Puff => puff(pen, stitch, foot, head),
         Build::Bobble => bobble(pen, stitch, foot, head),
@@ -108,6 +120,75 @@ fn post(pen: &mut Pen, stitch: Stitch, side: Side, head: Point, bar: f64) {
     let tip = Point::new(0.32 * way * girth, -CLEAR - 0.26);
     let low = -CLEAR + 0.07;
     pen.curve(foot, Point::new(0.0, low), Point::new(0.3 * way * girth, low), tip);
+}
+
+/// The stitch that is extended, on the chain at its foot.
+fn extended(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
+    let up = (head - foot) / (head - foot).hypot().max(TOLERANCE);
+    // From one foot several part slowly: theirs lie further up, where they are apart.
+    let low = if bar < BAR { 0.3 } else { 0.1 };
+    pen.line(foot, foot + up * (low - 0.1));
+    pen.oval(foot + up * low, 0.16_f64.min(0.5 * bar), 0.1, 0.0);
+    let foot = foot + up * (low + 0.1);
+    if stitch.row().steps > 0 {
+        tall(pen, stitch, foot, head, bar);
+    } else {
+        pen.line(foot, head);
+        pen.across(foot, head, 0.5, bar, 0.0);
+    }
+}
+
+/// A cross whose foot is driven down into the fabric: an arrow head for each round.
+fn spike(pen: &mut Pen, stitch: Stitch, foot: Point, head: Point, bar: f64) {
+    pen.line(foot, head);
+    pen.across(foot, head, 0.78, bar, 0.0);
+    let way = (head - foot) / (head - foot).hypot().max(TOLERANCE);
+    let right = Vec2::new(-way.y, way.x);
+    for i in 0..stitch.row().stems {
+        let tip = foot + way * (0.19 * f64::from(i));
+        for side in [-1.0, 1.0] {
+            pen.line(tip, tip + way * 0.15 + right * (side * 0.6 * bar));
+        }
+    }
+}
+
+/// A cross with a loop that hangs from its arms and comes to a point at its foot, so that two may share that.
+fn looped(pen: &mut Pen, foot: Point, head: Point, bar: f64) {
+    pen.line(foot, head);
+    pen.across(foot, head, 0.74, bar, 0.0);
+    let arms = foot.lerp(head, 0.74);
+    let way = head - foot;
+    for side in [-1.0, 1.0] {
+        let arm = arms + Vec2::new(side * bar, 0.0);
+        pen.curve(
+            arm,
+            arm - way * 0.38,
+            foot + Vec2::new(side * (if bar < BAR { 0.3 } else { 0.7 }) * bar, 0.0) + way * 0.1,
+            foot,
+        );
+    }
+}
+
+/// A cross with an arrow head on the arm that points back against the work.
+fn reverse(pen: &mut Pen, foot: Point, head: Point, bar: f64) {
+    pen.line(foot, head);
+    pen.across(foot, head, 0.5, bar, 0.0);
+    let way = (head - foot) / (head - foot).hypot().max(TOLERANCE);
+    let right = Vec2::new(-way.y, way.x);
+    let tip = foot.midpoint(head) + right * bar;
+    for side in [-1.0, 1.0] {
+        pen.line(tip, tip - right * 0.17 + way * (side * 0.15));
+    }
+}
+
+/// A stem that hangs on the stitch before it instead of on a yarn over: a tie to that side, and no slash.
+fn linked(pen: &mut Pen, foot: Point, head: Point, bar: f64) {
+    pen.line(foot, head);
+    pen.level(head, bar);
+    let middle = foot.lerp(head, 0.5);
+    let tie = middle + Vec2::new(1.1 * bar, 0.0);
+    pen.line(middle, tie);
+    pen.line(tie - Vec2::new(0.0, 0.13), tie + Vec2::new(0.0, 0.13));
 }
 
 /// Where the stems of a stitch stand in its middle, evenly across from `-half` to `half`.
@@ -239,6 +320,22 @@ pub(super) fn decrease(stitch: Stitch, count: u8, loops: Loops, fit: &Fit) -> Sy
     pen.symbol()
 }
 
+/// Two stitches from two feet to two heads, each over to the other's side.
+pub(super) fn crossed(stitch: Stitch, loops: Loops, fit: &Fit) -> Symbol {
+    let mut pen = Pen::new(WEIGHT);
+    let lift = loop_arc(&mut pen, loops, fit);
+    let feet = across(fit.spread, 2, Point::new(0.0, -CLEAR - lift));
+    let heads = across(fit.spread, 2, Point::new(fit.shift, CLEAR - fit.height));
+    let bar = bar_of(fit, 2);
+    for (foot, head) in feet.iter().zip(heads.iter().rev()) {
+        arm(&mut pen, stitch, *foot, *head, bar);
+        if stitch.row().build != Build::Cross {
+            pen.level(*head, bar);
+        }
+    }
+    pen.symbol()
+}
+
 /// So many whole stitches from one foot, as in a shell.
 pub(super) fn fan(stitch: Stitch, count: u8, fit: &Fit) -> Symbol {
     let mut pen = Pen::new(WEIGHT);
@@ -256,6 +353,9 @@ pub(super) fn fan(stitch: Stitch, count: u8, fit: &Fit) -> Symbol {
 /// An arm from where the stitches meet to its own end, with its bar or its slashes towards that end.
 fn arm(pen: &mut Pen, stitch: Stitch, meet: Point, end: Point, bar: f64) {
     pen.line(meet, end);
+    if stitch.row().build == Build::Extended {
+        pen.oval(end.lerp(meet, 0.08), 0.6 * bar, 0.08, 0.0);
+    }
     if stitch.row().build == Build::Cross {
         pen.across(meet, end, 0.7, 0.8 * bar, 0.0);
         return;

@@ -173,6 +173,11 @@ impl Net {
                 let ring = (index == 0).then(|| self.ring.start + (self.heads.len() - from) % self.ring.len());
                 let feet = match ring {
                     Some(place) if stands => vec![Foot { on: place..place + 1, lean: 0.0 }],
+                    // Each of two that cross stands on the place of the other.
+                    None if stands && done.into == Spot::Crossed => {
+                        let on = last.iter().rev().nth(nth as usize).cloned();
+                        on.map(|on| Foot { on, lean: 0.0 }).into_iter().collect()
+                    }
                     None if stands => feet(&last, along + width / 2.0, &self.heads),
                     Some(_) | None => Vec::new(),
                 };
@@ -287,7 +292,7 @@ fn spots(below: &Range<usize>, next: usize, op: &Op) -> Vec<Range<usize>> {
     let place = |i: usize| below.start + (next + i) % count;
     let used = op.consumed as usize;
     match op.into {
-        Spot::Together => (0..used).map(|i| place(i)..place(i) + 1).collect(),
+        Spot::Together | Spot::Crossed => (0..used).map(|i| place(i)..place(i) + 1).collect(),
         // A space doesn't run across the end of a round.
         Spot::Space if place(0) + used <= below.end => once(place(0)..place(0) + used).collect(),
         Spot::Stitch | Spot::Space | Spot::Air | Spot::Skip => once(place(0)..place(0) + 1).collect(),

@@ -19,6 +19,10 @@ pub fn ring_height(stitch: Stitch) -> f64 {
     if stitch.row().build == Build::Picot {
         return 1.0;
     }
+    // The marks at its foot need room; in the fabric it is as low as its round.
+    if matches!(stitch.row().build, Build::Spike | Build::Loop) {
+        return 1.4;
+    }
     // As tall as they are, trebles would push the rounds outside them off the page.
     if ratio <= 2.0 { ratio.max(0.75) } else { 2.0 + 0.6 * (ratio - 2.0) }
 }
@@ -36,7 +40,13 @@ pub fn cell_width(stitch: Stitch) -> f64 {
         | Build::Cluster
         | Build::Puff
         | Build::Bobble
-        | Build::Popcorn => stitch.row().width,
+        | Build::Popcorn
+        | Build::Extended
+        | Build::Long
+        | Build::Spike
+        | Build::Loop
+        | Build::Reverse
+        | Build::Linked => stitch.row().width,
     }
 }
 

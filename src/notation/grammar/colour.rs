@@ -119,10 +119,10 @@ fn started(input: &mut Input<'_>) -> Res<Option<Clause>> {
         Target::Next(Unit::Space(chains), ..) if made == slip => Some(Clause::SlipIntoSpace(chains)),
         Target::Next(unit, ..) if made != slip => {
             let target = Target::Next(unit, crate::notation::tree::Times::Exactly(1), false);
-            let what = What { op: Op::plain(made), number: None };
+            let what = What { op: Op::plain(made), number: None, own: false };
             Some(Clause::Do(vec![item(aim(&what, target, loops)?, begin, input)]))
         }
-        Target::Next(..) | Target::Same { .. } | Target::Ring | Target::FromHook(_) => None,
+        Target::Next(..) | Target::Same { .. } | Target::Ring | Target::FromHook(_) | Target::Skipped => None,
     })
 }
 

@@ -17,12 +17,14 @@ mod ring;
 
 mod shaping;
 
+mod special;
+
 mod words;
 
 mod work;
 
 use super::lex::{Kind, Token};
-use super::own::OwnStitch;
+use super::own::Named;
 use super::tree::{Act, Item, Times};
 use super::vocabulary::Vocabulary;
 use super::written::{Doubt, JoinedTo};
@@ -34,6 +36,7 @@ use even::{even, no_shaping};
 use join::joining;
 use place::{around, short_more, starred, times, word_more};
 use ring::{ring_of, ring_start};
+use special::in_front;
 use std::cell::{Cell, RefCell};
 use winnow::combinator::{alt, eof, not, opt, peek, repeat};
 use winnow::prelude::*;
@@ -60,7 +63,7 @@ pub(crate) struct Context<'i> {
     /// Remarks inside of brackets: tokens left where each starts and where it ends.
     pub(crate) asides: &'i RefCell<Vec<(usize, usize)>>,
     /// The author's own stitches.
-    pub(crate) own: &'i [OwnStitch],
+    pub(crate) own: &'i [Named],
     /// What can be read in two ways, as far as was read.
     pub(crate) doubts: &'i RefCell<Vec<Doubt>>,
     /// True in the first round, where `MC` is a ring and no colour.
@@ -84,7 +87,7 @@ impl Default for Notes {
 }
 
 impl Notes {
-    pub(crate) fn context<'i>(&'i self, vocabulary: &'i Vocabulary, main: Stitch, own: &'i [OwnStitch]) -> Context<'i> {
+    pub(crate) fn context<'i>(&'i self, vocabulary: &'i Vocabulary, main: Stitch, own: &'i [Named]) -> Context<'i> {
         let Self { furthest, too_deep, asides, doubts } = self;
         Context { vocabulary, main, furthest, too_deep, asides, own, doubts, first: false }
     }
@@ -320,7 +323,10 @@ fn aside(input: &mut Input<'_>) -> Res<Clause> {
     let here = (word(&["in", "on", "for"]), word(&["this", "these"]), opt(number), round_word, sign(','));
     let marker = (word(&["slip", "sl"]), articles, word(&["marker", "markers"]), rest_of_clause_parser);
     let sure = (word(&["making", "make", "be", "being"]), word(&["sure", "certain"]), rest_of_clause_parser);
-    if opt(alt((here.void(), marker.void(), sure.void(), in_a_spiral, with_hook))).parse_next(input)?.is_some() {
+    if opt(alt((here.void(), marker.void(), sure.void(), in_front, in_a_spiral, with_hook)))
+        .parse_next(input)?
+        .is_some()
+    {
         return Ok(Clause::Aside);
     }
     if let Some(found) = opt(alt((not_join, not_turn, word(&["turn"]).value(Clause::Turn)))).parse_next(input)? {
@@ -455,7 +461,7 @@ fn so_often(input: &mut Input<'_>) -> Res<u32> {
 
 /// `6 x 1 inc`: so often one thing.
 fn often_one(input: &mut Input<'_>) -> Res<u32> {
-    let shaped = alt((word(UP), word(DOWN), stitch.void()));
+    let shaped = alt((word(UP), word(DOWN), word(&["crossed"]), stitch.void()));
     (number, word(&["times", "x"]), peek((opt(number), shaped))).map(|(number, ..)| number).parse_next(input)
 }
 

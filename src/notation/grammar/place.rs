@@ -19,6 +19,8 @@ pub(super) enum Target {
     },
     Ring,
     FromHook(u32),
+    /// In the stitch that was skipped just before the last one.
+    Skipped,
 }
 
 pub(super) fn around(input: &mut Input<'_>) -> Res<Times> {
@@ -94,6 +96,13 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
     let first = (ordinal.verify(|nth| *nth == 1), stitches_word).void();
     let nth = (ordinal.verify(|nth| *nth > 1), opt(stitches_word), not(word(&["ch", "chain", "of"]))).void();
     let nth = alt((first, nth)).value(Target::Next(Unit::Stitch(None), Times::Exactly(1), false));
+    // `in skipped st`, `in the st just skipped`.
+    let passed = || word(&["skipped", "missed", "unworked"]);
+    let skipped = alt((
+        (opt(word(&["first", "last", "previous"])), passed(), opt(stitches_word)).void(),
+        (stitches_word, opt(word(&["just"])), passed()).void(),
+    ));
+    let skipped = skipped.value(Target::Skipped);
     // `in base of ch-3`, `in st at base of ch`.
     let base = (
         word(&["base", "foot", "bottom"]),
@@ -128,11 +137,11 @@ pub(super) fn target(input: &mut Input<'_>) -> Res<Target> {
             (opt(word(&["rem", "remaining"])), each).map(|(_, target)| target),
             alt((hook.map(|(nth, ..)| Target::FromHook(nth)), made)),
             (ring).value(Target::Ring),
-            same,
+            alt((skipped, same)),
             base,
             (opt((word(&["post"]), word(&["of"]), articles)), next).map(|(_, target)| target),
             nth,
-            space_alone,
+            alt((space_of_own, space_alone)),
             alt((so_many, kind, joined)).map(next_of),
         )),
     )
@@ -147,6 +156,21 @@ fn ends(input: &mut Input<'_>) -> Res<()> {
         (sign || matches!(token.word(), Some("and" | "then" | "rep" | "repeat"))).then_some(())
     };
     alt((eof.void(), take(stop))).parse_next(input)
+}
+
+/// `in ch-1 sp of next V-st`, `in sp of each shell around`: the space of a stitch of the maker's own.
+fn space_of_own(input: &mut Input<'_>) -> Res<Target> {
+    let Unit::Space(said) = unit.parse_next(input)? else { return Err(()) };
+    (word(&["of", "in"]), articles).parse_next(input)?;
+    let every = alt((word(EACH).value(true), opt(word(&["next", "following", "foll", "first", "last"])).value(false)));
+    let (every, _, own) = (every, articles, unit).parse_next(input)?;
+    let chains = match own {
+        Unit::Space(chains) if said == 0 || said == chains => chains,
+        Unit::Space(_) | Unit::Stitch(_) => return Err(()),
+    };
+    let times =
+        if every { opt(around).parse_next(input)?.unwrap_or(Times::Around { leave: 0 }) } else { Times::Exactly(1) };
+    Ok(Target::Next(Unit::Space(chains), times, every))
 }
 
 /// `in ch-2 sp`, without a word for which.

@@ -1,7 +1,7 @@
 //! Single words, signs and names of stitches.
 
 use super::{Input, Res};
-use crate::craft::{Loops, Made, Stitch};
+use crate::craft::{Build, Loops, Made, Stitch};
 use crate::notation::lex::{Kind, Token};
 use crate::notation::written::Doubt;
 use winnow::combinator::{alt, opt, peek, repeat};
@@ -188,6 +188,19 @@ pub(super) fn unit(input: &mut Input<'_>) -> Res<Unit> {
     }
     let corner = (opt(word(&["corner"])), word(CHAIN), opt(dash), opt(number), opt(dash), word(SPACE));
     let chains = corner.map(|(_, (), _, number, _, ())| number);
+    // `in next lp st`: no space.
+    let looped = stitch.verify(|stitch| stitch.row().build == Build::Loop);
+    if let Some(stitch) = opt((looped, opt(stitches_word)).map(|(stitch, _)| stitch)).parse_next(input)? {
+        return Ok(Unit::Stitch(Some(stitch)));
+    }
+    // `in next V-st`: into its space, where it has just one.
+    if let Some(made) = opt(own_stitch).parse_next(input)? {
+        let mut spaces = made.runs().filter(|(stitch, _)| *stitch == Stitch::CH);
+        return match (spaces.next(), spaces.next()) {
+            (Some((_, chains)), None) => Ok(Unit::Space(chains)),
+            _ => take(|_| None).parse_next(input),
+        };
+    }
     // After chain loops a bare loop is one of them.
     let corners = (word(CHAIN), opt(dash), number, opt(dash), word(&["corner", "corners"]))
         .map(|(_, _, number, ..)| Unit::Space(number));

@@ -3,6 +3,7 @@
 use super::colour::in_colour;
 use super::place::{Target, around, each, each_unsaid, next, place, short_more, space_alone, times};
 use super::shaping::{alternate, every};
+use super::special::{crossed_pairs, long_together, rounds_below, spiked};
 use super::words::*;
 use super::{Clause, DEEPEST, Input, Res, paused, separator, stops};
 use crate::craft::{Build, Loops, Made, Op, Spot, Stitch};
@@ -23,9 +24,10 @@ pub(super) fn together_word(input: &mut Input<'_>) -> Res<(Stitch, u32)> {
         Some((vocabulary.stem(stem)?, word.get(stem.len()..)?.parse().ok()?))
     });
     let spaced = (stitch, opt(word(&["next"])), number, opt(stitches_word), word(&["tog", "together"]));
+    let long = long_together;
     // Two or more stitches of a kind that counts.
     let several = |(stitch, number): &(Stitch, u32)| *number > 1 && *stitch != Stitch::CH && stitch.row().counts > 0;
-    alt((one, spaced.map(|(stitch, _, number, ..)| (stitch, number)))).verify(several).parse_next(input)
+    alt((one, long, spaced.map(|(stitch, _, number, ..)| (stitch, number)))).verify(several).parse_next(input)
 }
 
 /// `scinc`, `dc2inc`, `sc3inc`, `scdec`: stitch and shaping in one word.
@@ -50,6 +52,8 @@ fn shaped_word(input: &mut Input<'_>) -> Res<Op> {
 pub(super) struct What {
     pub(super) op: Op,
     pub(super) number: Option<u32>,
+    /// True for a stitch of the maker's own, of which several are so many of all that it makes.
+    pub(super) own: bool,
 }
 
 pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
@@ -82,8 +86,10 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
         && rest.get(1).and_then(Token::word) == Some("of");
     if of && number.is_none() {
         let (_, _, count, stitch) = (any, any, super::words::number, stitch).parse_next(input)?;
-        return Ok(What { op: Op::increase(stitch, count), number: None });
+        return Ok(What { op: Op::increase(stitch, count), number: None, own: false });
     }
+    let rest = input.peek_slice(input.eof_offset());
+    let is_own = input.state.own.iter().any(|own| own.taken(rest).is_some());
     let own = own_stitch.map(|made| Op { into: Spot::Stitch, consumed: 1, made, loops: Loops::Both });
     let (mut op, number) = alt((
         own.map(|op| (op, number)),
@@ -97,7 +103,7 @@ pub(super) fn what(input: &mut Input<'_>) -> Res<What> {
     .parse_next(input)?;
     let after = opt(loops).parse_next(input)?;
     op.loops = before.or(after).unwrap_or_default();
-    Ok(What { op, number })
+    Ok(What { op, number, own: is_own })
 }
 
 /// `5-dc` of a `5-dc shell`; the number was taken before.
@@ -117,13 +123,16 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
     }
     opt((word(&["beg", "beginning", "turning", "starting"]), peek(word(&["ch", "chain"])))).parse_next(input)?;
+    if let Some(act) = opt(crossed_pairs).parse_next(input)? {
+        return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
+    }
     if let Some(act) = opt(run_together).parse_next(input)? {
         return Ok(Clause::Do(vec![item(act, place_of_work, input)]));
     }
     articles(input)?;
     opt(how_tight).parse_next(input)?;
     let mut what = match opt(|input: &mut Input<'_>| several_as_one(input, verb)).parse_next(input)? {
-        Some(op) => What { op, number: None },
+        Some(op) => What { op, number: None, own: false },
         None => what(input)?,
     };
     opt(how_tight).parse_next(input)?;
@@ -156,6 +165,10 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
     opt((word(&["all"]), peek(word(&["in", "into"])))).parse_next(input)?;
     let over = opt(peek(word(&["over", "across"]))).parse_next(input)?.is_some();
     if !each_round && let Some((target, loops)) = opt(alt((place, bare))).parse_next(input)? {
+        // `sc in next st 2 rnds below`.
+        if let Some(rounds) = opt(rounds_below).parse_next(input)? {
+            what.op.made = spiked(&what.op.made, rounds).ok_or(())?;
+        }
         let hook = match (target, &what.op.made) {
             (Target::FromHook(nth), Made::Same(stitch, 1)) => Some((nth, Op::plain(*stitch))),
             _ => None,
@@ -168,7 +181,7 @@ pub(super) fn work(input: &mut Input<'_>) -> Res<Clause> {
         let mut items = vec![item(act, place_of_work, input)];
         let doubt = match target {
             Target::Next(Unit::Stitch(Some(kind)), ..) => Some(Doubt::Onto(place_of_work, kind)),
-            Target::Next(..) | Target::Same { .. } | Target::Ring | Target::FromHook(_) => None,
+            Target::Next(..) | Target::Same { .. } | Target::Ring | Target::FromHook(_) | Target::Skipped => None,
         };
         input.state.doubts.borrow_mut().extend(doubt);
         if let Target::Next(Unit::Stitch(_), Times::Exactly(2..), false) = target
@@ -290,6 +303,7 @@ pub(super) fn aim(what: &What, target: Target, loops: Option<Loops>) -> Res<Act>
     };
     let many = match (&op.made, what.number) {
         (Made::Same(stitch, 1), Some(number)) if op.into == Spot::Stitch => Made::Same(*stitch, number),
+        (made, Some(number)) if what.own => made.times(number).ok_or(())?,
         (made, _) => made.clone(),
     };
     match target {
@@ -298,9 +312,16 @@ pub(super) fn aim(what: &What, target: Target, loops: Option<Loops>) -> Res<Act>
             (Made::Same(stitch, 1), number) => {
                 Ok(Act::Run(Op::into_ring(*stitch).under(op.loops), Times::Exactly(number.unwrap_or(1))))
             }
-            (made, _) => Ok(Act::Run(Op { consumed: 0, made: made.clone(), ..op }, Times::Exactly(1))),
+            (made, number) => {
+                let often = number.filter(|_| what.own).unwrap_or(1);
+                Ok(Act::Run(Op { consumed: 0, made: made.clone(), ..op }, Times::Exactly(often)))
+            }
         },
         Target::FromHook(_) => Err(()),
+        Target::Skipped => match (&op.made, op.into) {
+            (Made::Same(stitch, 1), Spot::Stitch) => Ok(Act::Skipped(Op::plain(*stitch).under(op.loops))),
+            _ => Err(()),
+        },
         Target::Next(Unit::Space(chains), often, _) => {
             Ok(Act::Run(Op { into: Spot::Space, consumed: chains, made: many, loops: op.loops }, often))
         }
@@ -314,7 +335,7 @@ pub(super) fn aim(what: &What, target: Target, loops: Option<Loops>) -> Res<Act>
                 Ok(Act::Run(op, often))
             }
             (Spot::Stitch, _) => Ok(Act::Run(Op { made: many, ..op }, often)),
-            (Spot::Together | Spot::Space | Spot::Air | Spot::Skip, _) => Ok(Act::Run(op, often)),
+            (Spot::Together | Spot::Crossed | Spot::Space | Spot::Air | Spot::Skip, _) => Ok(Act::Run(op, often)),
         },
     }
 }
@@ -331,9 +352,13 @@ pub(super) fn skip(input: &mut Input<'_>) -> Res<Clause> {
     let which =
         alt((ordinal.verify(|nth| *nth == 1).value(true), word(&["next", "last", "following", "foll"]).value(false)));
     let lead = (word(&["sk", "skip", "miss", "skipping", "missing"]), articles, opt(which));
-    let ((.., first), number, unit) = (lead, how_many, opt(unit)).parse_next(input)?;
+    let ((.., first), number, own) = (lead, how_many, opt(own_stitch)).parse_next(input)?;
+    // `sk next V-st`: all that it makes.
+    let whole = own.map(|made| made.count());
+    let unit = if whole.is_some() { None } else { opt(unit).parse_next(input)? };
     let first = first == Some(true);
     let each = match unit {
+        None if whole.is_some() => whole.unwrap_or(1),
         Some(Unit::Space(chains)) => chains.max(1),
         Some(Unit::Stitch(_)) | None => 1,
     };
@@ -527,7 +552,7 @@ fn all_in(op: Op, target: Target) -> Res<Act> {
         Target::Next(Unit::Space(chains), often, _) => {
             Act::Run(Op { into: Spot::Space, consumed: chains, ..op }, often)
         }
-        Target::FromHook(_) => return Err(()),
+        Target::FromHook(_) | Target::Skipped => return Err(()),
     })
 }
 
@@ -543,11 +568,12 @@ fn bare_number(input: &mut Input<'_>) -> Res<Clause> {
 /// `2 in each`, `1 in next`: of the stitch that the round is worked in.
 pub(super) fn number_in_place(input: &mut Input<'_>) -> Res<Clause> {
     let start = input.peek_token().map(|token| token.place).unwrap_or_default();
-    let what = What { op: Op::plain(input.state.main), number: Some(number(input)?) };
+    let what = What { op: Op::plain(input.state.main), number: Some(number(input)?), own: false };
     let (target, loops) = place(input)?;
     match target {
         Target::Next(Unit::Stitch(_), ..) => Ok(Clause::Do(vec![item(aim(&what, target, loops)?, start, input)])),
-        Target::Next(Unit::Space(_), ..) | Target::Same { .. } | Target::Ring | Target::FromHook(_) => Err(()),
+        Target::Next(Unit::Space(_), ..) | Target::Same { .. } => Err(()),
+        Target::Ring | Target::FromHook(_) | Target::Skipped => Err(()),
     }
 }
 
@@ -563,20 +589,10 @@ pub(super) fn number_before_count(input: &mut Input<'_>) -> Res<Clause> {
 pub(super) fn together_in_one(items: &[Item]) -> Option<Made> {
     let mut runs: Vec<(Stitch, u32)> = Vec::new();
     for item in items {
-        let Act::Run(Op { into: Spot::Stitch | Spot::Air, made: Made::Same(stitch, count), .. }, Times::Exactly(times)) =
-            &item.act
-        else {
+        let Act::Run(Op { into: Spot::Stitch | Spot::Air, made, .. }, Times::Exactly(times)) = &item.act else {
             return None;
         };
-        let count = count.checked_mul(*times)?;
-        match runs.last_mut() {
-            Some((last, number)) if last == stitch => *number = number.checked_add(count)?,
-            _ => runs.push((*stitch, count)),
-        }
+        runs.extend(made.times(*times)?.runs());
     }
-    match runs[..] {
-        [] => None,
-        [(stitch, count)] => Some(Made::Same(stitch, count)),
-        _ => Some(Made::Mixed(runs.into_boxed_slice())),
-    }
+    Made::of_runs(runs)
 }

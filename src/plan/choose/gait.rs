@@ -92,7 +92,8 @@ impl Task {
 
     /// Most stitches one round is shaped by.
     fn fastest_shaping(&self, fastest: f64) -> u64 {
-        let corners = f64::from(self.corners.max(1));
+        // In a pattern nothing less than a repeat of it helps.
+        let corners = f64::from(self.corners.max(1)).max(f64::from(self.throughout.of()));
         (self.steady.max(1.25 * fastest).max(corners).ceil() as u64).min(2000)
     }
 

@@ -32,7 +32,7 @@
 //! full, for even rounds at any time; in a part whose growth falls every gait has a lower rate than the one before
 //! and no larger Δ, in one whose growth rises a higher rate and no smaller Δ, so that shaping that has fallen never rises again; never shaped against the
 //! outline; a round that has to be even is; with n corners Δ is a multiple of n once there are 2n stitches to carry
-//! them, and growth is from n on, and a first round is where it can be; the last count is one of the multiple asked for; m is at most 3 where the outline is curved, and elsewhere the rate lies
+//! them, and growth is from n on, and a first round is where it can be; the last count is one of the multiple asked for, and in a stitch pattern every count is one of its own; m is at most 3 where the outline is curved, and elsewhere the rate lies
 //! near the one wanted, or is the next multiple of n above it, and two at every corner have no even rounds after them; the last count is within half a repeat of its target, a repeat being |Δ| of the last shaped
 //! round or what the multiple repeats over, or is the nearest whole stitch (a part without any shaping keeps the count it is given); and |dₖ| is at most
 //! f τₖ, and no more than the design allows where it says so, for the first row of [`FAR`] that leaves any solution:
@@ -123,6 +123,8 @@ pub(super) struct Task {
     pub(super) corners: u32,
     /// What the last count is a multiple of, the corners being told apart.
     pub(super) multiple: Multiple,
+    /// What every count is a multiple of.
+    pub(super) throughout: Multiple,
     /// Weight ω of the distance at the last round.
     pub(super) edge: f64,
     /// Shaping g up to which a round is steady.
@@ -380,7 +382,7 @@ impl Task {
 
     /// True where a round may have this count, as far as the multiple goes.
     fn is_multiple(&self, round: usize, count: u32) -> bool {
-        round + 1 != self.bands.len() || self.multiple.holds(count)
+        self.throughout.holds(count) && (round + 1 != self.bands.len() || self.multiple.holds(count))
     }
 }
 

@@ -136,7 +136,7 @@ impl Exhaust<'_> {
         if off > (self.far * tolerance).min(allowed) || trail.count < 3 {
             return;
         }
-        if last && !task.multiple.holds(trail.count) {
+        if !task.throughout.holds(trail.count) || last && !task.multiple.holds(trail.count) {
             return;
         }
         trail.cost += off * off / (tolerance * tolerance) * if last { task.edge } else { 1.0 };
@@ -267,9 +267,20 @@ fn tasks(rounds: usize, fastest: f64, room: u32) -> impl Strategy<Value = Task> 
     let corners = prop_oneof![4 => Just(1_u32), 1 => Just(3), 1 => Just(4)];
     let multiple =
         prop_oneof![2 => Just(Multiple::ANY), 1 => (2..7_u32, 0..3_u32).prop_map(|(of, plus)| Multiple::new(of, plus))];
-    let corners = (corners, multiple);
+    // What a stitch pattern closes on, in every round.
+    let throughout =
+        prop_oneof![3 => Just(Multiple::ANY), 1 => (2..5_u32, 0..2_u32).prop_map(|(of, plus)| Multiple::new(of, plus))];
+    let corners = (corners, multiple, throughout);
     (rounds, start, 2..=3_u32, corners, (prefer, manner, shape), prop::bool::ANY, strict).prop_map(
-        move |(rounds, (start, off, first), most, (corners, multiple), (prefer, manner, shape), shrinks, strict)| {
+        move |(
+            rounds,
+            (start, off, first),
+            most,
+            (corners, multiple, throughout),
+            (prefer, manner, shape),
+            shrinks,
+            strict,
+        )| {
             let allowed = vec![strict; rounds.len()];
             let (edge, steady, flat, knee) = manner;
             let (leaves, opens, curved, rises, laid) = shape;
@@ -304,6 +315,7 @@ fn tasks(rounds: usize, fastest: f64, room: u32) -> impl Strategy<Value = Task> 
                 most,
                 corners,
                 multiple,
+                throughout,
                 edge,
                 steady,
                 flat,
@@ -391,6 +403,7 @@ fn disc(growth: f64, rounds: u32) -> Task {
         most: 2,
         corners: 1,
         multiple: Multiple::ANY,
+        throughout: Multiple::ANY,
         edge: 10.0,
         steady: 8.0,
         flat: growth,
@@ -409,6 +422,15 @@ fn a_disc_that_grows_by_six_is_worked_in_sixes() {
     let (picked, cost) = alone(&disc(6.0, 40)).expect("it can be worked");
     assert_eq!(picked.choice.counts, (1..=40).map(|k| 6 * k).collect::<Vec<u32>>());
     assert!((cost - kinds(&disc(6.0, 40), 1)).abs() < 1e-8);
+}
+
+/// In a pattern over a multiple of four a disc that grows by six is worked in fours and eights, every count a multiple.
+#[test]
+fn a_pattern_keeps_every_count_a_multiple() {
+    let task = Task { throughout: Multiple::new(4, 0), entry: Entry::First { least: 4, most: 8 }, ..disc(6.0, 9) };
+    let (picked, _) = alone(&task).expect("it can be worked");
+    assert!(picked.choice.counts.iter().all(|count| count % 4 == 0), "{:?}", picked.choice.counts);
+    assert!(task.distance(8, picked.choice.counts[8]).abs() <= 2.0, "{:?}", picked.choice.counts);
 }
 
 /// Targets that rise faster than doubling can't be met.

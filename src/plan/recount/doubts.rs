@@ -108,7 +108,7 @@ fn changed(items: &[Item], change: &dyn Fn(&Item) -> Option<Act>) -> Vec<Item> {
         let act = change(item).unwrap_or_else(|| item.act.clone());
         let act = match act {
             Act::Repeat(body, times) => Act::Repeat(changed(&body, change), times),
-            act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act,
+            act @ (Act::Run(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. }) => act,
         };
         Item { act, place: item.place }
     };
@@ -141,7 +141,7 @@ pub(super) fn all_named(items: &[Item], doubts: &[Doubt]) -> bool {
         }
         Act::Run(op, _) => op.consumed == 0,
         Act::Repeat(body, _) => all_named(body, doubts),
-        Act::Same { .. } => true,
+        Act::Same { .. } | Act::Skipped(_) => true,
         Act::Evenly { .. } => false,
     })
 }
@@ -179,7 +179,7 @@ fn gathered(items: &[Item], doubts: &[Doubt], sure: bool) -> Vec<Item> {
                     Act::Run(Op { into: Spot::Stitch, made: Made::Same(_, 1), .. }, Times::Exactly(_)) => {
                         bare(before, doubts)
                     }
-                    Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => false,
+                    Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => false,
                 };
                 let taken = gathered.iter().rev().take_while(loose).count();
                 let start = gathered.len() - taken;
@@ -197,7 +197,9 @@ fn gathered(items: &[Item], doubts: &[Doubt], sure: bool) -> Vec<Item> {
                         Act::Run(op, Times::Exactly(times)) => {
                             op.made.runs().map(|(stitch, count)| (stitch, count.saturating_mul(*times))).collect()
                         }
-                        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => Vec::new(),
+                        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => {
+                            Vec::new()
+                        }
                     });
                     for (stitch, count) in before.chain(op.made.runs()) {
                         match runs.last_mut() {
@@ -208,7 +210,7 @@ fn gathered(items: &[Item], doubts: &[Doubt], sure: bool) -> Vec<Item> {
                     Act::Run(Op { made: Made::Mixed(runs.into_boxed_slice()), ..op.clone() }, *times)
                 }
             }
-            act @ (Act::Run(..) | Act::Same { .. } | Act::Evenly { .. }) => act.clone(),
+            act @ (Act::Run(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. }) => act.clone(),
         };
         gathered.push(Item { act, place: item.place });
     }
@@ -221,11 +223,11 @@ pub(super) fn each_is_next(items: &[Item]) -> Vec<Item> {
         Act::Run(op @ Op { into: Spot::Space, .. }, Times::Around { leave: 0 }) => {
             Some(Act::Run(op.clone(), Times::Exactly(1)))
         }
-        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => None,
     };
     let one = |item: &Item| match &item.act {
         Act::Repeat(body, times) => Item { act: Act::Repeat(changed(body, &inside), *times), place: item.place },
-        Act::Run(..) | Act::Same { .. } | Act::Evenly { .. } => item.clone(),
+        Act::Run(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => item.clone(),
     };
     items.iter().map(one).collect()
 }

@@ -17,7 +17,7 @@ mod telling;
 use crate::craft::{Begin, Close, Foundation, Round, Stitch, Terms, abbreviation};
 use crate::design::{Design, Said, Work};
 use crate::limits;
-use crate::notation::{Covers, Source, Stated, Wording, WrittenRound, read};
+use crate::notation::{Covers, Source, Stated, Wording, WrittenRound, read_with};
 use crate::report::{Diagnostic, Place, Report};
 use crate::units::Mm;
 use one::round;
@@ -70,7 +70,7 @@ pub(super) fn recount(
     let rules = Rules { work: design.work, main, terms: design.terms, height };
     let sources: Vec<Source<'_>> = lines.iter().map(|said| Source { text: &said.value, place: said.place }).collect();
     let mut own = Report::new();
-    let written = read(&sources, rules.terms, rules.main, first, &mut own);
+    let written = read_with(&sources, (rules.terms, &design.stitches), rules.main, first, &mut own);
     let counted = rounds(&written, (before, first), &rules, &mut own);
     if let Some(flat) = written.first().filter(|_| counted.as_ref().is_some_and(|counted| counted.flat)) {
         own.add(

@@ -23,16 +23,16 @@ fn likely_repeat(items: &[Item]) -> Option<(u32, u32, Place, u32)> {
         Act::Repeat(body, Times::Exactly(times)) => {
             let used = body.iter().map(|item| match &item.act {
                 Act::Run(op, Times::Exactly(times)) => op.consumed.saturating_mul(*times),
-                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => 0,
+                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => 0,
             });
             let made = body.iter().map(|item| match &item.act {
                 Act::Run(op, Times::Exactly(times)) => op.count().saturating_mul(*times),
-                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => 0,
+                Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => 0,
             });
             let (used, made) = (used.fold(0, u32::saturating_add), made.fold(0, u32::saturating_add));
             Some((used, *times, item.place, made))
         }
-        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => None,
     });
     let only = found.next();
     only.filter(|(used, ..)| *used > 0 && found.next().is_none())
@@ -201,7 +201,7 @@ fn filling(written: &WrittenRound, rules: &Rules) -> Stitch {
             Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|it| it.is_plain_fabric()),
             Act::Repeat(body, _) => find(body),
             Act::Evenly { plain, .. } => plain.made.runs().map(|(stitch, _)| stitch).next(),
-            Act::Same { .. } => None,
+            Act::Same { .. } | Act::Skipped(_) => None,
         })
     }
     find(&written.items).unwrap_or(rules.main)

@@ -4,7 +4,9 @@ use super::reading::Reading;
 use super::spaces::{Spaces, covers};
 use super::tally::{Base, Stop, Tally};
 use super::{Counting, Rules, Standing, doubts, nearest};
-use crate::craft::{Begin, Close, Counted as What, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
+use crate::craft::{
+    Begin, Build, Close, Counted as What, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch,
+};
 use crate::design::Work;
 use crate::notation::tree::{Act, Item};
 use crate::notation::{Covers, Doubt, JoinedTo, WrittenRound};
@@ -132,7 +134,7 @@ pub(super) fn into_ring(items: &[Item]) -> bool {
     items.iter().any(|item| match &item.act {
         Act::Run(op, _) => op.into == Spot::Stitch && op.consumed == 0,
         Act::Repeat(body, _) => into_ring(body),
-        Act::Same { .. } | Act::Evenly { .. } => false,
+        Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => false,
     })
 }
 
@@ -141,6 +143,7 @@ pub(super) fn first_stitch(items: &[Item]) -> Option<Stitch> {
     items.iter().find_map(|item| match &item.act {
         Act::Run(op, _) => op.made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
         Act::Repeat(body, _) => first_stitch(body),
+        Act::Skipped(op) => op.made.runs().map(|(stitch, _)| stitch).next(),
         Act::Evenly { plain, .. } => plain.made.runs().map(|(stitch, _)| stitch).next(),
         Act::Same { made, .. } => made.runs().map(|(stitch, _)| stitch).find(|stitch| *stitch != Stitch::CH),
     })
@@ -304,6 +307,20 @@ impl One<'_> {
         if outcome.made == 0 || stitches.into_iter().all(|(stitch, _)| stitch == Stitch::CH) {
             let message = format!("round {} makes no stitches", self.number);
             self.report.add(Diagnostic::error("no-stitches", message).at(self.written.place));
+            return false;
+        }
+        let deepest = |op: &Op| {
+            op.made.runs().filter(|(stitch, _)| stitch.row().build == Build::Spike).map(|run| run.0.row().stems).max()
+        };
+        let deepest = outcome.ops.iter().filter_map(deepest).max().map_or(0, u32::from);
+        if deepest >= self.number {
+            let message = format!(
+                "a stitch of round {} goes {deepest} rounds down, and only {} stand below",
+                self.number,
+                self.number - 1
+            );
+            let help = "work it in a later round, or fewer rounds down";
+            self.report.add(Diagnostic::error("nothing-below", message).at(self.written.place).help(help));
             return false;
         }
         if self.states(outcome) {

@@ -53,7 +53,7 @@ fn uses(items: &[Item]) -> u64 {
         Act::Run(op, Times::Exactly(times)) => u64::from(op.consumed) * u64::from(*times),
         Act::Repeat(body, Times::Exactly(times)) => uses(body).saturating_mul(u64::from(*times)),
         Act::Run(_, Times::Around { .. }) | Act::Repeat(_, Times::Around { .. }) => 0,
-        Act::Same { .. } | Act::Evenly { .. } => 0,
+        Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => 0,
     };
     items.iter().map(one).fold(0, u64::saturating_add)
 }
@@ -61,7 +61,8 @@ fn uses(items: &[Item]) -> u64 {
 /// True for a stitch of this kind, or one that makers call by it: a post stitch, a cluster of any size.
 pub(super) fn is_kind(below: Stitch, kind: Stitch) -> bool {
     let build = |stitch: Stitch| std::mem::discriminant(&stitch.row().build);
-    let special = !kind.is_plain() && build(below) == build(kind);
+    // An extended stitch is called by what it extends, which is all that tells one from another.
+    let special = !kind.is_plain() && build(below) == build(kind) && kind.row().build != Build::Extended;
     below == kind || below.built_of() == Some(kind) || special
 }
 
@@ -76,7 +77,7 @@ fn bridged(act: &Act) -> u32 {
     let after = body.iter().skip_while(|item| is_air(item));
     let skips = after.map_while(|item| match &item.act {
         Act::Run(op, Times::Exactly(times)) if op.into == Spot::Skip => Some(op.consumed.saturating_mul(*times)),
-        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Evenly { .. } => None,
+        Act::Run(..) | Act::Repeat(..) | Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => None,
     });
     if body.first().is_some_and(is_air) { skips.sum() } else { 0 }
 }
@@ -108,6 +109,7 @@ impl<'a> Tally<'a> {
             let (start, mut passes) = (self.ops.len(), Vec::new());
             match &item.act {
                 Act::Same { made, .. } => self.same(made, item.place)?,
+                Act::Skipped(op) => self.crossed(op, item.place)?,
                 Act::Evenly { shape, plain, times } => self.evenly(shape, plain, *times, later, item.place)?,
                 Act::Run(op, Times::Exactly(times)) => {
                     for _ in 0..*times {
@@ -182,7 +184,7 @@ impl<'a> Tally<'a> {
                     self.push(op, item.place)?;
                 }
                 Act::Repeat(body, _) => passes.push(self.pass(body)?),
-                Act::Same { .. } | Act::Evenly { .. } => {}
+                Act::Same { .. } | Act::Skipped(_) | Act::Evenly { .. } => {}
             }
             let each = self.used - used;
             if each == 0 {
@@ -314,7 +316,7 @@ impl<'a> Tally<'a> {
                 }
                 Made::Nothing | Made::Mixed(_) => self.add(Op { consumed: 0, ..op.clone() }, place),
             },
-            (Spot::Together | Spot::Skip | Spot::Space, Base::Ring) => {
+            (Spot::Together | Spot::Crossed | Spot::Skip | Spot::Space, Base::Ring) => {
                 let help = "into a ring only whole stitches go: `6 sc in ring`";
                 stop("not-in-ring", place, "this needs stitches to work into, and here is only a ring", help)
             }
@@ -330,8 +332,27 @@ impl<'a> Tally<'a> {
                 }
                 Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.add(op.clone(), place),
             },
-            (Spot::Stitch | Spot::Together | Spot::Skip, _) => self.add(op.clone(), place),
+            (Spot::Stitch | Spot::Together | Spot::Crossed | Spot::Skip, _) => self.add(op.clone(), place),
         }
+    }
+
+    /// One more stitch in the one that was just passed over: it crosses the stitch worked since then.
+    fn crossed(&mut self, op: &Op, place: Place) -> Result<(), Stop> {
+        let at = self.ops.len().saturating_sub(2);
+        let crosses = match self.ops.get(at..) {
+            Some([skip, one]) => *skip == Op::skip(1).under(skip.loops) && one == op,
+            Some(_) | None => false,
+        };
+        if !crosses {
+            let help = "two stitches cross where one is skipped and one worked just before: `sk next st, dc in next st, \
+                        dc in skipped st`";
+            return stop("no-skipped", place, "no stitch was skipped just before that this could go into", help);
+        }
+        self.ops.truncate(at);
+        self.groups.retain(|group| group.ops.start <= at);
+        self.used -= 2;
+        let Made::Same(stitch, _) = op.made else { return Ok(()) };
+        self.add(Op::crossed(stitch).under(op.loops), place)
     }
 
     /// Works into the next chain space, passing over what stands before it.

@@ -74,6 +74,13 @@ impl Tongue {
             Build::Bobble => "built.bobble",
             Build::Popcorn => "built.popcorn",
             Build::Picot => "built.picot",
+            Build::Extended => "built.extended",
+            Build::Long => "built.long",
+            Build::Spike if row.stems == 1 => "built.spike",
+            Build::Spike => "built.spikes",
+            Build::Loop => "built.loop",
+            Build::Reverse => "built.reverse",
+            Build::Linked => "built.linked",
             Build::Chain | Build::Slip | Build::Cross | Build::Stem => {
                 let own = self.all(&format!("uk.{}", row.id)).next().filter(|_| terms == Terms::Uk);
                 return own.unwrap_or_else(|| self.one(&format!("stitch.{}", row.id))).to_owned();
