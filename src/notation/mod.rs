@@ -34,6 +34,7 @@ mod own;
 
 mod phrase;
 
+mod reach;
 mod read;
 
 mod remark;

@@ -5,10 +5,9 @@
 //! for their numbers.
 
 use super::across::{Numbers, without_numbers};
+use super::reach::{go_around, into_chains, into_chains_too, into_start, leave_first};
 use super::shorten::shorten;
-use crate::craft::{
-    Begin, Below, Build, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch,
-};
+use crate::craft::{Begin, Below, Close, Counted, Foundation, Group, Loops, Made, Op, Own, Round, Said, Spot, Stitch};
 
 /// What is done in a round.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -265,16 +264,6 @@ pub(super) fn phrases(ops: &[Op]) -> Vec<Phrase> {
     go_around(shorten(ops))
 }
 
-/// One operation for the whole round, or for what is left of it, goes all the way round.
-fn go_around(mut phrases: Vec<Phrase>) -> Vec<Phrase> {
-    if let [Phrase::Run { op, reach, .. }] = &mut phrases[..]
-        && op.consumed > 0
-    {
-        *reach = Reach::Around;
-    }
-    phrases
-}
-
 /// Operations from number `from` on as an author gathered them: repeats as they stand, each step in as few phrases as it
 /// takes. A repeat that does not do the same every time is taken apart.
 fn gathered(groups: &[Group], ops: &[Op], from: usize) -> Vec<Phrase> {
@@ -291,66 +280,6 @@ fn gathered(groups: &[Group], ops: &[Op], from: usize) -> Vec<Phrase> {
         }
     }
     gathered
-}
-
-/// Where the round below has chains among its stitches, what goes into every one goes into those too.
-fn into_chains_too(phrases: &mut [Phrase], below: &Round) {
-    let chained = || below.ops.iter().flat_map(|op| op.made.runs()).any(|(stitch, _)| stitch == Stitch::CH);
-    if let [Phrase::Run { op: Op { into: Spot::Stitch, consumed: 1, made, .. }, reach, .. }] = phrases
-        && !made.runs().any(|(stitch, _)| matches!(stitch.row().build, Build::Post(_)))
-        && chained()
-    {
-        *reach = match *reach {
-            Reach::Around => Reach::AroundAll,
-            Reach::Remaining => Reach::RemainingAll,
-            other => other,
-        };
-    }
-}
-
-/// A round worked evenly goes into what is left, where its turning chain already stands on the first place. Of stitches
-/// worked together the words tell no place that could be counted twice.
-fn leave_first(phrases: &mut [Phrase]) {
-    if let [Phrase::Run { op: Op { into: Spot::Stitch | Spot::Space, .. }, reach, .. }] = phrases
-        && *reach == Reach::Around
-    {
-        *reach = Reach::Remaining;
-    }
-}
-
-/// Stitches that use up nothing go into what the piece starts from.
-fn into_start(phrases: &mut [Phrase], foundation: Option<Foundation>) {
-    let start = match foundation {
-        Some(Foundation::Chain(chains)) => Reach::Chain(chains),
-        Some(Foundation::Ring | Foundation::ChainRing(_) | Foundation::ChainRound(_)) | None => Reach::Ring,
-    };
-    for phrase in phrases {
-        match phrase {
-            Phrase::Run { op: Op { into: Spot::Stitch, consumed: 0, .. }, reach, .. } => *reach = start,
-            Phrase::Repeat { body, .. } => into_start(body, foundation),
-            Phrase::Foundation(_) | Phrase::ChainRound(_) | Phrase::Loops(_) | Phrase::Slips(..) => {}
-            Phrase::TurningChain { .. }
-            | Phrase::RestTogether(_)
-            | Phrase::Rest { .. }
-            | Phrase::Run { .. }
-            | Phrase::Join(_) => {}
-        }
-    }
-}
-
-/// Stitches that use up nothing go into the chains of a ring one by one, the last of several kinds into all that are left;
-/// so do all where the turning chain stands on the first.
-fn into_chains(phrases: &mut [Phrase], begun: bool) {
-    let last = phrases.len().saturating_sub(1);
-    for (at, phrase) in phrases.iter_mut().enumerate() {
-        if let Phrase::Run { op: Op { into: Spot::Stitch, consumed: 0, .. }, reach, .. } = phrase {
-            *reach = match (at == last, begun || last > 0) {
-                (false, _) => Reach::NextChains,
-                (true, true) => Reach::RestChains,
-                (true, false) => Reach::EachChain,
-            };
-        }
-    }
 }
 
 /// Gives the skips that pass over nothing but chains those chains as what they make: so the writer tells them from

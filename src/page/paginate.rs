@@ -45,7 +45,7 @@ fn balanced(slabs: &[Extent]) -> (usize, f64) {
     let mut best = (slabs.len(), stacked(slabs));
     for first in (1..slabs.len()).filter(|at| !slabs[at - 1].keep) {
         let height = stacked(&slabs[..first]).max(stacked(&slabs[first..]));
-        if height < best.1 - SAME_COST.sqrt() || (height <= best.1 && first < slabs.len() && best.0 == slabs.len()) {
+        if height <= best.1 + SAME_COST {
             best = (first, height);
         }
     }

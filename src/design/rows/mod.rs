@@ -1,14 +1,16 @@
 //! The fields of a design file, a row each: what reads a file, what explains it and what lets an editor check it ask the
 //! same rows, so that none of them can know a field that the others don't.
 
+mod part;
 mod reference;
 mod schema;
 mod table;
 
 use super::printed::Printed;
+pub(super) use part::{OPENING, PART};
 pub use reference::{ReferenceMiss, reference};
 pub use schema::schema;
-pub(super) use table::{BALL, DESIGN, OPENING, OWN_STITCH, PART, PART_SWATCH, PHOTOGRAPH, SIZE, SWATCH, YARN};
+pub(super) use table::{BALL, DESIGN, OWN_STITCH, PART_SWATCH, PHOTOGRAPH, SIZE, SWATCH, YARN};
 
 /// A group of fields that stand together.
 #[derive(Debug)]
