@@ -16,8 +16,18 @@ use roundelay::units::tidy;
 /// Rounds that the snapshot of a picture shows.
 const OPENING: u32 = 5;
 
-const EXAMPLES: [&str; 6] =
-    ["slipway-sun-hat", "ember-beanie", "millrace-basket", "duckling-cap", "harvest-table-mat", "lanternlight-mandala"];
+const EXAMPLES: [&str; 10] = [
+    "slipway-sun-hat",
+    "ember-beanie",
+    "millrace-basket",
+    "duckling-cap",
+    "harvest-table-mat",
+    "lanternlight-mandala",
+    "northlight-beanie",
+    "orchard-ladder-basket",
+    "gloaming-shade",
+    "towpath-visor",
+];
 
 fn plan_of(name: &str) -> Plan {
     let path = format!("{}/examples/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
@@ -51,6 +61,26 @@ fn hold(name: &str) {
     insta::assert_snapshot!(format!("{name}-layout"), layout_of(&plan));
     let opening = ChartOptions { view: ChartView::UpTo(OPENING), ..ChartOptions::default() };
     insta::assert_snapshot!(format!("{name}-opening"), svg::write(&chart(&plan, 0, &opening)).replace("><", ">\n<"));
+}
+
+#[test]
+fn northlight_beanie_is_as_in_the_snapshots() {
+    hold("northlight-beanie");
+}
+
+#[test]
+fn orchard_ladder_basket_is_as_in_the_snapshots() {
+    hold("orchard-ladder-basket");
+}
+
+#[test]
+fn gloaming_shade_is_as_in_the_snapshots() {
+    hold("gloaming-shade");
+}
+
+#[test]
+fn towpath_visor_is_as_in_the_snapshots() {
+    hold("towpath-visor");
 }
 
 #[test]
