@@ -20,11 +20,13 @@ pub(super) fn draw(scene: &mut Scene<'_>) -> Item {
     Item::Group(Group { id: "way".to_owned(), role: Role::Decoration, origin: Origin::None, items })
 }
 
-/// The sign of the start, at the foot of the first stitch.
+/// The sign of the start, at the foot of the first stitch; within the ring of chains that it is worked into, where there is one.
 fn start(scene: &mut Scene<'_>) -> Option<Item> {
     let ring = scene.ring(0).filter(|ring| ring.row.first == 0)?;
-    let along = ring.from() - 0.12 / ring.foot.0;
-    let radius = if scene.rings.base.is_empty() { ring.foot.0 - 0.05 } else { ring.foot.0 + 0.75 };
+    let (along, radius) = match scene.rings.base.is_empty() {
+        true => (ring.from() - 0.12 / ring.foot.0, ring.foot.0 - 0.05),
+        false => (ring.heads.first().copied().unwrap_or(ring.from()), ring.foot.0 - 0.8),
+    };
     let (foot, head) = (scene.at(along, radius - 0.6), scene.at(along, radius));
     Some(scene.symbol(Sign::Start, Fit { height: 0.6, ..Sign::Start.fit() }, foot, head))
 }
