@@ -489,7 +489,9 @@ fn behind_count(tokens: &[Token], at: usize, vocabulary: &Vocabulary) -> Option<
     let end = rest.iter().skip(1).position(|token| token.starts_line).map_or(rest.len(), |end| end + 1);
     let line = rest.get(..end)?;
     let named = line.first().is_some_and(|token| token.word().is_some());
-    (named && !speaks_of_work(line, vocabulary)).then_some(end)
+    // An author's remark is quoted among words of another language, and may speak of work.
+    let quoted = line.first().is_some_and(|token| matches!(token.kind, Kind::Sign('„' | '“' | '«' | '‘')));
+    (quoted || (named && !speaks_of_work(line, vocabulary))).then_some(end)
 }
 
 /// Goes on after the next comma outside of brackets, past the token that could not be read.

@@ -131,7 +131,8 @@ fn stitch_worked(writer: &Writer<'_>, stitch: Stitch) -> Option<String> {
         }
         Build::Spike => {
             let way = writer.say("special-spike", &[("count", Arg::Count(stems))]);
-            Some(joined(&[way, close(writer, row.steps, 1), writer.say("special-spike-covers", &[])]))
+            let covers = writer.say("special-spike-covers", &[]);
+            Some(joined(&[way, close(writer, row.steps, 1)]) + writer.words.semicolon() + &covers)
         }
         Build::Picot => {
             let made = several(stitch.built_of()?);
