@@ -271,6 +271,23 @@ pub(super) fn count(name: &str, text: &Text, least: u32, most: u32, report: &mut
     value
 }
 
+/// So many times as many: `2`, `1.5`, `2½`.
+pub(super) fn times(
+    name: &str,
+    text: &Text,
+    within: std::ops::RangeInclusive<f64>,
+    report: &mut Report,
+) -> Option<f64> {
+    let value = number(text.text.trim()).filter(|value| within.contains(value));
+    if value.is_none() {
+        let (least, most) = (within.start(), within.end());
+        let message = format!("`{name}` is a number from {least} to {most}, and `{}` is not", shortened(&text.text));
+        let help = format!("write `{name}: 2` for twice as many stitches, `{name}: 1.5` for half as many more");
+        report.add(Diagnostic::error("wrong-count", message).at(text.place).help(help));
+    }
+    value
+}
+
 /// A count that may stop half-way, as stitches across a swatch do: `17`, `17.5`, `17½`.
 pub(super) fn halves(name: &str, text: &Text, most: u32, report: &mut Report) -> Option<f64> {
     let whole_halves = |value: &f64| (value * 2.0 - (value * 2.0).round()).abs() < EPSILON;

@@ -246,7 +246,7 @@ const WRONG: &[Case] = &[
     ("- brim", "  - brim: {width: 6}", "missing-field", "brim", "`flare: 55°`"),
     ("- brim", "  - brim: {width: 6, flare: 200°}", "out-of-range", "200°", "90°"),
     ("- brim", "  - brim: {width: 6, flare: 5 cm}", "wrong-unit", "5 cm", "an angle"),
-    ("- brim", "  - frill: {}", "missing-field", "frill", "`shape`"),
+    ("- brim", "  - shelf: {}", "missing-field", "shelf", "`shape`"),
 ];
 
 /// What is amiss with the complaint that a case expects; nothing where all is as it should be.

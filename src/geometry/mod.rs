@@ -98,6 +98,8 @@ pub struct Finding {
     pub last: u32,
     /// What will happen.
     pub kind: FindingKind,
+    /// True for what the design means to ruffle.
+    pub meant: bool,
     /// A plain English sentence: what, where, how much, and the cure.
     pub sentence: String,
 }

@@ -5,6 +5,7 @@ use kurbo::Point;
 use super::SideShape;
 use super::corners::{Cornered, cornered};
 use crate::craft::{Build, Loops};
+use crate::design::Body;
 use crate::plan::{Plan, Polygon, SizePlan};
 use crate::units::{Mm, TOLERANCE, TURN};
 
@@ -69,6 +70,8 @@ pub struct PartExtent {
     pub polygon: Option<Polygon>,
     /// True where it lies flat, or nearly.
     pub flat: bool,
+    /// True where it is meant to stand in waves.
+    pub ruffled: bool,
 }
 
 /// One thing measured.
@@ -228,9 +231,17 @@ fn parts(plan: &Plan, size: &SizePlan, outline: &[Point], cornered: &[Cornered])
             fold,
             polygon,
             flat: rise < FLAT * out,
+            ruffled: ruffled(plan, size, part.first),
         }
     });
     extents.collect()
+}
+
+/// True where the part that begins with this round is meant to ruffle.
+fn ruffled(plan: &Plan, size: &SizePlan, first: u32) -> bool {
+    let round = first.checked_sub(1).and_then(|first| size.rounds.get(first as usize));
+    let part = round.and_then(|round| plan.design.parts.get(round.part));
+    part.is_some_and(|part| matches!(&part.body, Body::Profile(profile) if profile.shape.form().ruffles))
 }
 
 fn folds(size: &SizePlan, outline: &[Point], parts: &[PartExtent]) -> Vec<Fold> {
@@ -288,6 +299,8 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
                         Measure::level(kind, Some(index), Point::new(across.mm() / 2.0, y), across.mm())
                     }));
                 }
+                // In waves it is nowhere as wide as its stitches would be in a circle.
+                None if part.ruffled => {}
                 None => {
                     let across = 2.0 * around(part.to) / TURN;
                     found.push(Measure::level(MeasureKind::Across, Some(index), Point::new(at.x, y), across));
@@ -311,7 +324,8 @@ fn measures(plan: &Plan, size: &SizePlan, view: &SideView) -> Vec<Measure> {
             | MeasureKind::Around
             | MeasureKind::LyingFlat => false,
         });
-        if !shown {
+        let waves = view.parts.iter().any(|part| part.ruffled && (part.from..=part.to).contains(&index));
+        if !shown && !waves {
             found.push(Measure::level(MeasureKind::Widest, None, widest, 2.0 * around(index) / TURN));
         }
         let height = Measure {

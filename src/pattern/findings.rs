@@ -7,22 +7,23 @@ use crate::units::tidy;
 
 /// Findings become warnings at the round or the part they are about; sizes that share a sentence share a warning.
 pub(super) fn tell(plan: &Plan, shapes: &[SideShape], report: &mut Report) {
-    let mut told: Vec<(&str, Option<Place>, Vec<&str>)> = Vec::new();
+    let mut told: Vec<(&str, Option<Place>, Vec<&str>, bool)> = Vec::new();
     for (size, shape) in plan.sizes.iter().zip(shapes) {
         for finding in &shape.findings {
             let round = size.rounds.iter().find(|round| round.number == finding.first);
             let part = plan.design.parts.get(round.map_or(0, |round| round.part));
             let place = round.and_then(|round| round.place).or(part.and_then(|part| part.name.place));
-            match told.iter_mut().find(|(sentence, at, _)| (*sentence, *at) == (&finding.sentence, place)) {
-                Some((.., sizes)) => sizes.push(&size.name),
-                None => told.push((&finding.sentence, place, vec![&size.name])),
+            match told.iter_mut().find(|(sentence, at, ..)| (*sentence, *at) == (&finding.sentence, place)) {
+                Some((_, _, sizes, _)) => sizes.push(&size.name),
+                None => told.push((&finding.sentence, place, vec![&size.name], finding.meant)),
             }
         }
     }
-    for (sentence, place, sizes) in told {
+    for (sentence, place, sizes, meant) in told {
         let of = if sizes.len() == plan.sizes.len() { String::new() } else { format!("size {}: ", sizes.join(", ")) };
         let message = format!("{of}{}", sentence.trim_end_matches('.'));
-        report.add(Diagnostic::warning("shape", message).at(place));
+        let found = if meant { Diagnostic::note("ruffle", message) } else { Diagnostic::warning("shape", message) };
+        report.add(found.at(place));
     }
     for (index, (size, shape)) in plan.sizes.iter().zip(shapes).enumerate() {
         let place = plan.design.sizes.get(index).and_then(|size| size.place);

@@ -22,7 +22,7 @@ impl Pattern {
             .map(|(size, shape)| {
                 let waves = mesh(&self.plan, size, shape, &Fabric::default()).waves?;
                 let place = place_of(&self.plan, size, waves.round);
-                Some((told(&waves).at(place), &*size.name))
+                Some((told(&waves, shape).at(place), &*size.name))
             })
             .collect();
         let mut notes: Vec<(Diagnostic, Vec<&str>)> = Vec::new();
@@ -54,9 +54,11 @@ fn place_of(plan: &Plan, size: &SizePlan, round: u32) -> Option<Place> {
 }
 
 /// The note on waves, as whoever relaxes a piece gives it.
-pub fn told(waves: &Waves) -> Diagnostic {
+pub fn told(waves: &Waves, shape: &SideShape) -> Diagnostic {
+    let meant = shape.findings.iter().any(|found| found.meant && (found.first..=found.last).contains(&waves.round));
     let high = tidy(waves.height.cm(), 1);
     let message = format!("round {} ruffles in {} waves, {high} cm from trough to crest", waves.round, waves.count);
     let help = "that is how the stitches lie in space; `check` says what to change, where it isn't meant";
-    Diagnostic::note("waves", message).help(help)
+    let note = Diagnostic::note("waves", message);
+    if meant { note } else { note.help(help) }
 }

@@ -134,7 +134,7 @@ impl Solver<'_> {
             Entry::First { .. } => (choice.counts.first().copied().unwrap_or(0), rounds.saturating_sub(1)),
             Entry::After { count, .. } => (count, rounds),
         };
-        let settle = if profile.shape.form().even { 0 } else { profile.settle };
+        let settle = if profile.shape.form().even { 0 } else { self.settle(profile) };
         let shaped = f64::from(steps.saturating_sub(settle).max(1));
         // The first round of a piece is chosen, not grown: growth is counted from it on both sides.
         let begun = match task.entry {

@@ -1,4 +1,5 @@
-//! Parts that begin on a chain as long as the size, and parts that narrow by an angle: what both need beside the counts.
+//! Parts that begin on a chain as long as the size, ruffles, and parts that narrow by an angle: what they need beside the
+//! counts.
 
 use super::choose::FEWEST;
 use super::explain;
@@ -68,6 +69,17 @@ impl Solver<'_> {
             part.name.value, self.size.name
         );
         self.refuse("too-short", place, message, "make it two rounds long at least, so that one can be shaped")
+    }
+
+    /// Even rounds at the end of a part: as said, or of a ruffle all but those that its increases take, as few as can grow so.
+    pub(super) fn settle(&self, profile: &Profile) -> u32 {
+        let Some(fullness) = profile.shape.fullness_of(self.index).filter(|_| profile.settle == 0) else {
+            return profile.settle;
+        };
+        let length = profile.shape.measures().length.as_ref().and_then(|lengths| lengths.get(self.index));
+        let rounds = length.map_or(0.0, |length| (*length / self.gauge_at(self.parts.len()).height).round());
+        let shaped = ((fullness - 1.0) / f64::from(profile.most.max(2) - 1)).ceil().max(1.0);
+        (rounds - shaped).max(0.0) as u32
     }
 
     /// Refuses what narrows at an angle to less than a round.

@@ -12,7 +12,7 @@ use super::solve::Solver;
 use super::stretches::{Stretch, held_at_ends, stretched};
 use crate::craft::{Foundation, Multiple, Stitch};
 use crate::design::shapes::{Base, Field, Outline};
-use crate::design::{Part, Preference, Profile, Shape, Shaping, Start, Tolerance};
+use crate::design::{Body, Part, Preference, Profile, Shape, Shaping, Start, Tolerance};
 use crate::limits;
 use crate::report::Place;
 use crate::units::{Angle, EPSILON, Gauge, Mm, TOLERANCE, TURN};
@@ -160,7 +160,7 @@ impl Solver<'_> {
             size: self.index,
             real: entrance.real,
             wished: entrance.wished,
-            settled: f64::from(profile.settle) * gauge.height.mm(),
+            settled: f64::from(self.settle(profile)) * gauge.height.mm(),
             factor: factor(self.design.shaping),
         };
         let Some(outline) = profile.shape.outline(base) else {
@@ -185,7 +185,8 @@ impl Solver<'_> {
         // But for a mat a circumference says nothing of rounds: another number may lead to it in fewer odd steps.
         let height = gauge.height.mm();
         let free = !self.design.kind.row().flat && !entrance.chained;
-        let others = outline.other_rounds(height).filter(|other| free && *other > profile.settle);
+        let settle = self.settle(profile);
+        let others = outline.other_rounds(height).filter(|other| free && *other > settle);
         let other = |(rounds, repeats): (u32, Option<u32>)| {
             let task = self.task(profile, &outline, (&entrance, asked.multiple), (rounds, repeats));
             Offer { extra: task.lambda() * outline.misfit(f64::from(rounds), height), task }
@@ -417,7 +418,8 @@ impl Solver<'_> {
         // On a chain the first round is even, and the shape begins above it.
         let chained = entrance.chained && !form.even;
         let said = entrance.said.filter(|_| !chained).map(|count| f64::from(count) * width);
-        let own = outline.bands(rounds - u32::from(chained), profile.settle, height, said);
+        let settle = self.settle(profile);
+        let own = outline.bands(rounds - u32::from(chained), settle, height, said);
         let bands: Vec<(f64, f64)> = chained.then_some((entrance.real, entrance.real)).into_iter().chain(own).collect();
         let bands: Vec<(f64, f64)> = bands.into_iter().map(|(low, high)| (low / width, high / width)).collect();
         let widest = bands.iter().fold(0.0_f64, |most, band| most.max(band.1));
@@ -453,7 +455,7 @@ impl Solver<'_> {
             Some(standing) => Entry::After { count: standing.count, repeat: standing.repeat },
             None => first_round(entrance.said, outline.around(height) / width, &bands, corners),
         };
-        let shaped = rounds.saturating_sub(profile.settle);
+        let shaped = rounds.saturating_sub(settle);
         Task {
             tolerance: bands.iter().enumerate().map(tolerance).collect(),
             allowed: bands.iter().enumerate().map(allowed).collect(),
@@ -509,7 +511,11 @@ impl Solver<'_> {
     /// Warns of a part that widens faster than flat fabric can.
     fn steepness(&mut self, part: &Part, outline: &Outline, factor: f64, place: Option<Place>) {
         let change = outline.around(outline.shaped) - outline.around(0.0);
-        if change.abs() > factor * outline.shaped * RUFFLES {
+        let form = match &part.body {
+            Body::Profile(profile) => Some(profile.shape.form()),
+            Body::Written(_) => None,
+        };
+        if !form.is_some_and(|form| form.ruffles) && change.abs() > factor * outline.shaped * RUFFLES {
             let most = explain::length(outline.around(0.0) + factor * outline.shaped, self.design.units);
             let name = &part.name.value;
             let message =
@@ -524,7 +530,7 @@ impl Solver<'_> {
 /// laid flat and has none.
 fn knee(shape: &Shape, gauge: Gauge, around: f64) -> f64 {
     let form = shape.form();
-    if form.flat || form.even {
+    if form.flat || form.even || form.ruffles {
         return 0.0;
     }
     let decay = 3.0_f64.sqrt().sqrt() / (around / TURN * gauge.thick.mm()).sqrt();

@@ -434,7 +434,7 @@ fn the_piece(job: &Job<'_>, report: &mut Report) -> Option<Drawing> {
         })?,
     };
     if let Some(waves) = &space.waves {
-        report.add(waves::told(waves));
+        report.add(waves::told(waves, shape));
     }
     Some(match asked.shot(&Eye::of(&space, shape)) {
         Shot::Framed(options) => framed(job.plan, size, (shape, &space), &options),

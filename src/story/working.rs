@@ -4,7 +4,7 @@ use super::Story;
 use crate::craft::{
     Begin, Build, Close, Foundation, Loops, Made, Op, OwnStitch, Round, Spot, Stitch, Terms, abbreviation,
 };
-use crate::design::{Hand, Work};
+use crate::design::{Body, Hand, Part, Work};
 use crate::notation::{Gaps, across};
 use crate::plan::{PartPlan, ShapedIn, SizePlan};
 use crate::story::{Block, Cell, Column, Run, Section, Table};
@@ -39,6 +39,8 @@ impl Story<'_> {
                 }
             }
         }
+        let ruffles = |part: &Part| matches!(&part.body, Body::Profile(profile) if profile.shape.form().ruffles);
+        keys.extend(design.parts.iter().any(ruffles).then_some("page-ruffle"));
         keys.extend(self.turning_chains());
         keys.extend(self.first_places());
         if matches!(design.work, Work::Joined { .. }) {

@@ -188,3 +188,36 @@ fn what_is_closed_flat_ends_even() {
         assert!(rows.contains(&format!("to close: lay flat, {half} sc through both layers")), "{rows}");
     }
 }
+
+/// A ruffle has so many times the stitches of what it stands on in every size, comes at once and goes on even; it is told as
+/// meant, pulls at nothing, and stands in waves.
+#[test]
+fn a_ruffle_is_as_full_as_it_is_wanted_and_meant() {
+    for (fullness, shaped) in [("1.5", 1), ("2", 1), ("3", 2), ("4", 3)] {
+        let parts = format!(
+            "  - crown: {{start: ring, shape: flat}}\n  - side: {{shape: straight, depth: 8}}\n  - frill: {{width: 4, fullness: {fullness}}}\n"
+        );
+        let pattern = read(&design("hat", SC, "ease: 0 %\nwork: spiral", "S: {head: 52}, M: {head: 56}", &parts));
+        for (size, shape) in pattern.plan.sizes.iter().zip(&pattern.shapes) {
+            let (side, frill) = (&size.parts[1], &size.parts[2]);
+            let own = &size.rounds[frill.first as usize - 1..frill.last as usize];
+            let wanted = f64::from(size.rounds[side.last as usize - 1].after) * fullness.parse::<f64>().unwrap();
+            assert!((f64::from(own.last().unwrap().after) - wanted).abs() < 1.0, "{fullness} {wanted}");
+            assert_eq!(own.iter().filter(|round| round.change() != 0).count(), shaped, "{fullness}");
+            assert!(
+                !shape.findings.is_empty() && shape.findings.iter().all(|found| found.meant),
+                "{:?}",
+                shape.findings
+            );
+            let view = side_view(&pattern.plan, size, shape);
+            assert!(view.parts[2].ruffled && !view.parts[1].ruffled);
+        }
+        let codes = |code: &str| pattern.report.diagnostics.iter().filter(|one| one.code == code).count();
+        assert!(codes("ruffle") > 0 && codes("ruffles") == 0 && codes("shape") == 0, "{:?}", pattern.report);
+        if fullness == "2" {
+            let (plan, size) = (&pattern.plan, &pattern.plan.sizes[0]);
+            let waves = mesh(plan, size, &predict(plan, size), &Fabric::default()).waves.unwrap();
+            assert!(waves.count >= 4 && waves.height.cm() > 1.0, "{waves:?}");
+        }
+    }
+}

@@ -100,6 +100,8 @@ pub(super) enum Takes {
     Angle,
     /// An angle by which something narrows.
     Narrowing,
+    /// How full a ruffle is.
+    Fullness,
     /// `rounded` and a length.
     Rounded,
     /// A share in per cent; true where it may lie below nought.

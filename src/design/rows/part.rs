@@ -220,6 +220,11 @@ impl Field {
                  3.1 cm of fabric, goes 2 cm outward and 2 cm down; as all of the crown it counts in the depth of a hat, so \
                  that the side is 2 cm shorter for the same height.",
             ),
+            Self::Fullness => (
+                &Takes::Fullness,
+                "fullness: 2",
+                "How many times the stitches of what it stands on a ruffle has: 2 stands in waves, 3 in deep ones.",
+            ),
         };
         row(self.word(), Takes::PerSize(takes), example, about)
     }

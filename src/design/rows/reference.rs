@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use super::{GROUPS, Group, Row, Takes, Usual};
 use crate::craft::{Stitch, Terms, abbreviation};
 use crate::design::fields::{listed, nearest};
-use crate::design::shapes::{FORMS, Field, Form, ROUNDED};
+use crate::design::shapes::{FORMS, FULL, Field, Form, ROUNDED};
 
 /// Characters of a line.
 const WIDE: usize = 96;
@@ -184,6 +184,7 @@ fn told(takes: &Takes) -> String {
         }
         Takes::Angle => "an angle in degrees, `55°` or `55`".to_owned(),
         Takes::Narrowing => "an angle in degrees, `20°` or `20`, up to 85".to_owned(),
+        Takes::Fullness => format!("a number, {} to {}", FULL.start(), FULL.end()),
         Takes::Rounded => format!("`{ROUNDED}` and the radius by which it bends, `{ROUNDED} 2 cm`"),
         Takes::Share(true) => "a share with its sign, below or above nought: `-2 %`".to_owned(),
         Takes::Share(false) => "a share with its sign: `2 %`".to_owned(),

@@ -9,7 +9,7 @@ use crate::craft::{Stitch, Terms, abbreviation, spellings};
 use crate::design::hooks::us_names;
 use crate::design::measure::{ANGLES, LENGTHS, MASSES, SHARES, Unit, YARNS, any_case, pattern};
 use crate::design::printed::Printed;
-use crate::design::shapes::{NARROWS, ROUNDED};
+use crate::design::shapes::{FULL, NARROWS, ROUNDED};
 use crate::design::tree::{self, Node, Value};
 use crate::report::Report;
 
@@ -167,6 +167,10 @@ fn value(takes: &Takes) -> Json {
         Takes::Narrowing => any([
             json!({"type": "number", "exclusiveMinimum": 0, "maximum": NARROWS.end()}),
             json!({"type": "string", "pattern": pattern(ANGLES, false)}),
+        ]),
+        Takes::Fullness => any([
+            json!({"type": "number", "minimum": FULL.start(), "maximum": FULL.end()}),
+            json!({"type": "string", "pattern": "^\\s*[0-9][0-9.,½ /]*$"}),
         ]),
         Takes::Rounded => {
             let length = pattern(LENGTHS, false);

@@ -24,6 +24,7 @@ fn beside(group: &Group, name: &str) -> Vec<&'static str> {
         ("part", "flare" | "width" | "settle") => &["width: 6", "flare: 42°"],
         ("part", "depth") => &["shape: straight"],
         ("part", "rise") => &["shape: dome"],
+        ("part", "fullness") => &["shape: ruffle", "width: 4"],
         ("part", "taper") => &["shape: taper", "depth: 9"],
         ("part", "written") => &[],
         ("part", "setup") => &["shape: straight", "depth: 9", "pattern: [sc in each st]"],
@@ -71,6 +72,7 @@ fn design(group: &Group, name: &str, line: &str) -> String {
                     | "flare"
                     | "width"
                     | "taper"
+                    | "fullness"
                     | "settle"
                     | "pattern"
                     | "setup"

@@ -16,6 +16,7 @@ pub(super) static FORM: Form = Form {
     curved: false,
     closes: true,
     brim: false,
+    ruffles: false,
     hint,
     read,
     extent,

@@ -25,6 +25,7 @@ pub(super) static FORM: Form = Form {
     curved: true,
     closes: false,
     brim: false,
+    ruffles: false,
     hint,
     read,
     extent,

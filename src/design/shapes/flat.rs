@@ -24,6 +24,7 @@ const FLAT: Form = Form {
     curved: false,
     closes: false,
     brim: false,
+    ruffles: false,
     hint,
     read,
     extent,

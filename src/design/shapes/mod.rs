@@ -10,6 +10,7 @@ mod flare;
 mod flat;
 mod outline;
 mod reader;
+mod ruffle;
 mod sphere;
 mod straight;
 mod taper;
@@ -17,15 +18,23 @@ mod taper;
 mod tests;
 
 pub(crate) use outline::{Base, Curve, Outline};
-pub(super) use reader::{NARROWS, REACHES, ROUNDED, Reader, Within, place_of};
+pub(super) use reader::{FULL, NARROWS, REACHES, ROUNDED, Reader, Within, place_of};
 
 use super::PerSize;
 use super::raw::RawPart;
 use crate::units::{Angle, Mm, TURN};
 
 /// Every shape, in the order in which a maker is told of them.
-pub static FORMS: &[&Form] =
-    &[&flat::FORM, &dome::FORM, &straight::FORM, &flare::FORM, &taper::FORM, &sphere::FORM, &close::FORM];
+pub static FORMS: &[&Form] = &[
+    &flat::FORM,
+    &dome::FORM,
+    &straight::FORM,
+    &flare::FORM,
+    &taper::FORM,
+    &ruffle::FORM,
+    &sphere::FORM,
+    &close::FORM,
+];
 
 /// Fields of the file that measure a part, in the order in which they are complained of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,12 +55,23 @@ pub enum Field {
     Across,
     /// How the edge goes over into what follows.
     Edge,
+    /// How many times the stitches of what it stands on.
+    Fullness,
 }
 
 impl Field {
     /// All of them.
-    pub const ALL: [Self; 8] =
-        [Self::Depth, Self::Width, Self::Rise, Self::Flare, Self::Taper, Self::Around, Self::Across, Self::Edge];
+    pub const ALL: [Self; 9] = [
+        Self::Depth,
+        Self::Width,
+        Self::Rise,
+        Self::Flare,
+        Self::Taper,
+        Self::Around,
+        Self::Across,
+        Self::Edge,
+        Self::Fullness,
+    ];
 
     /// Its name in the file.
     pub const fn word(self) -> &'static str {
@@ -64,12 +84,13 @@ impl Field {
             Self::Around => "around",
             Self::Across => "across",
             Self::Edge => "edge",
+            Self::Fullness => "fullness",
         }
     }
 
-    /// True where it is an angle, which says nothing of how long a part is.
+    /// True where it is an angle or a share, which says nothing of how long a part is.
     pub(super) const fn is_angle(self) -> bool {
-        matches!(self, Self::Flare | Self::Taper)
+        matches!(self, Self::Flare | Self::Taper | Self::Fullness)
     }
 }
 
@@ -114,6 +135,8 @@ pub struct Form {
     pub closes: bool,
     /// True where it is a brim: its edge is free and shades.
     pub brim: bool,
+    /// True where it is meant to ruffle.
+    pub ruffles: bool,
     /// How strongly a part without a `shape` is taken for this one.
     hint: fn(&Given<'_>) -> Hint,
     /// Reads the measures; true for the first part of a piece.
@@ -209,6 +232,8 @@ pub struct Measures {
     pub flare: Option<PerSize<Angle>>,
     /// Radius of the quarter of a circle by which its edge goes over from flat to straight down.
     pub edge: Option<PerSize<Mm>>,
+    /// Stitches at its edge over those that it stands on.
+    pub fullness: Option<PerSize<f64>>,
 }
 
 /// The measure of one size.
@@ -248,7 +273,7 @@ impl Shape {
     /// The same with the measures of one size alone.
     #[must_use]
     pub(super) fn of_size(&self, size: usize) -> Self {
-        let Measures { length, around, rise, flare, edge } = &self.measures;
+        let Measures { length, around, rise, flare, edge, fullness } = &self.measures;
         let lengths = |measure: &Option<PerSize<Mm>>| of(measure.as_ref(), size).map(|value| vec![value]);
         let measures = Measures {
             length: lengths(length),
@@ -256,6 +281,7 @@ impl Shape {
             rise: lengths(rise),
             flare: of(flare.as_ref(), size).map(|angle| vec![angle]),
             edge: lengths(edge),
+            fullness: of(fullness.as_ref(), size).map(|fullness| vec![fullness]),
         };
         Self { form: self.form, measures }
     }
@@ -263,6 +289,11 @@ impl Shape {
     /// The angle by which it flares in a size; nothing for shapes that say none.
     pub fn flare_of(&self, size: usize) -> Option<Angle> {
         of(self.measures.flare.as_ref(), size)
+    }
+
+    /// How many times the stitches of what it stands on a ruffle has in a size; nothing for what isn't meant to ruffle.
+    pub fn fullness_of(&self, size: usize) -> Option<f64> {
+        of(self.measures.fullness.as_ref(), size)
     }
 
     /// The circumference at which a disc begins to bend in a size; nothing for what has no rounded edge.

@@ -18,6 +18,8 @@ pub(in crate::design) const NARROWS: std::ops::RangeInclusive<f64> = 0.0..=85.0;
 /// How far a hat comes down, with its depth from the middle of the crown to its edge as a share of the head: common
 /// practice.
 pub(in crate::design) const REACHES: &[(&str, f64)] = &[("over the ears", 0.4), ("to mid ear", 1.0 / 3.0)];
+/// Fullness of ruffles: less than the first lies in no waves, and more than the last can't be pushed together.
+pub(in crate::design) const FULL: std::ops::RangeInclusive<f64> = 1.2..=5.0;
 
 /// What a part is resolved within.
 pub(in crate::design) struct Within<'a> {
@@ -207,6 +209,12 @@ impl Reader<'_, '_> {
             report.add(Diagnostic::error("out-of-range", message).at(text.place).help(help));
             None
         })
+    }
+
+    /// How full ruffles are.
+    pub(super) fn fullness(&mut self, per: &RawPer) -> Option<PerSize<f64>> {
+        let name = Field::Fullness.word();
+        self.per_size(name, per, |text, report| measure::times(name, text, FULL, report))
     }
 
     /// Radii of rounded edges.

@@ -18,6 +18,7 @@ pub(super) static FORM: Form = Form {
     curved: true,
     closes: true,
     brim: false,
+    ruffles: false,
     hint,
     read,
     extent,

@@ -17,6 +17,7 @@ pub(super) static FORM: Form = Form {
     curved: false,
     closes: false,
     brim: false,
+    ruffles: false,
     hint,
     read,
     extent,

@@ -18,6 +18,7 @@ pub(super) static FORM: Form = Form {
     curved: false,
     closes: false,
     brim: false,
+    ruffles: false,
     hint,
     read,
     extent,

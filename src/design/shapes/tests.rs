@@ -152,7 +152,8 @@ fn outlines_match_their_closed_forms() {
         past if past > 0.0 => wide - edge + edge * Angle::from_radians(past / edge).sin(),
         _ => s,
     };
-    let cases: [(Shape, f64, Radius<'_>); 12] = [
+    let cases: [(Shape, f64, Radius<'_>); 13] = [
+        (Shape::ruffle(mm(40.0), vec![2.5]), r0, &|s| r0 * (1.0 + 1.5 * s / 40.0)),
         (Shape::flat(mm(AROUND)), r0, &|s| r0 + s),
         (Shape::rounded(mm(AROUND), mm(edge)), 0.0, &rounded),
         (Shape::rounded(mm(AROUND), mm(edge)), 10.0, &|s| rounded(s + 10.0)),

@@ -10,6 +10,7 @@ use crate::craft::Round;
 use crate::drawing::palette::tint;
 use crate::drawing::{Anchor, CURVE, Ends, Ink, PathItem, Stroke, TextItem};
 use crate::font::Face;
+use crate::units::Angle;
 
 /// Least relative luminance of a band: black letters stand out from it at 8 : 1.
 const LIGHT: f64 = 0.36;
@@ -18,6 +19,11 @@ const INSIDE: f64 = 0.86;
 /// Half the height of the ellipse of an opening as a share of its width, and most and least of it, mm.
 const SQUASH: f64 = 0.035;
 const HALF_HIGH: (f64, f64) = (0.8, 4.0);
+/// Waves of the edge of a ruffle all round, how deep they are in half heights of its ellipse, and points that it is drawn by:
+/// a sign of what it does, not a count, which only the piece in space knows.
+const WAVES: u32 = 14;
+const WAVE: f64 = 0.8;
+const AROUND: u32 = 560;
 /// An opening narrower than this has no ellipse, mm.
 const NARROW: f64 = 6.0;
 /// An edge within this much of the top or the foot of the piece is open there, mm.
@@ -157,8 +163,29 @@ pub(super) fn opening(scene: &Scene<'_>, size: &Sized<'_>, sheet: &mut Sheet) {
     let stroke = Stroke { width: sheet.style.wide, ink: Ink::BLACK, ends: Ends::Round, dashes: Vec::new() };
     let mut corners = Vec::new();
     kurbo::flatten(ellipse.path_elements(CURVE), 0.1, |element| corners.extend(element.end_point()));
-    let path = ellipse.to_path(CURVE);
+    let path = match size.view.parts.last().filter(|part| part.ruffled) {
+        Some(_) => {
+            // The line of the edge goes with the waves.
+            sheet.path(fill(ellipse.to_path(CURVE), inside(&bands_of(scene, size))), &corners);
+            corners = waves(edge, half);
+            closed(corners.iter().copied())
+        }
+        None => ellipse.to_path(CURVE),
+    };
     sheet.path(PathItem { path, fill: Some(inside(&bands_of(scene, size))), stroke: Some(stroke) }, &corners);
+}
+
+/// The edge of a ruffle, seen from a little below: an ellipse of this half width and height that goes up and down.
+fn waves(edge: Point, half: f64) -> Vec<Point> {
+    let deep = WAVE * half;
+    let at = |step: u32| {
+        let turn = Angle::from_degrees(f64::from(step) * 360.0 / f64::from(AROUND));
+        Point::new(
+            edge.x * turn.cos(),
+            edge.y + half * turn.sin() + deep * turn.sin().abs() * (turn * f64::from(WAVES)).cos(),
+        )
+    };
+    (0..AROUND).map(at).collect()
 }
 
 /// Where a rim comes to lie that folds down, as the other position of what moves.

@@ -75,6 +75,7 @@ fn run(view: &SideView, part: &PartExtent) -> &'static str {
     let Some((from, to)) = way.first().zip(way.last()) else { return "schematic-runs-straight" };
     let out = (to.x - from.x) / part.length.mm().max(EPSILON);
     match out {
+        _ if part.ruffled => "schematic-runs-ruffled",
         _ if part.flat => "schematic-runs-flat",
         out if out > STRAIGHT => "schematic-runs-wider",
         out if out < -STRAIGHT => "schematic-runs-narrower",

@@ -19,6 +19,10 @@ const SQUEEZED: f64 = SHOWS;
 /// Most waves round the piece that the start has in it.
 const WAVES: [f64; 7] = [2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 11.0];
 
+/// Longest wave of a ruffle that is meant, in lengths of it from its foot to its edge: it is held at its foot, so that a fabric
+/// with two waves round the piece would have to lift all of that too.
+const LONGEST: f64 = 3.0;
+
 /// A net laid on a body of revolution.
 pub(super) struct Start {
     /// Where the heads lie, mm.
@@ -37,6 +41,7 @@ pub(super) fn lay(size: &SizePlan, net: &Net, rest: &Rest, body: &SideShape, pin
         let radius = if net.ring.len() > 1 { rest.start } else { 0.0 };
         points[at] = Vec3::new(radius * angle.cos(), radius * angle.sin(), 0.0);
     }
+    let least = least_waves(rest, body);
     for (round, own) in net.rounds.iter().enumerate() {
         let squeeze = body.rounds.get(round).filter(|_| !pinned).map_or(0.0, |round| -round.hoop_strain);
         for (i, at) in own.clone().enumerate() {
@@ -45,7 +50,8 @@ pub(super) fn lay(size: &SizePlan, net: &Net, rest: &Rest, body: &SideShape, pin
                 edge[1] = 0.0;
             }
             let angle = Angle::from_radians(angles[at]);
-            let off = net.heads[at].width * (STRAY * chance(at) + waves(squeeze, angle, edge[0], net.heads[at].width));
+            let off = net.heads[at].width
+                * (STRAY * chance(at) + waves(squeeze, angle, (edge[0], least), net.heads[at].width));
             let (r, z) = (edge[0] + off * normal[0], edge[1] + off * normal[1]);
             points[at] = Vec3::new(r * angle.cos(), r * angle.sin(), z);
         }
@@ -95,8 +101,18 @@ pub(super) fn on_outline(edges: &[[f64; 2]], at: f64) -> ([f64; 2], [f64; 2]) {
     ([(a[0] + way[0] * share).max(0.0), a[1] + way[1] * share], [-way[1] / length, way[0] / length])
 }
 
+/// Fewest waves round a ruffle that is meant; none for what ruffles unasked, which may lift all that it stands on.
+fn least_waves(rest: &Rest, body: &SideShape) -> f64 {
+    let Some(meant) = body.findings.iter().rfind(|found| found.meant) else { return 0.0 };
+    let first = (meant.first as usize).saturating_sub(1);
+    let long: f64 = rest.rounds.iter().take(meant.last as usize).skip(first).map(|round| round.height).sum();
+    let foot = first.checked_sub(1).and_then(|below| rest.rounds.get(below)).map_or(rest.start, |below| below.radius());
+    let most = WAVES.iter().copied().fold(0.0, f64::max);
+    (TURN * foot / (LONGEST * long.max(1e-9))).min(most)
+}
+
 /// Waves of many lengths in a round that is squeezed, in stitch widths: the net keeps those it wants.
-fn waves(squeeze: f64, angle: Angle, radius: f64, width: f64) -> f64 {
+fn waves(squeeze: f64, angle: Angle, (radius, least): (f64, f64), width: f64) -> f64 {
     if squeeze < SQUEEZED {
         return 0.0;
     }
@@ -105,6 +121,7 @@ fn waves(squeeze: f64, angle: Angle, radius: f64, width: f64) -> f64 {
     WAVES
         .iter()
         .enumerate()
+        .filter(|(_, m)| **m >= least)
         .map(|(i, m)| 0.15 * room / m * (angle * *m + Angle::from_radians(i as f64 * 2.4)).cos())
         .sum()
 }

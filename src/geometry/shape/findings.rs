@@ -5,8 +5,8 @@
 //! shows in the finished piece. So a finding needs 6 % and a stitch and a half, over two rounds or more.
 
 use super::super::{Finding, FindingKind, RoundShape};
-use super::rest::Rest;
-use crate::plan::SizePlan;
+use super::rest::{Rest, is_ruffle};
+use crate::plan::{Plan, SizePlan};
 use crate::units::TURN;
 
 /// Least hoop strain that shows, as a fraction.
@@ -46,19 +46,33 @@ struct Misfit {
 }
 
 /// Everything worth telling about a shape.
-pub(super) fn findings(size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> Vec<Finding> {
+pub(super) fn findings(plan: &Plan, size: &SizePlan, rest: &Rest, rounds: &[RoundShape]) -> Vec<Finding> {
+    let meant: Vec<bool> = size.rounds.iter().map(|round| is_ruffle(plan, round)).collect();
     let misfits: Vec<Option<Misfit>> = (0..rounds.len()).map(|i| misfit(rest, rounds, i)).collect();
-    let kinds: Vec<Option<Fault>> = misfits.iter().map(|misfit| Some(misfit.as_ref()?.kind)).collect();
+    let kinds: Vec<Option<(Fault, bool)>> =
+        misfits.iter().zip(&meant).map(|(misfit, meant)| Some((misfit.as_ref()?.kind, *meant))).collect();
     let mut found = Vec::new();
     let mut first = 0;
     for run in kinds.chunk_by(|one, next| one == next) {
         // One round off is forgiven: its neighbours share what it lacks.
-        if run.len() > 1 && run.iter().all(Option::is_some) {
+        let ruffle = run.iter().all(|kind| matches!(kind, Some((Fault::Ruffles, true))));
+        if ruffle {
+            found.extend(wanted(size, &misfits, (first, first + run.len() - 1)));
+        } else if run.len() > 1 && run.iter().all(Option::is_some) {
             found.extend(tell(size, rest, &misfits, (first, first + run.len() - 1)));
         }
         first += run.len();
     }
     found
+}
+
+/// Tells of a ruffle that it does.
+fn wanted(size: &SizePlan, misfits: &[Option<Misfit>], (first, last): (usize, usize)) -> Option<Finding> {
+    let most = misfits.get(first..=last)?.iter().flatten().map(|misfit| misfit.stitches).fold(0.0, f64::max);
+    let (from, to) = (number(size, first), number(size, last));
+    let what = if from == to { format!("Round {from} ruffles") } else { format!("Rounds {from} to {to} ruffle") };
+    let sentence = format!("{what}, as is meant: about {most:.0} stitches more than there is room for");
+    Some(Finding { first: from, last: to, kind: FindingKind::Ruffles, meant: true, sentence })
 }
 
 fn misfit(rest: &Rest, rounds: &[RoundShape], i: usize) -> Option<Misfit> {
@@ -101,7 +115,8 @@ fn tell(size: &SizePlan, rest: &Rest, misfits: &[Option<Misfit>], (first, last):
         worst.share * 100.0,
     );
     let sentence = format!("{what}; {}", cure(size, rest, worst, (first, last)));
-    Some(Finding { first: number(size, first), last: number(size, last), kind: worst.kind.into(), sentence })
+    let (first, last) = (number(size, first), number(size, last));
+    Some(Finding { first, last, kind: worst.kind.into(), meant: false, sentence })
 }
 
 /// Number of a round by its index.

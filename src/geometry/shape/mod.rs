@@ -28,7 +28,7 @@ pub fn predict(plan: &Plan, size: &SizePlan) -> SideShape {
     let rest = rest::Rest::of(plan, size);
     let x = newton::shape(&rest);
     let rounds = rounds_at(&rest, &x);
-    let findings = findings::findings(size, &rest, &rounds);
+    let findings = findings::findings(plan, size, &rest, &rounds);
     let worn = worn::wear(plan, size, &x);
     let mut shape = SideShape { start: Mm::new(rest.start), rounds, findings, worn };
     let ridges = ridges::ridges(plan, size, &shape);
@@ -46,7 +46,7 @@ fn rounds_at(rest: &Rest, x: &[f64]) -> Vec<RoundShape> {
         rounds.push(RoundShape {
             radius: Mm::new(r),
             height: Mm::new(z),
-            hoop_strain: TURN * r / fabric.around - 1.0,
+            hoop_strain: TURN * r / fabric.around * fabric.gathered - 1.0,
             slant_strain: slant / fabric.height - 1.0,
         });
         foot = (r, z);

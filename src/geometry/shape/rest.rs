@@ -5,7 +5,10 @@ use super::findings::{FEW, SHOWS};
 use crate::craft::{Build, Foundation, Loops, Round, Stitch};
 use crate::design::Body;
 use crate::plan::{Plan, SizePlan};
-use crate::units::{Mm, TURN};
+use crate::units::{Angle, Mm, TURN};
+
+/// Slope from straight down at which a ruffle stands off on average, in degrees: our judgement, by how its mesh comes out.
+const RUFFLE: f64 = 50.0;
 
 /// A piece of fabric at rest. Lengths in mm.
 #[derive(Clone, Debug)]
@@ -35,6 +38,8 @@ pub(in crate::geometry) struct RestRound {
     pub(in crate::geometry) rises: bool,
     /// Circumference that would lie flat here, where the design wants the fabric flat.
     pub(in crate::geometry) flat: Option<f64>,
+    /// Share of its own circumference that a ruffle takes up, standing in waves; 1 for all else.
+    pub(in crate::geometry) gathered: f64,
     /// True where the fabric lies flat on a table: a mat's or a base's, nowhere lacking as much as shows.
     pub(in crate::geometry) blocked: bool,
 }
@@ -83,6 +88,13 @@ impl Rest {
                 if wants_flat(plan, size, round) { (TURN * flat).clamp(sides, measured.around) } else { sides };
             (measured.around, measured.width) = (around, measured.width * around / measured.around);
             let foot = rounds.last().map_or(start, RestRound::radius);
+            // What is meant to ruffle buckles, and widens no more than a brim of that slope does: else it would pull out what
+            // it stands on.
+            if is_ruffle(plan, round) {
+                let room = (TURN * (foot + measured.height * Angle::from_degrees(RUFFLE).sin())).min(measured.around);
+                measured.gathered = room / measured.around;
+                (measured.around, measured.width) = (room, measured.width * measured.gathered);
+            }
             let middle = (foot + measured.radius()) / 2.0;
             rounds.push(RestRound { rises, middle, folds: round.loops() != Loops::Both, ..measured });
         }
@@ -173,6 +185,12 @@ fn wants_flat(plan: &Plan, size: &SizePlan, round: &Round) -> bool {
     }
 }
 
+/// True for a round of a part that is meant to ruffle.
+pub(super) fn is_ruffle(plan: &Plan, round: &Round) -> bool {
+    let part = plan.design.parts.get(round.part);
+    part.is_some_and(|part| matches!(&part.body, Body::Profile(profile) if profile.shape.form().ruffles))
+}
+
 fn index_of(plan: &Plan, size: &SizePlan) -> Option<usize> {
     plan.sizes.iter().position(|other| other.name == size.name)
 }
@@ -218,6 +236,7 @@ fn at_rest(plan: &Plan, round: &Round) -> RestRound {
         folds: false,
         rises: false,
         flat: None,
+        gathered: 1.0,
         blocked: false,
     }
 }

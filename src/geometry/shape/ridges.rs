@@ -35,7 +35,7 @@ pub(super) fn ridges(plan: &Plan, size: &SizePlan, shape: &SideShape) -> Vec<Fin
              little room to turn; a shorter stitch or a larger size rounds it",
             part.name, sharpest.1
         );
-        found.push(Finding { first: below, last: above, kind: FindingKind::Ridges, sentence });
+        found.push(Finding { first: below, last: above, kind: FindingKind::Ridges, meant: false, sentence });
     }
     found
 }

@@ -88,6 +88,7 @@ mod tests {
             folds: false,
             rises: false,
             flat: None,
+            gathered: 1.0,
             blocked: false,
         };
         Rest { start, rounds: around.into_iter().map(of).collect() }
