@@ -459,7 +459,7 @@ fn stripes(key: &Text, node: Node, report: &mut Report) -> Vec<RawStripe> {
         let place = node.place;
         let nodes = match node.value {
             Value::Fields(fields) => fields.into_iter().map(|field| Value::Fields(vec![field])).collect(),
-            value => vec![value],
+            value @ (Value::Nothing | Value::Word(_) | Value::List(_)) => vec![value],
         };
         let pairs = nodes.into_iter().flat_map(|value| pairs(key, Node { place, value }, report));
         pairs.map(|(colour, rounds)| RawStripe { colour, rounds: Some(rounds) }).collect()

@@ -17,7 +17,7 @@ pub(super) fn read(fields: &mut Fields<'_>) -> Vec<Text> {
     let Some((_, node)) = fields.take("repeats") else { return Vec::new() };
     let nodes: Vec<Node> = match node.value {
         Value::List(nodes) => nodes,
-        value => vec![Node { value, ..node }],
+        value @ (Value::Nothing | Value::Word(_) | Value::Fields(_)) => vec![Node { value, ..node }],
     };
     nodes.into_iter().filter_map(|node| word("repeats", node, fields.report())).collect()
 }

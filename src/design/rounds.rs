@@ -38,7 +38,9 @@ pub(super) fn read(text: &str, key: &Text, node: Node, report: &mut Report) -> R
             }
             RawRounds::Each(key.place, each)
         }
-        value => RawRounds::All(lines_of(text, key, Node { value, ..node }, report)),
+        value @ (Value::Nothing | Value::Word(_) | Value::List(_) | Value::Fields(_)) => {
+            RawRounds::All(lines_of(text, key, Node { value, ..node }, report))
+        }
     }
 }
 

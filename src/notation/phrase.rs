@@ -138,7 +138,9 @@ impl Instruction {
         let chained = matches!(foundation, Some(Foundation::ChainRound(_)));
         let mut opening = Vec::from_iter(foundation.map(|foundation| match foundation {
             Foundation::ChainRound(chains) => Phrase::ChainRound(Numbers::one(chains)),
-            foundation => Phrase::Foundation(foundation),
+            foundation @ (Foundation::Ring | Foundation::ChainRing(_) | Foundation::Chain(_)) => {
+                Phrase::Foundation(foundation)
+            }
         }));
         opening.extend((loops != Loops::Both).then_some(Phrase::Loops(loops)));
         opening.extend(slips(round));

@@ -24,7 +24,14 @@ pub(super) fn into_chains_too(phrases: &mut [Phrase], below: &Round) {
         *reach = match *reach {
             Reach::Around => Reach::AroundAll,
             Reach::Remaining => Reach::RemainingAll,
-            other => other,
+            other @ (Reach::Next
+            | Reach::AroundAll
+            | Reach::RemainingAll
+            | Reach::Ring
+            | Reach::Chain(_)
+            | Reach::NextChains
+            | Reach::EachChain
+            | Reach::RestChains) => other,
         };
     }
 }

@@ -235,7 +235,7 @@ fn hold((text, repeats, multiple): &(String, Option<u32>, Option<u32>)) -> bool 
         if let Some(repeats) = repeats {
             assert!(base.clone().all(|round| round.after.is_multiple_of(*repeats)), "{text}{:?}", counts(size));
         }
-        let band = size.rounds.iter().filter(|round| round.part == 1).last().unwrap();
+        let band = size.rounds.iter().rfind(|round| round.part == 1).unwrap();
         assert!(multiple.is_none_or(|of| band.after.is_multiple_of(of)), "{text}{:?}", counts(size));
         let words = listing::pattern(plan, Some(&size.name));
         let swatch = text.lines().find(|line| line.starts_with("swatch")).unwrap();

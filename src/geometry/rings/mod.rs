@@ -227,7 +227,7 @@ pub fn rough(size: &SizePlan, rows: &[Row], lanes: &[f64]) -> Rings {
     let first = rows.first().and_then(|row| size.rounds.get(row.first));
     let before = first.map_or(0, |round| match size.foundation {
         Foundation::ChainRound(chains) if round.before == 0 => chains,
-        _ => round.before,
+        Foundation::Ring | Foundation::ChainRing(_) | Foundation::ChainRound(_) | Foundation::Chain(_) => round.before,
     });
     let centre = radii::centre(size, before);
     let mut rings = radii::stack(size, rows, centre);

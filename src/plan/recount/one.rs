@@ -113,7 +113,10 @@ pub(super) fn round(
     let foundation = match foundation {
         // A stitch into each of the chains.
         Foundation::ChainRing(chains) if along && round.goes_into_each(chains) => Foundation::ChainRound(chains),
-        foundation => foundation,
+        foundation @ (Foundation::Ring
+        | Foundation::ChainRing(_)
+        | Foundation::ChainRound(_)
+        | Foundation::Chain(_)) => foundation,
     };
     Some(Counted { round, spaces, foundation, flat, taught, joined })
 }

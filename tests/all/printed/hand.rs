@@ -97,10 +97,10 @@ impl<'a, 'r> Hand<'a, 'r> {
             "all-back" => self.loops("back"),
             "all-front" => self.loops("front"),
             "next" => self.each(words()?, 1, times),
-            "chain-next" => self.into_chains(words()?, times),
+            "chain-next" => self.over_chains(words()?, times),
             "chain-each" => {
                 let left = self.chains_left();
-                self.into_chains(words()?, left)
+                self.over_chains(words()?, left)
             }
             "around" | "remaining" => {
                 let left = self.left();
@@ -186,7 +186,7 @@ impl<'a, 'r> Hand<'a, 'r> {
     }
 
     /// A stitch into each of so many chains of the ring.
-    fn into_chains(&mut self, words: &str, times: usize) -> Done {
+    fn over_chains(&mut self, words: &str, times: usize) -> Done {
         if times > self.chains_left() {
             return Err(format!("{times} chains, where {} are left", self.chains_left()));
         }
