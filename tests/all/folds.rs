@@ -81,3 +81,32 @@ fn every_language_tells_the_fold_and_the_side_that_shows() {
         }
     }
 }
+
+/// In space the end lies over the side as it does in the side view: nothing hangs below the fold, and every stitch of the
+/// end is further out than those it lies on. On the head too.
+#[test]
+fn the_piece_in_space_is_folded_too() {
+    let pattern = beanie("en", ", folded: 4 cm");
+    for (size, shape) in pattern.plan.sizes.iter().zip(&pattern.shapes) {
+        let first = size.turned_up().unwrap().first as usize - 1;
+        let alone = roundelay::drawing::relaxed(&pattern.plan, size, shape);
+        let mesh = roundelay::geometry::mesh::mesh(&pattern.plan, size, shape, &Default::default());
+        let worn = roundelay::geometry::piece::on_head(&pattern.plan, size, &mesh, shape).unwrap();
+        for piece in [alone, worn] {
+            let radius = |head: usize| piece.points[head].x.hypot(piece.points[head].y);
+            let of =
+                |from: usize, to: usize| piece.patches.iter().filter(move |patch| (from..to).contains(&patch.round));
+            let fold: Vec<f64> = of(first - 1, first).map(|patch| piece.points[patch.head].z).collect();
+            let level = fold.iter().sum::<f64>() / fold.len() as f64;
+            let under =
+                of(first - 8, first).map(|patch| radius(patch.head)).sum::<f64>() / of(first - 8, first).count() as f64;
+            for patch in of(first, size.rounds.len()) {
+                // A spiral climbs by a round of 5 mm.
+                assert!(piece.points[patch.head].z > level - 5.0, "round {}", patch.round + 1);
+            }
+            let over = of(first, size.rounds.len()).map(|patch| radius(patch.head)).sum::<f64>()
+                / of(first, size.rounds.len()).count() as f64;
+            assert!(over > under + 1.0, "{over} over {under}");
+        }
+    }
+}

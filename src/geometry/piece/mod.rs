@@ -3,6 +3,7 @@
 //! The mesh has the axis downward; a piece stands right way up: hats and balls as worked from the top, baskets turned
 //! over onto their base, and flat work with its right side up.
 
+mod fold;
 mod form;
 mod seen;
 mod view;
@@ -104,8 +105,10 @@ pub fn piece(plan: &Plan, size: &SizePlan, mesh: &Mesh) -> Piece {
         let y = if mirrored != over { -p.y } else { p.y };
         Vec3::new(-y, p.x, if over { p.z } else { -p.z })
     };
-    let points: Vec<Vec3> = mesh.points.iter().map(upright).collect();
     let net = &mesh.net;
+    let mut points = mesh.points.clone();
+    fold::turn_up(plan, size, net, &mut points);
+    let points: Vec<Vec3> = points.iter().map(upright).collect();
     let patches = patches(size, net, &points);
     let count = patches.len().max(1) as f64;
     let stitch = net.heads.iter().skip(net.ring.end).map(|head| head.width).sum::<f64>() / count;
