@@ -1,15 +1,19 @@
 //! The end of a hat folded up, as it lies when the piece is done: mirrored at the round where it folds, and clear of what it
-//! lies on by the thickness of the fabric, as the side view draws it.
+//! lies on.
 
 use super::super::mesh::{Head, Net, Vec3};
 use crate::plan::{Plan, SizePlan};
 use crate::units::hypot;
 
+/// How far the outer layer stands off the inner one, in thicknesses of the fabric.
+const OFF: f64 = 1.4;
+
 /// Folds the end up of a mesh whose axis points downward. The fabric shows its other side there.
 pub(super) fn turn_up(plan: &Plan, size: &SizePlan, net: &Net, points: &mut [Vec3]) {
     let Some(first) = size.turned_up().map(|folded| folded.first.saturating_sub(1) as usize) else { return };
     let Some(round) = size.rounds.get(first).filter(|_| first > 0 && first < net.rounds.len()) else { return };
-    let thick = plan.gauge_of(round).thick.mm();
+    // Ribs stand out of both layers, and those of the inner one would come through the outer.
+    let thick = OFF * plan.gauge_of(round).thick.mm();
     // Mean radius and level of every round above the fold, from the top down.
     let level = |own: &std::ops::Range<usize>| {
         let count = own.len().max(1) as f64;
