@@ -6,11 +6,15 @@ use proptest::sample::Index;
 use roundelay::pattern::Pattern;
 use roundelay::{design, file, geometry, plan};
 
-const EXAMPLES: [&str; 4] = [
+const EXAMPLES: [&str; 8] = [
     design::STARTER,
     include_str!("../../examples/slipway-sun-hat.yaml"),
     include_str!("../../examples/ember-beanie.yaml"),
     include_str!("../../examples/millrace-basket.yaml"),
+    include_str!("../../examples/northlight-beanie.yaml"),
+    include_str!("../../examples/orchard-ladder-basket.yaml"),
+    include_str!("../../examples/gloaming-shade.yaml"),
+    include_str!("../../examples/towpath-visor.yaml"),
 ];
 
 /// Values that a field may take, sound and unsound.
@@ -71,6 +75,17 @@ const VALUES: &[&str] = &[
     "de",
     "left",
     "rest",
+    "chain",
+    "close flat",
+    "over the ears",
+    "to mid ear",
+    "rounded 2 cm",
+    "ruffle",
+    "ages",
+    "edc",
+    "3 stitches",
+    "17",
+    "200",
 ];
 
 /// The design with the value of one field replaced: what stands between `: ` and the next comma, brace or line end.
