@@ -302,20 +302,11 @@ impl Teller<'_> {
             Made::Same(stitch, 1) => (self.made(&Made::Same(*stitch, times), op.loops), 1),
             made @ (Made::Nothing | Made::Same(..) | Made::Mixed(_)) => (self.made(made, op.loops), times),
         };
-        let what = match reach {
-            Reach::Next
-            | Reach::Around
-            | Reach::Remaining
-            | Reach::AroundAll
-            | Reach::RemainingAll
-            | Reach::Ring
-            | Reach::NextChains
-            | Reach::EachChain
-            | Reach::RestChains => self.say_made("say-ring", &made, &[]),
-            Reach::Chain(nth) => {
-                let [within, last] = made.args().map(|(name, text)| (name, Arg::Text(text)));
-                self.writer.say("say-nth-chain", &[within, last, ("count", Arg::Count(nth))])
-            }
+        let what = if let Reach::Chain(nth) = reach {
+            let [within, last] = made.args().map(|(name, text)| (name, Arg::Text(text)));
+            self.writer.say("say-nth-chain", &[within, last, ("count", Arg::Count(nth))])
+        } else {
+            self.say_made("say-ring", &made, &[])
         };
         self.often(what, often)
     }

@@ -284,19 +284,10 @@ impl Writer<'_> {
             }
             Made::Nothing | Made::Same(..) | Made::Mixed(_) => self.what(op),
         };
-        let text = match reach {
-            Reach::Next
-            | Reach::Around
-            | Reach::Remaining
-            | Reach::AroundAll
-            | Reach::RemainingAll
-            | Reach::Ring
-            | Reach::NextChains
-            | Reach::EachChain
-            | Reach::RestChains => self.with_what("write-ring", &what, ""),
-            Reach::Chain(chains) => {
-                self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
-            }
+        let text = if let Reach::Chain(chains) = reach {
+            self.say("write-nth-chain", &[("what", Arg::Text(&what)), ("number", Arg::Count(chains))])
+        } else {
+            self.with_what("write-ring", &what, "")
         };
         // Several of one stitch are a number; several groups are a repeat.
         if once || matches!(op.made, Made::Same(_, 1)) { text } else { self.repeat(&text, times, gaps) }

@@ -93,7 +93,7 @@ fn the_piece_in_space_is_folded_too() {
         let mesh = roundelay::geometry::mesh::mesh(&pattern.plan, size, shape, &Default::default());
         let worn = roundelay::geometry::piece::on_head(&pattern.plan, size, &mesh, shape).unwrap();
         for piece in [alone, worn] {
-            let radius = |head: usize| piece.points[head].x.hypot(piece.points[head].y);
+            let radius = |head: usize| roundelay::units::hypot(piece.points[head].x, piece.points[head].y);
             let of =
                 |from: usize, to: usize| piece.patches.iter().filter(move |patch| (from..to).contains(&patch.round));
             let fold: Vec<f64> = of(first - 1, first).map(|patch| piece.points[patch.head].z).collect();

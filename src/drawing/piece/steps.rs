@@ -152,8 +152,9 @@ pub fn on_its_way(plan: &Plan, size: &SizePlan, shape: (&SideShape, &Piece), rou
 pub fn steps(plan: &Plan, size: &SizePlan, (whole, finished): (&SideShape, &Piece), options: &StepsOptions) -> Drawing {
     let step = |rounds| Step::of(plan, size, (whole, finished), rounds);
     let steps: Vec<Step> = stops(size).into_iter().map(step).collect();
-    let columns = steps.len().clamp(1, options.across.max(1));
-    let rows = steps.len().div_ceil(columns) as f64;
+    // Rows as even as they can be: seven in two are four and three.
+    let rows = steps.len().div_ceil(options.across.max(1)).max(1);
+    let (columns, rows) = (steps.len().div_ceil(rows).max(1), rows as f64);
     let cell = (options.width.mm() - GAP * (columns - 1) as f64) / columns as f64;
     let high = options.height.mm() / rows - MOST_LINES * LINE * options.letters.mm() - 2.0 * GAP;
     let high = high.max(cell / 4.0);
