@@ -46,8 +46,8 @@ const BEGINS: &[Row] = &[
             )),
         ]),
         "colours: {tide: 2, sand: rest}",
-        "One colour, or stripes in rounds; `rest` takes what the others leave. A colour may come again: \
-                 `{sand: 3, tide: 2, sand: rest}`.",
+        "One colour, or stripes in rounds; `rest` takes what the others leave. A list lets a colour come again: \
+         `[{sand: 3}, {tide: 2}, {sand: rest}]`; without the list it is read too, though YAML allows a name but once.",
     )
     .told("the first colour of the yarn"),
     row(
