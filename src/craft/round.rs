@@ -145,7 +145,7 @@ impl Made {
 
     /// Stitches counted for the round (a picot counts for none).
     pub fn count(&self) -> u32 {
-        self.runs().map(|(stitch, count)| count * u32::from(stitch.row().counts)).sum()
+        self.runs().map(|(stitch, count)| count * u32::from(stitch.row().counts)).fold(0, u32::saturating_add)
     }
 }
 

@@ -66,6 +66,9 @@ pub(super) fn read(design: &mut Fields<'_>) -> Vec<RawStitch> {
     stitches
 }
 
+/// Most stitches that one of a maker's own makes.
+const MOST_MADE: u32 = 100;
+
 /// The lines of rounds that may name a stitch: those written out, and those of patterns.
 fn lines(parts: &[Part]) -> impl Iterator<Item = &str> {
     fn of(part: &Part) -> Vec<&Said<String>> {
@@ -98,6 +101,13 @@ pub(super) fn resolve(raw: &[RawStitch], parts: &[Part], reading: Reading, repor
         let (one, stitch) = open.remove(at);
         let Some(work) = &one.work else { continue };
         match defined_as(&Source { text: &work.text, place: Some(work.place) }, reading.terms, &own) {
+            Ok(made) if made.count() > MOST_MADE => {
+                let message =
+                    format!("`{}` makes more than {MOST_MADE} stitches in one place", shortened(&stitch.short));
+                let help = "write fewer; what is repeated stands in the rounds: `[shell in next st] 12 times`";
+                report.add(Diagnostic::error("own-stitch", message).at(work.place).help(help));
+                broken = true;
+            }
             Ok(made) if made.count() > 1 || made.runs().nth(1).is_some() => own.push(OwnStitch { made, ..stitch }),
             Ok(made) => {
                 let known = made.runs().next().map_or("a stitch", |(stitch, _)| abbreviation(stitch, reading.terms));
