@@ -5,7 +5,7 @@ use super::measure;
 use super::model::{Opening, OpeningWidth};
 use super::rows::{OPENING, phrase};
 use super::shapes::{Form, Reader};
-use super::tree::{Node, Text, Value};
+use super::tree::{Node, Text};
 use crate::limits;
 use crate::report::{Place, Report};
 use crate::units::Mm;
@@ -27,11 +27,7 @@ pub(super) struct RawOpening {
 /// The field of a part: one group, or a list of them.
 pub(super) fn read(part: &mut Fields<'_>) -> Vec<RawOpening> {
     let Some((_, node)) = part.take("openings") else { return Vec::new() };
-    let nodes = match node.value {
-        Value::List(nodes) => nodes,
-        Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
-    };
-    nodes.into_iter().filter_map(|node| opening(node, part.report())).collect()
+    node.one_or_more().into_iter().filter_map(|node| opening(node, part.report())).collect()
 }
 
 fn opening(node: Node, report: &mut Report) -> Option<RawOpening> {

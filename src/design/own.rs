@@ -44,10 +44,7 @@ fn lines(name: &str, fields: &mut Fields<'_>) -> Vec<String> {
 }
 
 fn texts(name: &str, node: Node, report: &mut Report) -> Vec<Text> {
-    let nodes = match node.value {
-        Value::List(nodes) => nodes,
-        Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
-    };
+    let nodes = node.one_or_more();
     if let Some(beyond) = nodes.get(limits::NOTES) {
         let message = format!("`{name}` holds {} entries; {} are the most", nodes.len(), limits::NOTES);
         let help = "join those that belong together";

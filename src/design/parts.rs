@@ -96,7 +96,7 @@ impl Reader<'_, '_> {
 
     /// Complains of notes for sizes that there are not.
     fn sizes_of_notes(&mut self) {
-        let names: Vec<&str> = self.within.names.iter().map(|size| size.name.text.as_str()).collect();
+        let names = self.within.size_names();
         for size in self.raw.notes.iter().filter_map(|note| note.size.as_ref()) {
             let (Some(place), false) = (size.place, names.contains(&size.value.as_str())) else { continue };
             let message = format!("`notes` can't stand at `{}`: it is no round and no size", shortened(&size.value));
@@ -123,7 +123,7 @@ impl Reader<'_, '_> {
             let help = "keep `written`, which is then recounted, or the fields of the shape";
             self.complain("written-and-solved", place, message, help);
         }
-        let names: Vec<&str> = self.within.names.iter().map(|size| size.name.text.as_str()).collect();
+        let names = self.within.size_names();
         let of_size = |lines: &[Text], size: usize, report: &mut Report| -> Vec<Said<String>> {
             let own = lines.iter().filter_map(|line| rounds::of_size(line, size, &names, report));
             own.map(|line| Said { value: line.text, place: Some(line.place) }).collect()

@@ -245,15 +245,11 @@ fn swatches(design: &mut Fields<'_>) -> Vec<RawSwatch> {
         return Vec::new();
     }
     let Some((_, node)) = design.take("swatch") else { return Vec::new() };
-    let nodes = match node.value {
-        Value::List(nodes) => nodes,
-        Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![node],
-    };
     let read = |node: Node, report: &mut Report| match &node.value {
         Value::Word(said) => in_words(said, node.place, report),
         Value::Nothing | Value::List(_) | Value::Fields(_) => swatch(node, &SWATCH, report),
     };
-    nodes.into_iter().filter_map(|node| read(node, design.report())).collect()
+    node.one_or_more().into_iter().filter_map(|node| read(node, design.report())).collect()
 }
 
 /// Words between the counts of a swatch that is said in one line, and before the length they were counted over.

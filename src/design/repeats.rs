@@ -5,7 +5,7 @@ use super::fields::{Fields, word};
 use super::measure;
 use super::raw::RawDesign;
 use super::shapes::{Form, Reader};
-use super::tree::{Node, Text, Value};
+use super::tree::Text;
 use crate::report::{Diagnostic, Report};
 
 /// Fewest and most repeats that can be asked for.
@@ -15,11 +15,7 @@ pub(super) const MOST: u32 = 60;
 /// The field of a design or of a part.
 pub(super) fn read(fields: &mut Fields<'_>) -> Vec<Text> {
     let Some((_, node)) = fields.take("repeats") else { return Vec::new() };
-    let nodes: Vec<Node> = match node.value {
-        Value::List(nodes) => nodes,
-        value @ (Value::Nothing | Value::Word(_) | Value::Fields(_)) => vec![Node { value, ..node }],
-    };
-    nodes.into_iter().filter_map(|node| word("repeats", node, fields.report())).collect()
+    node.one_or_more().into_iter().filter_map(|node| word("repeats", node, fields.report())).collect()
 }
 
 /// The numbers of repeats that may be used, the smallest first; none where any may.
@@ -55,14 +51,14 @@ impl Reader<'_, '_> {
             return Vec::new();
         }
         let own = if raw.repeats.is_empty() { self.within.repeats.to_vec() } else { counts(&raw.repeats, self.report) };
-        let begun = starts.iter().find_map(|start| match start {
+        let begun = |start: &Start| match start {
             Start::Ring { stitches } | Start::ChainRing { stitches, .. } => *stitches,
             Start::Before | Start::Chain => None,
-        });
-        if let (Some(begun), false, Some(place)) =
-            (begun, own.is_empty(), raw.repeats.first().map(|text| text.place).or(Some(raw.name.place)))
-            && !own.iter().any(|repeats| begun.is_multiple_of(*repeats))
-        {
+        };
+        let parted = |begun: &u32| own.is_empty() || own.iter().any(|repeats| begun.is_multiple_of(*repeats));
+        // Each size may begin with a number of its own.
+        if let Some(begun) = starts.iter().filter_map(begun).find(|begun| !parted(begun)) {
+            let place = raw.repeats.first().map_or(raw.name.place, |text| text.place);
             let named: Vec<String> = own.iter().map(u32::to_string).collect();
             let message = format!("{begun} stitches at the start can't be parted into {} repeats", named.join(" or "));
             let help = format!(

@@ -47,6 +47,14 @@ impl Node {
             Value::Fields(_) => "a group of fields",
         }
     }
+
+    /// What stands in a list, or the node itself where it is none: a field that takes one of a kind or several.
+    pub(super) fn one_or_more(self) -> Vec<Self> {
+        match self.value {
+            Value::List(nodes) => nodes,
+            Value::Nothing | Value::Word(_) | Value::Fields(_) => vec![self],
+        }
+    }
 }
 
 /// Parses `text` into a tree, or complains and gives nothing.

@@ -20,7 +20,7 @@ use crate::geometry::SideShape;
 use crate::geometry::piece::{Eye, Stand};
 use crate::geometry::rings::repeats;
 use crate::limits;
-use crate::page::{Document, Options, Paper, wall};
+use crate::page::{ChartWish, Document, Options, Paper, wall};
 use crate::pattern::{Pattern, waves};
 use crate::photo::Photo;
 use crate::plan::Plan;
@@ -266,10 +266,9 @@ fn shown(job: &Job<'_>, report: &mut Report) -> Option<ChartOptions> {
         let message = "the piece has no repeat that every round shares, so none is marked";
         report.add(Diagnostic::warning("no-repeat", message));
     }
-    let hour = f64::from(asked.start.unwrap_or(12) % 12);
     let (width, height) = asked.options.paper.printable();
     Some(ChartOptions {
-        start: Angle::from_degrees(30.0 * hour),
+        start: ChartWish { hour: asked.start, ..ChartWish::default() }.start(),
         repeats: asked.repeats,
         demerits: asked.demerits,
         ..chart_options(view, width, height, &asked.options)

@@ -150,6 +150,12 @@ pub struct Table {
 }
 
 impl Table {
+    /// Names with what is to be said of each, without a head.
+    pub(super) fn facts(summary: String, rows: Vec<Vec<Cell>>) -> Self {
+        let columns = vec![Column::words(""), Column::wide("")];
+        Self { summary, continued: String::new(), columns, head: false, row_heads: true, rows }
+    }
+
     /// What kinds of columns it has, and whether they have heads: tables that are alike in this can stand on the same
     /// rails.
     pub fn kind(&self) -> (bool, Vec<(bool, bool)>) {

@@ -54,14 +54,7 @@ impl Story<'_> {
         rows.extend(self.materials());
         let extras = if self.plan.design.kind.row().stuffed { "page-extras-list-stuffed" } else { "page-extras-list" };
         rows.push(vec![Cell::bold(self.say("page-extras")), Cell::new(self.say(extras))]);
-        let facts = Table {
-            summary: self.say("page-need"),
-            continued: String::new(),
-            columns: vec![Column::words(""), Column::wide("")],
-            head: false,
-            row_heads: true,
-            rows,
-        };
+        let facts = Table::facts(self.say("page-need"), rows);
         let mut blocks = vec![Block::Table(facts)];
         if self.plan.sizes.iter().any(|size| !size.yarn.is_empty()) {
             blocks.push(Block::Heading(self.say("page-yarn-amounts")));

@@ -1,7 +1,7 @@
 //! What the author adds, as it stands in the pattern: in the author's own words, in every language.
 
 use super::Story;
-use crate::story::{Block, Cell, Column, Run, Section, Table};
+use crate::story::{Block, Cell, Run, Section, Table};
 
 impl Story<'_> {
     /// Notes on the whole pattern.
@@ -57,14 +57,7 @@ impl Story<'_> {
     pub fn facts_left(&self, facts: Vec<(String, String)>) -> Option<Section> {
         let rows: Vec<Vec<Cell>> =
             facts.into_iter().map(|(name, fact)| vec![Cell::bold(name), Cell::new(fact)]).collect();
-        let table = Table {
-            summary: self.say("page-imprint"),
-            continued: String::new(),
-            columns: vec![Column::words(""), Column::wide("")],
-            head: false,
-            row_heads: true,
-            rows,
-        };
+        let table = Table::facts(self.say("page-imprint"), rows);
         (!table.rows.is_empty()).then(|| self.section("imprint", "page-imprint", false, vec![Block::Table(table)]))
     }
 

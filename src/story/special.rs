@@ -33,8 +33,8 @@ impl Story<'_> {
             let made = writer.short(stitch);
             told.push((writer.crossed(stitch), writer.say("special-crossed", &[("made", Arg::Text(&made))])));
         }
-        for own in &self.plan.design.stitches {
-            let how = own_worked(&writer, own).filter(|_| self.ops().any(|op| op.made == own.made));
+        for own in self.own_stitches() {
+            let how = own_worked(&writer, own);
             told.extend(how.map(|how| (own_named(&writer, own), how)));
         }
         for (stitch, count) in self.worked_together() {
@@ -71,6 +71,11 @@ impl Story<'_> {
 
     fn ops(&self) -> impl Iterator<Item = &Op> {
         self.plan.sizes.iter().flat_map(|size| &size.rounds).flat_map(|round| &round.ops)
+    }
+
+    /// The stitches of the maker's own that rounds make.
+    pub(super) fn own_stitches(&self) -> impl Iterator<Item = &OwnStitch> {
+        self.plan.design.stitches.iter().filter(|own| self.ops().any(|op| own.is_made(op)))
     }
 
     /// Stitches that are worked together, and how many of each.

@@ -220,16 +220,7 @@ impl Story<'_> {
             }
             rows.push(row);
         }
-        for own in &self.plan.design.stitches {
-            if !self
-                .plan
-                .sizes
-                .iter()
-                .flat_map(|size| &size.rounds)
-                .any(|round| round.ops.iter().any(|op| own.is_made(op)))
-            {
-                continue;
-            }
+        for own in self.own_stitches() {
             let whole = if own.trade { Some(self.say(OwnStitch::V)) } else { own.name.clone() };
             let meaning = whole.unwrap_or_else(|| writer.spelled(&own.made));
             let mut row = vec![Cell::bold(writer.own_name(own)), Cell::new(meaning)];

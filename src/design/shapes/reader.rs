@@ -31,6 +31,13 @@ pub(in crate::design) struct Within<'a> {
     pub(in crate::design) repeats: &'a [u32],
 }
 
+impl<'a> Within<'a> {
+    /// The sizes as the file names them.
+    pub(in crate::design) fn size_names(&self) -> Vec<&'a str> {
+        self.names.iter().map(|size| size.name.text.as_str()).collect()
+    }
+}
+
 /// Reads one part.
 pub(in crate::design) struct Reader<'a, 'b> {
     pub(in crate::design) raw: &'a RawPart,
@@ -260,7 +267,7 @@ impl Reader<'_, '_> {
         each: &[(Text, V)],
         read: impl Fn(&V, usize, &mut Report) -> Option<T>,
     ) -> Option<PerSize<T>> {
-        let sizes: Vec<&str> = self.within.names.iter().map(|size| size.name.text.as_str()).collect();
+        let sizes = self.within.size_names();
         for (key, _) in each.iter().filter(|(key, _)| !sizes.contains(&key.text.as_str())) {
             let message = format!("`{name}` is given for a size that there is not:");
             self.report.add(unknown("unknown-size", &message, key, &sizes));
